@@ -1,0 +1,63 @@
+import { behaviourAt, ears } from "#core/rig/ear-matrix.ts";
+import { effectOf, signed } from "#core/rig/effect.ts";
+import { type Move, survives } from "#core/rig/moves.ts";
+import { type BuiltRig, build, type Rig } from "#core/rig/rig.ts";
+import { type RigFault, rigFaults } from "#core/rig/rig-faults.ts";
+import { size } from "#core/units/complex.ts";
+import { seeded } from "#core/units/random.ts";
+
+/** A simulated rig with a hidden fault. It knows the fault; nothing that diagnoses may know it. */
+export interface Bench {
+  readonly seed: number;
+  readonly hidden: RigFault;
+  /** Real gains of the four ways to a position's ears after some moves, one for a healthy one. */
+  readonly gains: (
+    position: string,
+    moves: readonly Move[],
+  ) => readonly [ll: number, lr: number, rl: number, rr: number];
+  /** The faults, by id, that a look at a place shows after some moves. */
+  readonly seen: (place: string, moves: readonly Move[]) => readonly string[];
+  /** Whether the headphones at a position sit the wrong way round. */
+  readonly backwards: (position: string, moves: readonly Move[]) => boolean;
+}
+
+/** The rig with a fault that the seed chose, by the odds of each; the same seed, the same fault. */
+export function hide(plan: Rig, seed: number): Bench {
+  const rig = build(plan);
+  const can = rigFaults(rig).filter((fault) => plays(rig, fault));
+  const hidden = drawn(can, seeded(seed)());
+  if (hidden === undefined) throw new Error(`nothing can go wrong in ${rig.name}`);
+  const now = (moves: readonly Move[]) =>
+    [hidden].filter((fault) => moves.every((move) => survives(fault, move)));
+  return {
+    seed,
+    hidden,
+    gains: (position, moves) => gainsAt(rig, position, now(moves)),
+    seen: (place, moves) =>
+      now(moves)
+        .filter((fault) => fault.seen && fault.place === place)
+        .map(({ id }) => id),
+    backwards: (position, moves) => behaviourAt(rig, position, now(moves)).worn < 0,
+  };
+}
+
+/** The fault at a share, from zero to one, of all odds laid end to end. */
+function drawn(faults: readonly RigFault[], share: number): RigFault | undefined {
+  let left = share * faults.reduce((sum, { weight }) => sum + weight, 0);
+  return faults.find(({ weight }) => {
+    left -= weight;
+    return left < 0;
+  });
+}
+
+/** A fault the simulated rig can play: one that is in the gear or in how it is worn, and can be heard somewhere. */
+const plays = (rig: BuiltRig, fault: RigFault): boolean =>
+  fault.name !== "mirrors left and right" &&
+  rig.positions.some(({ id }) => effectOf(gainsAt(rig, id, [fault])) !== "straight");
+
+function gainsAt(rig: BuiltRig, position: string, faults: readonly RigFault[]) {
+  const healthy = ears(behaviourAt(rig, position, []))
+    .flat()
+    .map(size);
+  return signed(ears(behaviourAt(rig, position, faults)), Math.max(...healthy));
+}

@@ -1,0 +1,100 @@
+import { catalogue } from "#core/checks/catalogue.ts";
+import type { Asked } from "#core/checks/finding.ts";
+import { slip } from "#core/checks/slips.ts";
+import type { Probability } from "#core/units/units.ts";
+import type { Beliefs } from "./beliefs.ts";
+import type { Evidence } from "./evidence.ts";
+import type { Group } from "./groups.ts";
+import type { Model } from "./model.ts";
+import { type Option, optionsAt } from "./options.ts";
+import { type Suspect, suspectsOf, troubleAt } from "./suspects.ts";
+
+/** How sure a verdict is, and how little trouble may be left at a position called healthy. */
+const sureEnough: Probability = 0.95;
+const fitEnough: Probability = 0.03;
+/** A check that tells less than this a second is not worth asking. */
+const worth = 0.002;
+
+/** What a position needs now. */
+export type Advice =
+  | { readonly advice: "ask"; readonly option: Option }
+  | { readonly advice: "healthy" }
+  /** Sure: its first suspect has 95 %. Not sure: nothing on offer is worth its seconds. */
+  | { readonly advice: "verdict"; readonly sure: boolean };
+
+/** What is known of one position, and what to do about it. */
+export interface Standing {
+  readonly position: string;
+  readonly trouble: Probability;
+  readonly suspects: readonly Suspect[];
+  readonly advice: Advice;
+}
+
+/** The required checks not clearly answered at a position since anything on the way to it was touched. */
+function unanswered(model: Model, evidence: Evidence, position: string): readonly string[] {
+  const places = new Set(
+    model.wayTo(position).flatMap(({ faults }) => faults.map(({ place }) => place)),
+  );
+  const touched = evidence.moves.findLastIndex(({ place }) => places.has(place));
+  const clear = evidence.heard.filter(
+    (one) => one.position === position && one.epoch > touched && Math.min(...one.weights) < slip,
+  );
+  return catalogue
+    .filter(({ required }) => required)
+    .filter(({ questions }) =>
+      questions.some((question) => clear.every((one) => one.question !== question)),
+    )
+    .map(({ name }) => name);
+}
+
+/** The standing of one position: how likely trouble is there, who is suspected, what to ask next. */
+export function standingAt(
+  model: Model,
+  groups: readonly Group[],
+  evidence: Evidence,
+  beliefs: Beliefs,
+  position: string,
+): Standing {
+  const way = model.wayTo(position);
+  const suspects = suspectsOf(
+    groups.filter(({ branch }) => way.includes(branch)),
+    beliefs,
+  );
+  const trouble = troubleAt(model, beliefs, position);
+  const missing = unanswered(model, evidence, position);
+  const settled = settle(trouble, suspects, missing);
+  const advice = settled ?? next(optionsAt(model, evidence, beliefs, position), position, missing);
+  return { position, trouble, suspects, advice };
+}
+
+/** A position that needs no more questions. */
+function settle(
+  trouble: Probability,
+  [first]: readonly Suspect[],
+  missing: readonly string[],
+): Advice | undefined {
+  if (missing.length === 0 && trouble < fitEnough) return { advice: "healthy" };
+  if (first !== undefined && first.probability >= sureEnough)
+    return { advice: "verdict", sure: true };
+  return undefined;
+}
+
+/** What tells most for its seconds; a required check where nothing tells enough; and else an end. */
+function next(options: readonly Option[], position: string, missing: readonly string[]): Advice {
+  const best = bestOf(options);
+  if (best !== undefined && best.bits / best.seconds >= worth)
+    return { advice: "ask", option: best };
+  const due = bestOf(options.filter(({ asked }) => isDue(asked, position, missing)));
+  return due === undefined ? { advice: "verdict", sure: false } : { advice: "ask", option: due };
+}
+
+const isDue = (asked: Asked, position: string, missing: readonly string[]): boolean =>
+  asked.check !== "look" && asked.position === position && missing.includes(asked.check);
+
+/** The option that tells most a second. */
+const bestOf = (options: readonly Option[]): Option | undefined =>
+  options.reduce<Option | undefined>(
+    (best, one) =>
+      best === undefined || one.bits / one.seconds > best.bits / best.seconds ? one : best,
+    undefined,
+  );

@@ -1,0 +1,100 @@
+import { catalogue } from "#core/checks/catalogue.ts";
+import type { EarCheck, Question } from "#core/checks/check.ts";
+import { given, slip } from "#core/checks/slips.ts";
+import { both } from "#core/inference/information.ts";
+import type { Probability } from "#core/units/units.ts";
+import type { Pool } from "./pool.ts";
+import { remembered } from "./remembered.ts";
+
+/** The table of answers: what would be said at a position, for each behaviour of the whole way to it. Filled as it is read. */
+export interface Answers {
+  /** One probability for each answer, before slips. */
+  readonly predict: (question: Question, position: string) => (behaviour: number) => Float64Array;
+  /** One probability for each answer to a check as a whole, slips included, where nothing was asked before. */
+  readonly answers: (check: EarCheck, position: string) => (behaviour: number) => Float64Array;
+  /** The first met of all behaviours that would be answered alike, to every check. */
+  readonly standFor: (position: string) => (behaviour: number) => number;
+  /** Whether some check by ear would be answered otherwise than in a healthy chain. */
+  readonly audible: (position: string) => (behaviour: number) => boolean;
+}
+
+const everyQuestion = catalogue.flatMap(({ questions }) => questions);
+
+/** The table for a rig whose healthy ways have these numbers. */
+export function answersFor(pool: Pool, healthy: (position: string) => number): Answers {
+  /** A function of a behaviour at a position, remembered; positions with equal healthy ways share it. */
+  const perWay = <Value>(work: (behaviour: number, position: string) => Value) => {
+    const kinds = new Map<number, (behaviour: number) => Value>();
+    return (position: string) => {
+      const normal = healthy(position);
+      const made = kinds.get(normal) ?? remembered((behaviour) => work(behaviour, position));
+      kinds.set(normal, made);
+      return made;
+    };
+  };
+  const questions = lookup(everyQuestion, (question) =>
+    perWay((behaviour, position) => {
+      const way = pool.behaviour(behaviour);
+      if (!way.unlisted) return question.predict(way, pool.behaviour(healthy(position)));
+      return new Float64Array(question.answers.length).fill(1 / question.answers.length);
+    }),
+  );
+  const predict: Answers["predict"] = (question, position) => questions(question)(position);
+  const whole = lookup(catalogue, (check) =>
+    perWay((behaviour, position) =>
+      check.questions
+        .map((question) => given(predict(question, position)(behaviour), slip))
+        .reduce(both),
+    ),
+  );
+  const first = new Map<string, number>();
+  return {
+    predict,
+    answers: (check, position) => whole(check)(position),
+    standFor: perWay((behaviour, position) => {
+      const name = `${healthy(position)} ${rounded(predict, position, behaviour)}`;
+      const stands = first.get(name) ?? behaviour;
+      first.set(name, stands);
+      return stands;
+    }),
+    audible: perWay((behaviour, position) =>
+      differs(predict, position, behaviour, healthy(position)),
+    ),
+  };
+}
+
+/** Answers that agree to six decimals are alike. */
+const rounded = (predict: Answers["predict"], position: string, behaviour: number): string =>
+  everyQuestion
+    .map((question) => predict(question, position)(behaviour).map((p) => Math.round(p * 1e6)))
+    .join();
+
+function lookup<Key extends { readonly name: string }, Value>(
+  keys: readonly Key[],
+  make: (key: Key) => Value,
+): (key: Key) => Value {
+  const known = new Map(keys.map((key) => [key, make(key)]));
+  return (key) => {
+    const found = known.get(key);
+    if (found === undefined) throw new Error(`'${key.name}' is not in the catalogue`);
+    return found;
+  };
+}
+
+/** Two answers are told apart where their chances differ by more than this, slips included. */
+const apart: Probability = 0.05;
+
+/** Whether two behaviours of the whole way to a position would be answered differently by ear. */
+export function differs(
+  predict: Answers["predict"],
+  position: string,
+  a: number,
+  b: number,
+): boolean {
+  const far = (question: Question) => {
+    const read = predict(question, position);
+    const [first, second] = [read(a), read(b)];
+    return first.some((p, at) => (1 - slip) * Math.abs(p - (second[at] ?? 0)) > apart);
+  };
+  return a !== b && everyQuestion.some(far);
+}

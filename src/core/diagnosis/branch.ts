@@ -1,0 +1,68 @@
+import { type Look, looksAt } from "#core/checks/look.ts";
+import type { State } from "#core/inference/knot.ts";
+import type { BuiltRig } from "#core/rig/rig.ts";
+import type { RigFault } from "#core/rig/rig-faults.ts";
+import type { Segment } from "#core/rig/segments.ts";
+import { behaviourReader, faultSets, unlisted } from "./fault-sets.ts";
+import type { Pool } from "./pool.ts";
+
+/** A segment with everything that can be wrong in it. */
+export interface Branch {
+  readonly positions: readonly string[];
+  readonly faults: readonly RigFault[];
+  /** The faults of each set that can be there: none, each alone, each two. */
+  readonly faultsIn: readonly (readonly RigFault[])[];
+  /** The sets in the same order, as the inference sees them before anything was found. */
+  readonly states: readonly State[];
+  /** What it does under some of its faults, as the pool's number. */
+  readonly behaviour: (faults: readonly RigFault[]) => number;
+  readonly looks: readonly Look[];
+  readonly below: readonly Branch[];
+}
+
+/** At most so many faults on the way to a position. */
+export const mostFaults = 2;
+
+/** Works out what each fault of a segment, and each two, do. `solved` keeps circuits from one segment to the next. */
+export function branchOf(
+  rig: BuiltRig,
+  pool: Pool,
+  solved: Map<string, number>,
+  whole: Segment,
+): Branch {
+  const segment = withEffect(pool, whole, solved);
+  const faults = segment.steps.flatMap((step) => step.faults);
+  const sets = faultSets(segment, mostFaults);
+  const behaviour = behaviourReader(pool, segment, solved);
+  return {
+    positions: segment.positions,
+    faults: [...faults, unlisted(segment)],
+    faultsIn: sets.map((set) => set.faults),
+    states: sets.map((set) => ({
+      faults: set.faults.length,
+      weight: set.weight,
+      behaviour: behaviour(set.faults),
+    })),
+    behaviour,
+    looks: looksAt(rig, faults),
+    below: segment.below.map((one) => branchOf(rig, pool, solved, one)),
+  };
+}
+
+/** Leaves out the knobs that do nothing in this rig, as those of a socket nobody uses. */
+function withEffect(pool: Pool, segment: Segment, solved: Map<string, number>): Segment {
+  const behaviour = behaviourReader(pool, segment, solved);
+  const healthy = behaviour([]);
+  const acts = (fault: RigFault) => fault.at !== "settings" || behaviour([fault]) !== healthy;
+  const steps = segment.steps.map((step) => {
+    const faults = step.faults.filter(acts);
+    return { ...step, faults, shape: `${step.shape} ${faults.map(({ name }) => name)}` };
+  });
+  return { ...segment, steps };
+}
+
+/** A branch and all that hang from it. */
+export const withBelow = (branch: Branch): readonly Branch[] => [
+  branch,
+  ...branch.below.flatMap(withBelow),
+];

@@ -1,0 +1,161 @@
+import { catalogue } from "#core/checks/catalogue.ts";
+import type { EarCheck } from "#core/checks/check.ts";
+import type { Asked } from "#core/checks/finding.ts";
+import { type Look, predictLook } from "#core/checks/look.ts";
+import { given, lookSlip, slip } from "#core/checks/slips.ts";
+import { both, expected, information, type Prospect } from "#core/inference/information.ts";
+import type { Way } from "#core/inference/spread.ts";
+import type { Seconds } from "#core/units/units.ts";
+import type { Beliefs, BelievedSets } from "./beliefs.ts";
+import { type Evidence, showing } from "./evidence.ts";
+import type { Model } from "./model.ts";
+
+/** Something that could be asked next: what it is expected to tell, and what it costs. */
+export interface Option {
+  readonly asked: Asked;
+  readonly bits: number;
+  readonly seconds: Seconds;
+}
+
+/** To get to another seat, and the headphones on. Handbook, section 8. */
+const walk: Seconds = 10;
+/** Less likely than this and it steers no choice. */
+const negligible = 1e-5;
+
+/** Everything on offer from a position: its checks, looks at what leads to it, and one other position's checks. */
+export function optionsAt(
+  model: Model,
+  evidence: Evidence,
+  beliefs: Beliefs,
+  position: string,
+): readonly Option[] {
+  const here = catalogue.map((check) => ({
+    asked: { check: check.name, position },
+    bits: information(atPosition(model, evidence, likely(beliefs, position), position, check)),
+    seconds: check.seconds,
+  }));
+  const looks = model.wayTo(position).flatMap((branch) =>
+    branch.looks.map((look) => ({
+      asked: { check: "look", place: look.place } as const,
+      bits: information(glances(look, beliefs.sets(branch))),
+      seconds: look.seconds,
+    })),
+  );
+  return [...here, ...looks, ...elsewhere(model, evidence, beliefs, position)];
+}
+
+const likely = (beliefs: Beliefs, position: string): readonly Way[] =>
+  beliefs.ways(position).filter(({ probability }) => probability > negligible);
+
+/** What each way there may be would be answered, given what has been answered already. */
+function atPosition(
+  model: Model,
+  evidence: Evidence,
+  ways: readonly Way[],
+  position: string,
+  check: EarCheck,
+): readonly Prospect[] {
+  const merged = new Map<number, { probability: number; answers: Float64Array }>();
+  for (const { behaviour, probability } of ways) {
+    const known = merged.get(behaviour);
+    if (known !== undefined) known.probability += probability;
+    else
+      merged.set(behaviour, {
+        probability,
+        answers: answersTo(model, evidence, behaviour, position, check),
+      });
+  }
+  return [...merged.values()];
+}
+
+function answersTo(
+  model: Model,
+  { heard, moves }: Evidence,
+  behaviour: number,
+  position: string,
+  check: EarCheck,
+): Float64Array {
+  const before = heard.filter(
+    (one) =>
+      one.position === position &&
+      one.epoch === moves.length &&
+      check.questions.includes(one.question),
+  );
+  if (before.length === 0) return model.answers(check, position)(behaviour);
+  return check.questions
+    .map((question) => {
+      const fresh = model.predict(question, position)(behaviour);
+      const weights = before.find((one) => one.question === question)?.weights;
+      return given(weights === undefined ? fresh : weighed(fresh, weights), slip);
+    })
+    .reduce(both);
+}
+
+/** The same judgement as before, so far as the answers given tell which it was. */
+function weighed(fresh: Float64Array, weights: Float64Array): Float64Array {
+  const product = fresh.map((p, at) => p * (weights[at] ?? 1));
+  const all = product.reduce((sum, p) => sum + p, 0);
+  return all > 0 ? product.map((p) => p / all) : fresh;
+}
+
+/** What each case of what may be seen would be answered. */
+function glances(look: Look, { faults, probabilities }: BelievedSets): readonly Prospect[] {
+  const { which, shown } = showing(look, faults);
+  const chances = new Float64Array(shown.length);
+  for (const [at, probability] of probabilities.entries()) {
+    const one = which[at] ?? 0;
+    chances[one] = (chances[one] ?? 0) + probability;
+  }
+  return shown.flatMap((there, at) => {
+    const probability = chances[at] ?? 0;
+    if (probability < negligible) return [];
+    return [{ probability, answers: given(predictLook(look, there), lookSlip) }];
+  });
+}
+
+/**
+ * The checks of the next position that hangs from the same branch. They count for what they tell of what both share, not for
+ * what they tell of that position alone: its turn comes.
+ */
+function elsewhere(
+  model: Model,
+  evidence: Evidence,
+  beliefs: Beliefs,
+  position: string,
+): readonly Option[] {
+  const other = neighbour(model, evidence, position);
+  if (other === undefined) return [];
+  const ways = likely(beliefs, other);
+  return catalogue
+    .filter(({ required }) => required)
+    .map((check) => {
+      const byTrunk = new Map<number, Prospect[]>();
+      for (const way of ways) {
+        const prospect = {
+          probability: way.probability,
+          answers: answersTo(model, evidence, way.behaviour, other, check),
+        };
+        byTrunk.set(way.above, [...(byTrunk.get(way.above) ?? []), prospect]);
+      }
+      const prospects = [...byTrunk.values()].map(
+        (one): Prospect => ({
+          probability: one.reduce((sum, { probability }) => sum + probability, 0),
+          answers: expected(one),
+        }),
+      );
+      return {
+        asked: { check: check.name, position: other },
+        bits: information(prospects),
+        seconds: check.seconds + walk,
+      };
+    });
+}
+
+/** The next position after this one, those not heard from first. */
+function neighbour(model: Model, evidence: Evidence, position: string): string | undefined {
+  const all = model.root.positions;
+  const at = all.indexOf(position);
+  const others = [...all.slice(at + 1), ...all.slice(0, at)];
+  const heard = new Set(evidence.heard.map((one) => one.position));
+  return others.find((one) => heard.has(one)) ?? others[0];
+}

@@ -1,0 +1,26 @@
+import { classesOf, packed } from "./classes.ts";
+import type { Join, Knot, State } from "./knot.ts";
+
+/**
+ * What joining the states of a knot to each behaviour above it makes, kept from one question to the next: for each class in order,
+ * those with fewest faults first. One memory serves one `Join`.
+ */
+export type Joined = WeakMap<readonly State[], Map<number, Int32Array>>;
+
+/** The behaviours of the whole way, one for each class of a knot that fits the room, given what is above. */
+export type Rows = (knot: Knot, above: number, room: number) => Int32Array;
+
+/** Reads rows, each made once. */
+export function rowReader(join: Join, joined: Joined): Rows {
+  return ({ states, standFor = (whole) => whole }, above, room) => {
+    const memory = joined.get(states) ?? new Map<number, Int32Array>();
+    joined.set(states, memory);
+    const key = packed(above, room);
+    const known = memory.get(key);
+    if (known !== undefined) return known;
+    const fitting = classesOf(states).filter(({ faults }) => faults <= room);
+    const made = Int32Array.from(fitting, ({ behaviour }) => standFor(join(above, behaviour)));
+    memory.set(key, made);
+    return made;
+  };
+}

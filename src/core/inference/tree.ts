@@ -1,0 +1,47 @@
+import { gatherer } from "./gather.ts";
+import type { Join, Knot } from "./knot.ts";
+import { type Joined, rowReader } from "./rows.ts";
+import { type Spread, spread, type Way } from "./spread.ts";
+
+/** The posterior, worked out knot by knot as it is asked for. */
+export interface Belief {
+  /** One probability for each state of a knot, in the knot's order. */
+  readonly states: (knot: Knot) => Float64Array;
+  /** The behaviours of the whole way to a knot with nothing below it. */
+  readonly ways: (knot: Knot) => readonly Way[];
+}
+
+/**
+ * The exact posterior of every state, with at most `limit` faults (three or fewer) on the way to any end of the tree and any number
+ * in all: likelihoods go up the tree once, probabilities come down once.
+ */
+export function believe(
+  root: Knot,
+  start: number,
+  join: Join,
+  limit: number,
+  joined: Joined = new WeakMap(),
+): Belief {
+  const rows = rowReader(join, joined);
+  const evidence = gatherer(rows);
+  const above = new Map<Knot, Knot>();
+  const enter = (knot: Knot) => {
+    for (const child of knot.below) {
+      above.set(child, knot);
+      enter(child);
+    }
+  };
+  enter(root);
+  const spreads = new Map<Knot, Spread>();
+  const spreadOf = (knot: Knot): Spread => {
+    const known = spreads.get(knot);
+    if (known !== undefined) return known;
+    const parent = above.get(knot);
+    const contexts =
+      parent === undefined ? [{ above: start, room: limit, mass: 1 }] : spreadOf(parent).contexts;
+    const made = spread(knot, contexts, rows, evidence);
+    spreads.set(knot, made);
+    return made;
+  };
+  return { states: (knot) => spreadOf(knot).states, ways: (knot) => spreadOf(knot).ways };
+}

@@ -1,0 +1,40 @@
+import type { Complex } from "#core/units/complex.ts";
+import { chain, type Matrix } from "#core/units/matrix.ts";
+
+/** What a stretch of the way does to the programme, and what the people at its ends do to the answers. */
+export interface Behaviour {
+  /** Rows: what comes out, left first; columns: what goes in. */
+  readonly gains: Matrix;
+  /** Minus one where the headphones are worn the wrong way round. */
+  readonly worn: number;
+  /** What each ear of the listener makes of a level, left first; one is healthy. */
+  readonly hearing: readonly [left: number, right: number];
+  /** Says left for right. */
+  readonly mirrors: boolean;
+  /** Nothing is known of it: any answer is as likely as any other. */
+  readonly unlisted: boolean;
+}
+
+const one: Complex = { re: 1, im: 0 };
+const none: Complex = { re: 0, im: 0 };
+
+/** Changes nothing. */
+export const straight: Behaviour = {
+  gains: [
+    [one, none],
+    [none, one],
+  ],
+  worn: 1,
+  hearing: [1, 1],
+  mirrors: false,
+  unlisted: false,
+};
+
+/** First one, then the other. */
+export const follow = (first: Behaviour, then: Behaviour): Behaviour => ({
+  gains: chain(then.gains, first.gains),
+  worn: first.worn * then.worn,
+  hearing: [first.hearing[0] * then.hearing[0], first.hearing[1] * then.hearing[1]],
+  mirrors: first.mirrors !== then.mirrors,
+  unlisted: first.unlisted || then.unlisted,
+});

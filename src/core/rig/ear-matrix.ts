@@ -1,0 +1,31 @@
+import type { Matrix } from "#core/units/matrix.ts";
+import { type Behaviour, follow } from "./behaviour.ts";
+import type { BuiltRig } from "./rig.ts";
+import type { RigFault } from "./rig-faults.ts";
+import { stepsTo } from "./steps.ts";
+
+/** What the way to a position does under a fault set. */
+export const behaviourAt = (
+  rig: BuiltRig,
+  position: string,
+  faults: readonly RigFault[],
+): Behaviour =>
+  stepsTo(rig, position)
+    .map((step) => step.behaviour(faults.filter(step.owns)))
+    .reduce(follow);
+
+/**
+ * The ear matrix of a position under a fault set: rows the ears, columns the programme, left first; complex gains against the
+ * programme's open voltage, at 1 kHz.
+ */
+export function earMatrix(rig: BuiltRig, position: string, faults: readonly RigFault[]): Matrix {
+  return ears(behaviourAt(rig, position, faults));
+}
+
+/** From the cups to the ears: who wears them backwards has them exchanged, and an ear may hear less. */
+export function ears({ gains, worn, hearing }: Behaviour): Matrix {
+  const rows = worn < 0 ? [...gains].reverse() : gains;
+  return rows.map((row, ear) =>
+    row.map(({ re, im }) => ({ re: re * (hearing[ear] ?? 1), im: im * (hearing[ear] ?? 1) })),
+  );
+}

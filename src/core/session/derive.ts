@@ -1,0 +1,75 @@
+import type { Happening } from "#core/checks/finding.ts";
+import { type Standing, standingAt } from "#core/diagnosis/advice.ts";
+import { type Beliefs, beliefsOf } from "#core/diagnosis/beliefs.ts";
+import { type Evidence, evidenceOf } from "#core/diagnosis/evidence.ts";
+import { type Group, groupsOf } from "#core/diagnosis/groups.ts";
+import { type Model, modelOf } from "#core/diagnosis/model.ts";
+import type { Rig } from "#core/rig/rig.ts";
+import { holding, type Log } from "./log.ts";
+
+/** How a position stands on the board. */
+export const states = ["not heard", "begun", "healthy", "wrong", "unsure"] as const;
+export type State = (typeof states)[number];
+
+/** Everything that follows from a log. */
+export interface Derived {
+  readonly rig: Rig;
+  readonly model: Model;
+  readonly groups: readonly Group[];
+  readonly happenings: readonly Happening[];
+  readonly evidence: Evidence;
+  readonly beliefs: Beliefs;
+  /** What is known of a position and what to do there; worked out when asked for, once. */
+  readonly standing: (position: string) => Standing;
+  readonly state: (position: string) => State;
+}
+
+const models = new WeakMap<Rig, { model: Model; groups: readonly Group[] }>();
+const derived = new WeakMap<Log, Derived>();
+
+/** The model of a rig, made once for each drawing. */
+export function modelFor(rig: Rig): { model: Model; groups: readonly Group[] } {
+  const known = models.get(rig);
+  if (known !== undefined) return known;
+  const model = modelOf(rig);
+  const made = { model, groups: groupsOf(model) };
+  models.set(rig, made);
+  return made;
+}
+
+/** Derives everything from a log; nothing yet where no entry says what the rig is. Remembered by the log's identity. */
+export function derive(log: Log): Derived | undefined {
+  const known = derived.get(log);
+  if (known !== undefined) return known;
+  const entries = holding(log);
+  const drawing = entries.findLast(({ entry }) => entry === "drawing");
+  if (drawing?.entry !== "drawing") return undefined;
+  const made = deriveFrom(drawing.rig, entries);
+  derived.set(log, made);
+  return made;
+}
+
+function deriveFrom(rig: Rig, entries: Log): Derived {
+  const { model, groups } = modelFor(rig);
+  const happenings = entries.flatMap((entry): Happening[] => {
+    if (entry.entry === "finding") return [{ kind: "finding", finding: entry.finding }];
+    return entry.entry === "move" ? [{ kind: "move", move: entry.move }] : [];
+  });
+  const evidence = evidenceOf(model, happenings);
+  const beliefs = beliefsOf(model, evidence);
+  const standings = new Map<string, Standing>();
+  const standing = (position: string): Standing => {
+    const found = standings.get(position) ?? standingAt(model, groups, evidence, beliefs, position);
+    standings.set(position, found);
+    return found;
+  };
+  const heardAt = (position: string) => evidence.heard.some((one) => one.position === position);
+  const state = (position: string): State => {
+    if (!heardAt(position)) return "not heard";
+    const { advice } = standing(position);
+    if (advice.advice === "healthy") return "healthy";
+    if (advice.advice === "verdict") return advice.sure ? "wrong" : "unsure";
+    return "begun";
+  };
+  return { rig, model, groups, happenings, evidence, beliefs, standing, state };
+}

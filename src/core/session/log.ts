@@ -1,0 +1,39 @@
+import type { Finding } from "#core/checks/finding.ts";
+import type { Move } from "#core/rig/moves.ts";
+import type { Rig } from "#core/rig/rig.ts";
+
+/** What an entry says: what the rig is, what somebody changed, what was found, or that an earlier entry is taken back. */
+export type Said =
+  | { readonly entry: "drawing"; readonly rig: Rig }
+  | { readonly entry: "move"; readonly move: Move }
+  | { readonly entry: "finding"; readonly finding: Finding }
+  | { readonly entry: "taken back"; readonly taken: string };
+
+/** One entry of a log. `at` is milliseconds since 1970, `seen` the last entry its author had seen. */
+export type Entry = Said & {
+  readonly id: string;
+  readonly at: number;
+  readonly seen?: string;
+};
+
+/** A session: entries in order, never rewritten. All else is derived from it. */
+export type Log = readonly Entry[];
+
+/** The log with one more entry. The time is the caller's. */
+export function add(log: Log, said: Said, at: number): Log {
+  const last = log.at(-1);
+  const id = String(log.length + 1);
+  return [...log, { ...said, id, at, ...(last === undefined ? {} : { seen: last.id }) }];
+}
+
+/** The entries that hold: not taken back, by an entry that is not itself taken back. */
+export function holding(log: Log): Log {
+  const taken = new Set<string>();
+  for (const entry of [...log].reverse())
+    if (entry.entry === "taken back" && !taken.has(entry.id)) taken.add(entry.taken);
+  return log.filter((entry) => entry.entry !== "taken back" && !taken.has(entry.id));
+}
+
+/** The last finding or move that holds: what 'take it back' takes. */
+export const lastToTake = (log: Log): Entry | undefined =>
+  holding(log).findLast(({ entry }) => entry === "finding" || entry === "move");

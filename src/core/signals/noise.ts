@@ -1,0 +1,46 @@
+import type { DecibelsFullScale, Hertz, Seconds } from "#core/units/units.ts";
+
+/**
+ * A short stretch of frozen noise: one sine a step, steps spaced evenly in pitch and all of one size, which is
+ * noise of a pink slope with nothing at all outside its band but what the ramps spread.
+ */
+export interface Noise {
+  /** Every sine lies inside low to high. */
+  readonly low: Hertz;
+  readonly high: Hertz;
+  readonly length: Seconds;
+  /** Raised-cosine ramps inside `length`. */
+  readonly attack: Seconds;
+  readonly release: Seconds;
+  /**
+   * Phase of each sine at the start in sixteenths of a turn, one hexadecimal digit a sine, from low to high. Found by
+   * search for a low peak; other phases sound the same and only peak higher.
+   */
+  readonly phases: string;
+  /** No sample is greater than this when the stretch is rendered at `renderedLevel`. */
+  readonly peak: DecibelsFullScale;
+}
+
+/** Both idents are made of this, so that only their rhythm tells them apart. */
+export const knock: Noise = {
+  low: 215,
+  high: 3800,
+  length: 0.12,
+  attack: 0.01,
+  release: 0.04,
+  phases:
+    "a3d8d4ac11fa5f6b53cb6d5325efa88b5585d87780140f1e4f565bcd685e5867c7d76978bb23ebe547289f6bc4b1d7e2",
+  peak: -19,
+};
+
+/** Low enough that opposite polarity is heard as width (above about 1 kHz it is not). */
+export const burst: Noise = {
+  low: 160,
+  high: 960,
+  length: 0.45,
+  attack: 0.02,
+  release: 0.02,
+  phases:
+    "305e1a536609d6798b4361672a3a2c76761629e8479c19d28302f5e53a300ba532b4be7a32b1059cb105230eba5533dd",
+  peak: -19,
+};

@@ -1,0 +1,84 @@
+import { type Heard, heards } from "#core/listening/heard.ts";
+import { faults, where } from "./english-faults.ts";
+import type { Language } from "./language.ts";
+
+const places: Readonly<Record<Heard, string>> = {
+  ...(Object.fromEntries(heards.map((heard) => [heard, heard])) as Record<Heard, string>),
+  "all round": "all round, no place",
+  "faint, all round": "faint, all round",
+  nothing: "nothing at all",
+};
+
+export const english: Language = {
+  faults,
+  where,
+  heard: places,
+  checks: {
+    left: {
+      name: "one knock",
+      before: "One knock, twice.",
+      questions: ["Where was the knock?"],
+    },
+    right: {
+      name: "two knocks",
+      before: "Two quick knocks, twice.",
+      questions: ["Where were the knocks?"],
+    },
+    pair: {
+      name: "two bursts",
+      before: "Two rushes of noise, one after the other.",
+      questions: ["Where was the first?", "Where was the second?"],
+    },
+    cup: {
+      name: "touch the cup",
+      before: "One knock, twice. Put a hand on the cup it is in.",
+      questions: ["Which letter is on the cup you touched?"],
+    },
+    silence: {
+      name: "silence",
+      before: "Nothing plays. Listen.",
+      questions: ["Did you hear anything?"],
+    },
+  },
+  effects: {
+    straight: "left in the left ear, right in the right",
+    nothing: "nothing arrives",
+    "left gone": "the left side does not arrive",
+    "right gone": "the right side does not arrive",
+    swapped: "left and right have changed places",
+    mono: "both ears get left and right together",
+    difference: "both ears get left minus right: whatever is in the middle is gone",
+    "one side inverted": "one side is upside down: the middle has no place",
+    "left in both": "the left side is in both ears, the right is gone",
+    "right in both": "the right side is in both ears, the left is gone",
+    "all in the left ear": "everything is in the left ear",
+    "all in the right ear": "everything is in the right ear",
+    "left weak": "the left side is weaker",
+    "right weak": "the right side is weaker",
+    mixed: "the sides are mixed up in each other",
+  },
+  parts: {
+    laptop: "laptop",
+    mixer: "mixer",
+    "TRS lead": "TRS lead",
+    "TS lead": "TS lead",
+    "insert Y": "insert Y lead",
+    "one-to-both lead": "one-to-both lead",
+    "headphone amplifier": "headphone amplifier",
+    headphones: "headphones",
+    listener: "listener",
+    operator: "whoever asks",
+  },
+  asItShouldBe: "all as it should be",
+  volumeFirst: "Volume down first",
+  neverTested: [
+    "both sides inverted together",
+    "two faults that cancel each other",
+    "the level: loud enough, or too loud",
+    "hiss, hum and crackle",
+    "what comes and goes",
+    "a volume knob that is uneven near its bottom",
+    "listening with one cup off",
+    "what goes into the mixer: microphones, other sends, other pans",
+  ],
+};

@@ -1,0 +1,25 @@
+import type { Link } from "#core/rig/chain.ts";
+import type { BuiltRig } from "#core/rig/rig.ts";
+import type { RigFault } from "#core/rig/rig-faults.ts";
+
+/** Where along a chain a fault sits, in links from its start: 1.5 is the middle of the second. */
+export function placeAlong(rig: BuiltRig, links: readonly Link[], fault: RigFault): number {
+  const at = links.findIndex(({ part }) => part === fault.part);
+  if (at < 0) return links.length / 2;
+  const end = rig.plugged.find(({ part, plug }) => part === fault.part && fault.at.startsWith(plug));
+  if (end === undefined) return at + 0.5;
+  return at + (links[at - 1]?.part === end.into ? 0.2 : 0.8);
+}
+
+/** What every position's chain begins with: the trunk as a picture shows it, without headphones and people. */
+export function sharedLinks(chains: readonly (readonly Link[])[]): readonly Link[] {
+  const [first = []] = chains;
+  const end = first.findIndex(
+    ({ part, kind }, at) =>
+      kind === "headphones" || kind === "listener" || chains.some((chain) => chain[at]?.part !== part),
+  );
+  return end < 0 ? first : first.slice(0, end);
+}
+
+export const isBox = ({ kind }: Link): boolean =>
+  kind === "laptop" || kind === "mixer" || kind === "headphone amplifier";

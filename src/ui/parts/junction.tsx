@@ -1,0 +1,122 @@
+import { type Place, straightOn, sway } from "./direction.ts";
+import { carriesSide, type EffectLanes, effectLanes, type Side, sides } from "./effect-lanes.ts";
+import { Lane } from "./lane.tsx";
+import type { Effect } from "#core/rig/effect.ts";
+
+interface Shape {
+  readonly at: Place;
+  /** How far it reaches along the way. */
+  readonly length: number;
+  /** Of each lane from the middle between them. */
+  readonly gap: number;
+}
+
+type Props = Shape & { readonly effect: Effect };
+
+/** What a fault does to the two lanes, drawn where it is: a break, a cross, a join, a twist, or the return lost. */
+export function Junction({ effect, ...shape }: Props) {
+  const lanes = effectLanes[effect];
+  return (
+    <g>
+      <Ties {...shape} lanes={lanes} />
+      <Flag {...shape} unsure={effect === "straight"} />
+    </g>
+  );
+}
+
+function Ties({ lanes, ...shape }: Shape & { readonly lanes: EffectLanes }) {
+  if (lanes.tie === "join" || lanes.tie === "minus")
+    return <Knot {...shape} minus={lanes.tie === "minus"} />;
+  if (lanes.tie === "twist") return <Twist {...shape} />;
+  return <Ways {...shape} lanes={lanes} />;
+}
+
+const across = (side: Side, gap: number): number => (side === "left" ? -gap : gap);
+
+/** Each side goes to the ears it reaches, and breaks off where it reaches none. */
+function Ways({ at, length, gap, lanes }: Shape & { readonly lanes: EffectLanes }) {
+  const reaches = (side: Side) => lanes.ears.some((carries) => carriesSide(carries, side));
+  return (
+    <>
+      {sides.map((ear, index) =>
+        lanes.ears[index] === "nothing" ? (
+          <Lane key={ear} carries="nothing" d={straightOn(at, length * 0.66, length, across(ear, gap))} />
+        ) : null,
+      )}
+      {sides.flatMap((side) =>
+        sides
+          .filter((_, index) => carriesSide(lanes.ears[index] ?? "nothing", side))
+          .map((ear) => (
+            <Lane
+              key={`${side} ${ear}`}
+              carries={side}
+              d={sway(at, [0, across(side, gap)], [length, across(ear, gap)])}
+            />
+          )),
+      )}
+      {sides
+        .filter((side) => !reaches(side))
+        .map((side) => (
+          <Break key={side} at={at} length={length} gap={gap} side={side} />
+        ))}
+    </>
+  );
+}
+
+/** The lane ends, and begins again as nothing. */
+function Break({ at, length, gap, side }: Shape & { readonly side: Side }) {
+  const t = across(side, gap);
+  return (
+    <>
+      <Lane carries={side} d={straightOn(at, 0, length * 0.26, t)} />
+      {[0.34, 0.56].map((part) => (
+        <path key={part} class="bar" d={`M${at(length * part, t - 8)} L${at(length * part, t + 8)}`} />
+      ))}
+    </>
+  );
+}
+
+/** Both lanes go through one point, and what comes out is made of both. */
+function Knot({ at, length, gap, minus }: Shape & { readonly minus: boolean }) {
+  const [x = 0, y = 0] = at(length / 2, 0).split(" ").map(Number);
+  const half = length / 2;
+  return (
+    <>
+      {sides.map((side) => (
+        <g key={side}>
+          <Lane carries={side} d={sway(at, [0, across(side, gap)], [half, 0])} />
+          <Lane carries="both" d={sway(at, [half, 0], [length, across(side, gap)])} />
+        </g>
+      ))}
+      <circle class={minus ? "knot minus" : "knot"} cx={x} cy={y} r={minus ? gap + 4 : gap * 0.8} />
+      {minus && <path class="sign" d={`M${x - 5} ${y} h10`} />}
+    </>
+  );
+}
+
+/** Half a turn and back: one side upside down, nobody can hear which. */
+function Twist({ at, length, gap }: Shape) {
+  const half = length / 2;
+  const way = (from: number) =>
+    `${sway(at, [0, from], [half, -from])} ${sway(at, [half, -from], [length, from]).replace(/^M\S+ \S+ /, "")}`;
+  return (
+    <>
+      <Lane carries="right" d={way(gap)} />
+      <Lane carries="left" d={way(-gap)} />
+    </>
+  );
+}
+
+/** A flag of yellow tape round both lanes: look here. */
+function Flag({ at, gap, unsure, length }: Shape & { readonly unsure: boolean }) {
+  const reach = gap + 11;
+  const corners = [at(-16, -reach), at(-5, -reach + 3), at(-6, reach), at(-15, reach - 2)];
+  return (
+    <>
+      {unsure && sides.map((side) => (
+        <Lane key={side} carries={side} d={straightOn(at, 0, length, across(side, gap))} />
+      ))}
+      <path class="flag" d={`M${corners.join(" L")} Z`} />
+    </>
+  );
+}

@@ -1,0 +1,23 @@
+import { useEffect } from "preact/hooks";
+
+/**
+ * Space means nothing here, and a key held down presses once: an elbow on a keyboard must not answer. Esc silences from
+ * everywhere.
+ */
+export function useKeys(onEscape: () => void): void {
+  useEffect(() => {
+    const down = (event: KeyboardEvent) => {
+      if (event.key === "Escape") onEscape();
+      if (event.key === " " || (event.key === "Enter" && event.repeat)) event.preventDefault();
+    };
+    const up = (event: KeyboardEvent) => {
+      if (event.key === " ") event.preventDefault();
+    };
+    window.addEventListener("keydown", down, true);
+    window.addEventListener("keyup", up, true);
+    return () => {
+      window.removeEventListener("keydown", down, true);
+      window.removeEventListener("keyup", up, true);
+    };
+  }, [onEscape]);
+}

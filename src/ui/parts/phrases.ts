@@ -1,0 +1,25 @@
+import type { Probability } from "#core/units/units.ts";
+
+/** A sentence, from one without its capital and full stop. */
+export const sentence = (text: string): string => `${capital(text)}.`;
+
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A probability as people say it: so many in a hundred, never none and never all. */
+export function inHundred(probability: Probability): string {
+  if (probability < 0.01) return "less than 1 in 100";
+  return `${Math.min(99, Math.round(probability * 100))} in 100`;
+}
+
+/** How sure, in words. */
+export function howSure(probability: Probability): string {
+  if (probability >= 0.99) return "almost certain";
+  if (probability >= 0.95) return "very likely";
+  if (probability >= 0.75) return "likely";
+  if (probability >= 0.5) return "more likely than not";
+  return "possible";
+}
+
+/** 'One', 'two' and so on for small counts. */
+export const counted = (count: number, one: string, many: string): string =>
+  `${count} ${count === 1 ? one : many}`;

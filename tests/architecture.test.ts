@@ -1,0 +1,64 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+
+/**
+ * Who may import whom: each folder, and the folders and packages it may use. Rows only look up.
+ * A folder may use itself; `type x` allows `import type` alone, so the real thing must be handed in by main.tsx.
+ */
+const layers: Record<string, readonly string[]> = {
+  "core/units": [],
+  "core/circuit": ["core/units"],
+  "core/parts": ["core/units", "core/circuit"],
+  "core/rig": ["core/units", "core/circuit", "core/parts"],
+  "core/signals": ["core/units"],
+  "core/listening": ["core/units", "core/signals"],
+  "core/checks": ["core/units", "core/parts", "core/rig", "core/signals", "core/listening"],
+  "core/inference": [],
+  "core/diagnosis": ["core/units", "core/parts", "core/rig", "core/checks", "core/inference"],
+  "core/session": ["core/units", "core/parts", "core/rig", "core/checks", "core/diagnosis"],
+  "core/words": ["core/units", "core/parts", "core/rig", "core/listening", "core/checks"],
+  "core/bench": ["core/units", "core/parts", "core/rig"],
+  "core/index.ts": ["core"],
+  audio: ["core/units", "core/signals", "standardized-audio-context"],
+  storage: ["core/session", "core/rig"],
+  "ui/parts": ["core", "preact"],
+  "ui/screens": ["core", "ui/parts", "preact", "type audio", "type storage"],
+  "main.tsx": ["core", "audio", "storage", "ui", "preact"],
+};
+
+const order = Object.keys(layers);
+const files = readdirSync("src", { recursive: true, encoding: "utf8" })
+  .map((path) => path.replaceAll("\\", "/"))
+  .filter((path) => /\.tsx?$/.test(path));
+
+/** The same path, or one below it: a file in a folder, a package's subpath (`preact/hooks`, `node:fs`). */
+const within = (path: string, row: string) =>
+  path === row || (/^[/:]/.test(path.slice(row.length)) && path.startsWith(row));
+const rowOf = (path: string) => order.find((row) => within(path, row));
+
+/** Imports as they stand after formatting: at the start of a line, or `import("…")` anywhere. */
+const imports =
+  /^(?:import|export)( type)?\b(?:[^"=(:]*\bfrom)?\s*"([^"]+)"|\bimport\(\s*"([^"]+)"/gm;
+
+test.for(files)("%s imports only what its layer may", (path) => {
+  const row = rowOf(path);
+  expect(row, `${path} belongs to no layer`).toBeDefined();
+  const allowed = [...(layers[row ?? ""] ?? []), row ?? ""];
+  const refused = [...readFileSync(`src/${path}`, "utf8").matchAll(imports)]
+    .map(([, type = "", still, later]) => ({ type: type.trim(), from: still ?? later ?? "" }))
+    .filter(({ from }) => !/^\.\/(?!.*\.\.)/.test(from))
+    .filter(({ type, from }) => {
+      const target = from.replace(/^#/, "");
+      return !allowed.some((use) => within(target, use) || (type && within(`type ${target}`, use)));
+    });
+  expect(refused).toEqual([]);
+});
+
+test("rows only look up", () => {
+  const down = order.flatMap((row, at) =>
+    (layers[row] ?? []).filter(
+      (use) => order.indexOf(use.replace("type ", "")) >= at && use !== row,
+    ),
+  );
+  expect(down).toEqual([]);
+});

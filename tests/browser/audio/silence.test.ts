@@ -1,0 +1,85 @@
+import { describe, expect, test } from "vitest";
+import { pause, Stage, settled } from "./stage.ts";
+import { soundingSpan } from "./tap.ts";
+
+const stage = new Stage();
+
+describe("silence", () => {
+  test.for([100, 107, 113])(
+    "pressed after %d ms is there within 20 ms, without a click",
+    async (ms) => {
+      const { player, tap } = stage;
+      const playing = player.play("burst-pair", 1);
+      const context = await stage.sounding();
+      await pause(ms);
+      const pressed = context.currentTime;
+      player.silence();
+      expect(await playing).toEqual({ ended: "silenced" });
+      expect(player.world().playing).toBe(false);
+      await settled();
+      const { first, last } = soundingSpan(tap.heard) ?? { first: 0, last: 0 };
+      expect(first).toBeLessThan(pressed);
+      expect(last - pressed).toBeGreaterThan(0.002);
+      expect(last - pressed).toBeLessThan(0.02);
+      const steps = tap.heard.map(({ left }, n) => Math.abs(left - (tap.heard[n - 1]?.left ?? 0)));
+      const greatest = (values: number[]) => values.reduce((most, x) => Math.max(most, x), 0);
+      const end = tap.heard.findIndex(({ at }) => at >= last - 0.002);
+      expect(greatest(steps.slice(end))).toBeLessThan(greatest(steps) / 3);
+    },
+  );
+
+  test("before anything sounds keeps it from sounding", async () => {
+    const playing = stage.player.play("left-ident", 1);
+    stage.player.silence();
+    expect(await playing).toEqual({ ended: "silenced" });
+    await pause(500);
+    expect(soundingSpan(stage.tap.heard)).toBeUndefined();
+  });
+
+  test("comes over the first sound when a second is played; that one is played to its end", async () => {
+    const first = stage.player.play("left-ident", 1);
+    await stage.sounding();
+    const second = stage.player.play("right-ident", 1);
+    expect(await first).toEqual({ ended: "silenced" });
+    expect(stage.player.world().playing).toBe(true);
+    expect(await second).toEqual({ ended: "played" });
+    expect(stage.player.world().playing).toBe(false);
+  });
+
+  test("played as a signal ends as any other and is nothing but zeros", async () => {
+    expect(await stage.player.play("silence", 1)).toEqual({ ended: "played" });
+    expect(stage.tap.heard.length).toBeGreaterThan(1000);
+    expect(soundingSpan(stage.tap.heard)).toBeUndefined();
+  });
+});
+
+describe("through an ear matrix", () => {
+  test("a swap puts the left ident on the right", async () => {
+    const { left, right } = await stage.heardOf("left-ident", 1, { ll: 0, lr: 1, rl: 1, rr: 0 });
+    expect(right).toBeCloseTo(-50, 0);
+    expect(left).toBe(Number.NEGATIVE_INFINITY);
+  });
+
+  test("nothing gets louder than without it", async () => {
+    const { left } = await stage.heardOf("left-ident", 1, { ll: 8, lr: 0, rl: 0, rr: 8 });
+    expect(left).toBeCloseTo(-50, 0);
+  });
+
+  test("one that is not finite is refused", async () => {
+    const broken = { ll: Number.NaN, lr: 0, rl: 0, rr: 1 };
+    const ending = await stage.player.play("left-ident", 1, broken);
+    expect(ending).toEqual({ ended: "trouble", why: "refused" });
+    expect(stage.player.world().trouble).toBe("refused");
+  });
+});
+
+test("listeners hear of every change until they stop", async () => {
+  const { player } = stage;
+  const playing: boolean[] = [];
+  const stop = player.subscribe(() => playing.push(player.world().playing));
+  await player.play("silence", 1);
+  stop();
+  player.handOn();
+  expect(playing).toEqual([true, false]);
+  expect(player.world().muted).toBe(true);
+});

@@ -1,0 +1,89 @@
+import type { Seconds } from "#core/units/units.ts";
+
+/** A stereo sample as it arrived at the output, and when on the context's own clock. */
+export interface Heard {
+  readonly at: Seconds;
+  readonly left: number;
+  readonly right: number;
+}
+
+export interface Tap {
+  /** All that arrived since the tap was set or cleared. */
+  readonly heard: Heard[];
+  /** The browser's own contexts that have an output, the newest last. */
+  readonly contexts: AudioContext[];
+  readonly remove: () => void;
+}
+
+type Connect = (this: AudioNode, to: AudioNode, output?: number, input?: number) => void;
+
+/** Listens at the browser's own outputs: whatever connects to one is connected to its recorder too. */
+export function tapOutputs(): Tap {
+  const heard: Heard[] = [];
+  const recorders = new Map<BaseAudioContext, AudioNode>();
+  const contexts: AudioContext[] = [];
+  const connect = AudioNode.prototype.connect;
+  const plain = connect as Connect;
+  AudioNode.prototype.connect = function (this: AudioNode, ...args: unknown[]) {
+    const { context } = this;
+    if (args[0] instanceof AudioDestinationNode && context instanceof AudioContext) {
+      if (!recorders.has(context)) contexts.push(context);
+      const recorder = recorders.get(context) ?? recorderOf(context, heard, plain);
+      recorders.set(context, recorder);
+      plain.call(this, recorder);
+    }
+    return Reflect.apply(connect, this, args);
+  } as typeof connect;
+  const remove = () => {
+    AudioNode.prototype.connect = connect;
+  };
+  return { heard, contexts, remove };
+}
+
+/**
+ * A node that adds up and keeps what is connected to it. A third channel carries the context's clock, so that every
+ * sample knows its time however late it is handed over.
+ */
+function recorderOf(context: AudioContext, heard: Heard[], connect: Connect): AudioNode {
+  const sides = context.createChannelSplitter(2);
+  const lines = context.createChannelMerger(3);
+  const clock = context.createConstantSource();
+  const recorder = context.createScriptProcessor(1024, 3, 1);
+  clock.offset.setValueAtTime(0, 0);
+  clock.offset.linearRampToValueAtTime(60, 60);
+  clock.start();
+  recorder.onaudioprocess = ({ inputBuffer }) => {
+    const [left, right, times] = [0, 1, 2].map((n) => inputBuffer.getChannelData(n));
+    for (const [n, at] of (times ?? []).entries()) {
+      heard.push({ at, left: left?.[n] ?? Number.NaN, right: right?.[n] ?? Number.NaN });
+    }
+  };
+  connect.call(sides, lines, 0, 0);
+  connect.call(sides, lines, 1, 1);
+  connect.call(clock, lines, 0, 2);
+  connect.call(lines, recorder);
+  connect.call(recorder, context.destination);
+  return sides;
+}
+
+/** Level in dBFS of what was heard on one side from one time up to another. */
+export function levelOf(
+  heard: Heard[],
+  side: "left" | "right",
+  from: Seconds,
+  to: Seconds,
+): number {
+  const samples = heard.filter(({ at }) => at >= from && at < to).map((it) => it[side]);
+  return 10 * Math.log10(samples.reduce((sum, x) => sum + x * x, 0) / samples.length);
+}
+
+/** Greatest sample of either side, full scale 1. */
+export const peakOf = (heard: Heard[]): number =>
+  heard.reduce((most, { left, right }) => Math.max(most, Math.abs(left), Math.abs(right)), 0);
+
+/** Times of the first and last sample that was not silence. */
+export function soundingSpan(heard: Heard[]): { first: Seconds; last: Seconds } | undefined {
+  const sounding = heard.filter(({ left, right }) => Math.abs(left) + Math.abs(right) > 1e-6);
+  const [first, last] = [sounding[0], sounding.at(-1)];
+  return first && last && { first: first.at, last: last.at };
+}

@@ -1,0 +1,147 @@
+import { earCheck } from "#core/checks/catalogue.ts";
+import type { Asked, Finding } from "#core/checks/finding.ts";
+import { asItShouldBe } from "#core/checks/look.ts";
+import { behaviourAt, ears } from "#core/rig/ear-matrix.ts";
+import { signed } from "#core/rig/effect.ts";
+import type { Rig } from "#core/rig/rig.ts";
+import { build } from "#core/rig/rig.ts";
+import type { RigFault } from "#core/rig/rig-faults.ts";
+import { type Derived, derive } from "#core/session/derive.ts";
+import { add, type Log } from "#core/session/log.ts";
+import { pairOrder } from "#core/signals/burst-pair.ts";
+import { render } from "#core/signals/render.ts";
+import { size } from "#core/units/complex.ts";
+import { fromDecibels } from "#core/units/decibels.ts";
+import type { Random } from "#core/units/random.ts";
+import { halves, type Pointed, type Recording, whereWas } from "../support/robot-ears.ts";
+
+const rate = 16_000;
+
+/** How one walk ended. */
+export interface Walked {
+  readonly checks: number;
+  readonly derived: Derived;
+  readonly position: string;
+  readonly end: "healthy" | "sure" | "unsure";
+}
+
+/** A world to walk: what is planted, how often the person's finger slips, and what else they hear. */
+export interface World {
+  readonly rig: Rig;
+  readonly planted: readonly RigFault[];
+  readonly slips: number;
+  readonly random: Random;
+  /** Gains heard in place of the rig's own: a plant that is on no list. */
+  readonly gains?: (position: string) => readonly [number, number, number, number];
+}
+
+type Gains = readonly [number, number, number, number];
+
+function gainsAt({ rig, planted, gains }: World, position: string): Gains {
+  if (gains !== undefined) return gains(position);
+  const built = build(rig);
+  const healthy = ears(behaviourAt(built, position, []))
+    .flat()
+    .map(size);
+  return signed(ears(behaviourAt(built, position, planted)), Math.max(...healthy));
+}
+
+/** What the cups play: the signal's samples through the four gains. */
+function heardAt(
+  world: World,
+  position: string,
+  name: Parameters<typeof render>[0],
+  seed: number,
+): Recording {
+  const sound = render(name, rate, seed);
+  const [ll, lr, rl, rr] = gainsAt(world, position);
+  const mix = (a: number, b: number) =>
+    sound.left.map((sample, at) => a * sample + b * (sound.right[at] ?? 0));
+  return { left: mix(ll, lr), right: mix(rl, rr), rate };
+}
+
+const mirrors = ({ planted }: World, position: string): boolean =>
+  planted.filter(
+    ({ name, part }) =>
+      name === "mirrors left and right" && (part === "operator" || part.startsWith(`${position}:`)),
+  ).length %
+    2 ===
+  1;
+
+const other = (text: string): string =>
+  text.includes("left") ? text.replace("left", "right") : text.replace("right", "left");
+
+/** The word of the program's list for what a person pointed at. */
+function wordFor({ place, faint }: Pointed, mirrored: boolean): string {
+  if (place === "nothing at all") return "nothing";
+  const said = mirrored ? other(place) : place;
+  return faint ? `faint, ${said}` : said;
+}
+
+function answersByEar(world: World, check: string, position: string): string[] {
+  const { signal } = earCheck(check);
+  const seed = Math.floor(world.random() * 1e6);
+  const recording = heardAt(world, position, signal, seed);
+  const normal = fromDecibels(-26);
+  if (check === "silence")
+    return [whereWas(recording, normal).place === "nothing at all" ? "nothing" : "something"];
+  if (check === "cup") return [cupFor(world, position, whereWas(recording, normal))];
+  if (check !== "pair") return [wordFor(whereWas(recording, normal), mirrors(world, position))];
+  const said = halves(recording).map((half) =>
+    wordFor(whereWas(half, normal), mirrors(world, position)),
+  );
+  return pairOrder(seed) === "in phase first" ? said : said.reverse();
+}
+
+/** A hand goes to where the sound is; the letter on that cup is read off. */
+function cupFor({ planted }: World, position: string, { place }: Pointed): string {
+  if (place === "nothing at all") return "neither cup";
+  if (place === "middle" || place === "all round") return "both cups";
+  const backwards = planted.some(
+    ({ name, part }) => name === "worn backwards" && part.startsWith(`${position}:`),
+  );
+  return place.includes("left") !== backwards ? "cup marked L" : "cup marked R";
+}
+
+/** What a look shows. */
+function answersByEye(derived: Derived, world: World, place: string): string[] {
+  const look = derived.model.looks.find((one) => one.place === place);
+  const shown = world.planted.find(({ id }) => look?.answers.includes(id));
+  return [shown?.id ?? asItShouldBe];
+}
+
+function answer(derived: Derived, world: World, asked: Asked): Finding {
+  const said =
+    asked.check === "look"
+      ? answersByEye(derived, world, asked.place)
+      : answersByEar(world, asked.check, asked.position);
+  const lists =
+    asked.check === "look" ? [] : earCheck(asked.check).questions.map(({ answers }) => answers);
+  const slipped = said.map((one, at) => {
+    const list = lists[at];
+    if (list === undefined || world.random() >= world.slips) return one;
+    return list[Math.floor(world.random() * list.length)] ?? one;
+  });
+  return { asked, results: slipped.map((one) => [one]) };
+}
+
+const most = 30;
+
+/** Walks one position of a world from nothing known to a verdict, answering whatever the program asks. */
+export function walk(world: World, position: string, before: Log = []): Walked {
+  let log = before.length > 0 ? before : add([], { entry: "drawing", rig: world.rig }, 0);
+  for (let checks = 0; ; checks++) {
+    const derived = derive(log);
+    if (derived === undefined) throw new Error("the log draws no rig");
+    const { advice } = derived.standing(position);
+    if (advice.advice === "healthy") return { checks, derived, position, end: "healthy" };
+    if (advice.advice === "verdict" || checks >= most)
+      return {
+        checks,
+        derived,
+        position,
+        end: advice.advice === "verdict" && advice.sure ? "sure" : "unsure",
+      };
+    log = add(log, { entry: "finding", finding: answer(derived, world, advice.option.asked) }, 0);
+  }
+}
