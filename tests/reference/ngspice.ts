@@ -4,8 +4,11 @@ import type { Matrix } from "#core/units/matrix.ts";
 import type { Hertz } from "#core/units/units.ts";
 import { type Block, copied, deckOf } from "./deck.ts";
 
-/** Whether there is a circuit simulator on the path. */
-export const installed = (): boolean => spawnSync("ngspice", ["--version"]).error === undefined;
+/** A circuit simulator that the system has, or has not; no package brings it. */
+const program = "ngspice";
+
+/** Whether it is on the path. */
+export const installed = (): boolean => spawnSync(program, ["--version"]).error === undefined;
 
 /** As many blocks as a deck is given: beyond this the simulator takes longer a block. */
 const aDeck = 20;
@@ -30,7 +33,7 @@ export function simulate(blocks: readonly Block[], signals: number, at: Hertz): 
 
 function oneDeck(blocks: readonly Block[], signals: number, at: Hertz): Matrix[] {
   const input = deckOf(blocks, signals, at);
-  const { stdout, stderr, error } = spawnSync("ngspice", ["-b"], {
+  const { stdout, stderr, error } = spawnSync(program, ["-b"], {
     input,
     encoding: "utf8",
     maxBuffer: 2 ** 28,

@@ -68,7 +68,7 @@ function placed(
   const lead = decibels(Math.sqrt((left + 1e-30) / (right + 1e-30)));
   const apart = Math.abs(lead);
   if (together < 0 && apart < 10) return "all round";
-  if (apart > 14) return lead > 0 ? "left ear" : "right ear";
+  if (apart > 16) return lead > 0 ? "left ear" : "right ear";
   if (apart < 3.5) return "middle";
   return lead > 0 ? "off to the left" : "off to the right";
 }

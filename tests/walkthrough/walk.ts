@@ -1,6 +1,7 @@
 import { earCheck } from "#core/checks/catalogue.ts";
 import type { Asked, Finding } from "#core/checks/finding.ts";
-import { asItShouldBe } from "#core/checks/look.ts";
+import { asItShouldBe, sightsOf } from "#core/checks/look.ts";
+import type { Advice } from "#core/diagnosis/advice.ts";
 import { behaviourAt, ears } from "#core/rig/ear-matrix.ts";
 import { signed } from "#core/rig/effect.ts";
 import type { Rig } from "#core/rig/rig.ts";
@@ -9,18 +10,22 @@ import type { RigFault } from "#core/rig/rig-faults.ts";
 import { type Derived, derive } from "#core/session/derive.ts";
 import { add, type Log } from "#core/session/log.ts";
 import { pairOrder } from "#core/signals/burst-pair.ts";
+import type { SignalName } from "#core/signals/catalogue.ts";
 import { render } from "#core/signals/render.ts";
 import { size } from "#core/units/complex.ts";
 import { fromDecibels } from "#core/units/decibels.ts";
 import type { Random } from "#core/units/random.ts";
-import { halves, type Pointed, type Recording, whereWas } from "../support/robot-ears.ts";
+import { halves, type Pointed, type Recording, whereWas } from "#tests/support/robot-ears.ts";
 
 const rate = 16_000;
+
+export type Gains = readonly [ll: number, lr: number, rl: number, rr: number];
 
 /** How one walk ended. */
 export interface Walked {
   readonly checks: number;
   readonly derived: Derived;
+  readonly log: Log;
   readonly position: string;
   readonly end: "healthy" | "sure" | "unsure";
 }
@@ -32,13 +37,13 @@ export interface World {
   readonly slips: number;
   readonly random: Random;
   /** Gains heard in place of the rig's own: a plant that is on no list. */
-  readonly gains?: (position: string) => readonly [number, number, number, number];
+  readonly gains?: (signal: SignalName) => Gains;
+  /** What happens to a recording on its way into the person: the controls. */
+  readonly spoilt?: (recording: Recording) => Recording;
 }
 
-type Gains = readonly [number, number, number, number];
-
-function gainsAt({ rig, planted, gains }: World, position: string): Gains {
-  if (gains !== undefined) return gains(position);
+function gainsAt({ rig, planted, gains }: World, position: string, signal: SignalName): Gains {
+  if (gains !== undefined) return gains(signal);
   const built = build(rig);
   const healthy = ears(behaviourAt(built, position, []))
     .flat()
@@ -47,17 +52,16 @@ function gainsAt({ rig, planted, gains }: World, position: string): Gains {
 }
 
 /** What the cups play: the signal's samples through the four gains. */
-function heardAt(
-  world: World,
-  position: string,
-  name: Parameters<typeof render>[0],
-  seed: number,
-): Recording {
+function heardAt(world: World, position: string, name: SignalName, seed: number): Recording {
   const sound = render(name, rate, seed);
-  const [ll, lr, rl, rr] = gainsAt(world, position);
+  const [ll, lr, rl, rr] = gainsAt(world, position, name);
   const mix = (a: number, b: number) =>
     sound.left.map((sample, at) => a * sample + b * (sound.right[at] ?? 0));
-  return { left: mix(ll, lr), right: mix(rl, rr), rate };
+  return (world.spoilt ?? ((recording) => recording))({
+    left: mix(ll, lr),
+    right: mix(rl, rr),
+    rate,
+  });
 }
 
 const mirrors = ({ planted }: World, position: string): boolean =>
@@ -106,8 +110,8 @@ function cupFor({ planted }: World, position: string, { place }: Pointed): strin
 /** What a look shows. */
 function answersByEye(derived: Derived, world: World, place: string): string[] {
   const look = derived.model.looks.find((one) => one.place === place);
-  const shown = world.planted.find(({ id }) => look?.answers.includes(id));
-  return [shown?.id ?? asItShouldBe];
+  const [shown] = look === undefined ? [] : sightsOf(look, world.planted);
+  return [shown ?? asItShouldBe];
 }
 
 function answer(derived: Derived, world: World, asked: Asked): Finding {
@@ -127,21 +131,23 @@ function answer(derived: Derived, world: World, asked: Asked): Finding {
 
 const most = 30;
 
-/** Walks one position of a world from nothing known to a verdict, answering whatever the program asks. */
-export function walk(world: World, position: string, before: Log = []): Walked {
-  let log = before.length > 0 ? before : add([], { entry: "drawing", rig: world.rig }, 0);
+/** A log that draws the rig and says nothing else yet. */
+export const drawn = (rig: Rig): Log => add([], { entry: "drawing", rig }, 0);
+
+/** Walks one position of a world from what a log knows to a verdict, answering whatever the program asks. */
+export function walk(world: World, position: string, before: Log = drawn(world.rig)): Walked {
+  let log = before;
   for (let checks = 0; ; checks++) {
     const derived = derive(log);
     if (derived === undefined) throw new Error("the log draws no rig");
     const { advice } = derived.standing(position);
-    if (advice.advice === "healthy") return { checks, derived, position, end: "healthy" };
-    if (advice.advice === "verdict" || checks >= most)
-      return {
-        checks,
-        derived,
-        position,
-        end: advice.advice === "verdict" && advice.sure ? "sure" : "unsure",
-      };
-    log = add(log, { entry: "finding", finding: answer(derived, world, advice.option.asked) }, 0);
+    const asked = advice.advice === "ask" && checks < most ? advice.option.asked : undefined;
+    if (asked === undefined) return { checks, derived, log, position, end: endOf(advice) };
+    log = add(log, { entry: "finding", finding: answer(derived, world, asked) }, 0);
   }
+}
+
+function endOf(advice: Advice): Walked["end"] {
+  if (advice.advice === "healthy") return "healthy";
+  return advice.advice === "verdict" && advice.sure ? "sure" : "unsure";
 }

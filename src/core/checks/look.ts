@@ -5,12 +5,16 @@ import type { Probability, Seconds } from "#core/units/units.ts";
 /** A look at one place: its switches, its plugs, how it is worn. */
 export interface Look {
   readonly place: string;
-  /** The faults it would show, by id, and 'as it should be' first. */
+  /** 'As it should be' first, then every sight there may be. */
   readonly answers: readonly string[];
   readonly seconds: Seconds;
 }
 
 export const asItShouldBe = "as it should be";
+
+/** What an eye makes of a fault: how far a plug is out, nobody sees. */
+export const sightOf = ({ part, at, name }: RigFault): string =>
+  `${part} / ${at} / ${name.startsWith("not home") ? "not home" : name}`;
 
 /** How often a look finds what is there. Common practice, no source. */
 const found: Probability = 0.95;
@@ -24,18 +28,22 @@ export function looksAt(rig: BuiltRig, faults: readonly RigFault[]): readonly Lo
     if (first === undefined) throw new Error(`nothing is at ${place}`);
     return {
       place,
-      answers: [asItShouldBe, ...there.map(({ id }) => id)],
+      answers: [asItShouldBe, ...new Set(there.map(sightOf))],
       seconds: rig.part(first.part).look,
     };
   });
 }
 
-/** One probability for each answer of a look, from the faults that are there. */
-export function predictLook({ answers }: Look, there: readonly string[]): Float64Array {
-  const shown = there.filter((id) => answers.includes(id));
-  const missed = shown.length === 0 ? 1 : 1 - found;
+/** The sights some faults would give to a look. */
+export const sightsOf = ({ answers }: Look, faults: readonly RigFault[]): readonly string[] => [
+  ...new Set(faults.map(sightOf).filter((sight) => answers.includes(sight))),
+];
+
+/** One probability for each answer of a look, from the sights that are there. */
+export function predictLook({ answers }: Look, sights: readonly string[]): Float64Array {
+  const missed = sights.length === 0 ? 1 : 1 - found;
   return Float64Array.from(answers, (answer) => {
     if (answer === asItShouldBe) return missed;
-    return shown.includes(answer) ? found / shown.length : 0;
+    return sights.includes(answer) ? found / sights.length : 0;
   });
 }

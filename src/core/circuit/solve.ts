@@ -1,6 +1,7 @@
 import { type Complex, zero } from "#core/units/complex.ts";
 import type { Hertz } from "#core/units/units.ts";
 import { type Circuit, type Element, earth, type Node } from "./circuit.ts";
+import { refuseFloating } from "./grounded.ts";
 
 /** The voltage of a node against earth, volts for one volt of the signal. */
 export type Voltages = (node: Node) => Complex;
@@ -18,6 +19,7 @@ interface Equations {
  */
 export function solve(circuit: Circuit, at: Hertz, signals: readonly string[]): Voltages[] {
   const equations = write(circuit, at, signals);
+  refuseFloating(circuit, at);
   eliminate(equations);
   return signals.map((_, signal) => (node) => voltage(equations, node, signal));
 }

@@ -1,9 +1,10 @@
-import { catalogue } from "#core/checks/catalogue.ts";
+import { catalogue, earCheck } from "#core/checks/catalogue.ts";
 import type { Asked } from "#core/checks/finding.ts";
 import { slip } from "#core/checks/slips.ts";
 import type { Probability } from "#core/units/units.ts";
 import type { Beliefs } from "./beliefs.ts";
 import type { Evidence } from "./evidence.ts";
+import { type Fit, fitAt } from "./fit.ts";
 import type { Group } from "./groups.ts";
 import type { Model } from "./model.ts";
 import { type Option, optionsAt } from "./options.ts";
@@ -62,21 +63,29 @@ export function standingAt(
   );
   const trouble = troubleAt(model, beliefs, position);
   const missing = unanswered(model, evidence, position);
-  const settled = settle(trouble, suspects, missing);
+  const fit = fitAt(model, evidence, beliefs, position);
+  const settled = settle(trouble, suspects, missing, fit, position);
   const advice = settled ?? next(optionsAt(model, evidence, beliefs, position), position, missing);
   return { position, trouble, suspects, advice };
 }
 
-/** A position that needs no more questions. */
+/** Answers less likely than this, against the likeliest, are no fit. */
+const poorFit: Probability = 0.02;
+
+/** A position that needs no more questions, or only to be asked the strangest one once more. */
 function settle(
   trouble: Probability,
   [first]: readonly Suspect[],
   missing: readonly string[],
+  { fit, worst }: Fit,
+  position: string,
 ): Advice | undefined {
-  if (missing.length === 0 && trouble < fitEnough) return { advice: "healthy" };
-  if (first !== undefined && first.probability >= sureEnough)
-    return { advice: "verdict", sure: true };
-  return undefined;
+  const healthy = missing.length === 0 && trouble < fitEnough;
+  if (!healthy && (first?.probability ?? 0) < sureEnough) return undefined;
+  if (fit >= poorFit) return healthy ? { advice: "healthy" } : { advice: "verdict", sure: true };
+  if (worst === undefined || worst.times > 1) return { advice: "verdict", sure: false };
+  const { name, seconds } = earCheck(worst.check);
+  return { advice: "ask", option: { asked: { check: name, position }, bits: 0, seconds } };
 }
 
 /** What tells most for its seconds; a required check where nothing tells enough; and else an end. */

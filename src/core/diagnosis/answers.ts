@@ -35,8 +35,9 @@ export function answersFor(pool: Pool, healthy: (position: string) => number): A
   const questions = lookup(everyQuestion, (question) =>
     perWay((behaviour, position) => {
       const way = pool.behaviour(behaviour);
-      if (!way.unlisted) return question.predict(way, pool.behaviour(healthy(position)));
-      return new Float64Array(question.answers.length).fill(1 / question.answers.length);
+      return way.unlisted
+        ? anything(question)
+        : question.predict(way, pool.behaviour(healthy(position)));
     }),
   );
   const predict: Answers["predict"] = (question, position) => questions(question)(position);
@@ -61,6 +62,18 @@ export function answersFor(pool: Pool, healthy: (position: string) => number): A
       differs(predict, position, behaviour, healthy(position)),
     ),
   };
+}
+
+/** How often what is not on the list is faint. Common practice, no source. */
+const faintly: Probability = 0.15;
+
+/** What may be said of something that is not on the list: any answer, but seldom a faint one. */
+function anything({ answers }: Question): Float64Array {
+  const faint = answers.filter((answer) => answer.startsWith("faint")).length;
+  const plain = (faint === 0 ? 1 : 1 - faintly) / (answers.length - faint);
+  return Float64Array.from(answers, (answer) =>
+    answer.startsWith("faint") ? faintly / faint : plain,
+  );
 }
 
 /** Answers that agree to six decimals are alike. */

@@ -32,11 +32,12 @@ export function branchOf(
 ): Branch {
   const segment = withEffect(pool, whole, solved);
   const faults = segment.steps.flatMap((step) => step.faults);
-  const sets = faultSets(segment, mostFaults);
+  const other = unlisted(segment);
+  const sets = faultSets(faults, other, mostFaults);
   const behaviour = behaviourReader(pool, segment, solved);
   return {
     positions: segment.positions,
-    faults: [...faults, unlisted(segment)],
+    faults: [...faults, other],
     faultsIn: sets.map((set) => set.faults),
     states: sets.map((set) => ({
       faults: set.faults.length,

@@ -1,7 +1,7 @@
 import { earCheck } from "#core/checks/catalogue.ts";
 import type { Question } from "#core/checks/check.ts";
-import type { Asked, Happening } from "#core/checks/finding.ts";
-import { type Look, predictLook } from "#core/checks/look.ts";
+import type { Asked, Finding, Happening } from "#core/checks/finding.ts";
+import { type Look, predictLook, sightsOf } from "#core/checks/look.ts";
 import { lookSlip, meant, slip } from "#core/checks/slips.ts";
 import type { Move } from "#core/rig/moves.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
@@ -14,6 +14,10 @@ export interface Heard {
   /** How many moves came before. */
   readonly epoch: number;
   readonly weights: Float64Array;
+  /** All answers given. */
+  readonly said: ReadonlySet<string>;
+  /** How often it was asked. */
+  readonly times: number;
 }
 
 export interface Seen {
@@ -34,30 +38,40 @@ export function evidenceOf(model: Model, happenings: readonly Happening[]): Evid
   const moves: Move[] = [];
   const heard: Heard[] = [];
   const seen: Seen[] = [];
-  for (const happening of happenings) {
-    if (happening.kind === "move") {
-      moves.push(happening.move);
-      continue;
-    }
-    const { asked, results } = happening.finding;
-    const epoch = moves.length;
-    if (asked.check === "look") seen.push(...glance(model, asked, results, epoch));
-    else
-      for (const [at, question] of earCheck(asked.check).questions.entries())
-        gather(heard, {
-          question,
-          position: asked.position,
-          epoch,
-          weights: meant(question.answers, results[at] ?? question.answers, slip),
-        });
-  }
+  const find = ({ asked, results }: Finding): void => {
+    if (asked.check === "look") seen.push(...glance(model, asked, results, moves.length));
+    else for (const one of answered(asked, results, moves.length)) gather(heard, one);
+  };
+  for (const happening of happenings)
+    if (happening.kind === "move") moves.push(happening.move);
+    else find(happening.finding);
   return { moves, heard, seen };
 }
+
+type Results = readonly (readonly string[])[];
+
+/** What one asking of a check by ear says, question by question. */
+const answered = (
+  { check, position }: Exclude<Asked, { check: "look" }>,
+  results: Results,
+  epoch: number,
+): Heard[] =>
+  earCheck(check).questions.map((question, at) => {
+    const said = results[at] ?? question.answers;
+    return {
+      question,
+      position,
+      epoch,
+      weights: meant(question.answers, said, slip),
+      said: new Set(said),
+      times: 1,
+    };
+  });
 
 function glance(
   model: Model,
   { place }: Extract<Asked, { check: "look" }>,
-  results: readonly (readonly string[])[],
+  results: Results,
   epoch: number,
 ): Seen[] {
   const look = model.looks.find((one) => one.place === place);
@@ -72,12 +86,13 @@ function gather(heard: Heard[], next: Heard): void {
       one.question === next.question && one.position === next.position && one.epoch === next.epoch,
   );
   const known = heard[at];
-  if (known === undefined) heard.push(next);
-  else
-    heard[at] = {
-      ...known,
-      weights: known.weights.map((w, index) => w * (next.weights[index] ?? 1)),
-    };
+  if (known === undefined) {
+    heard.push(next);
+    return;
+  }
+  const weights = known.weights.map((w, index) => w * (next.weights[index] ?? 1));
+  const said = new Set([...known.said, ...next.said]);
+  heard[at] = { ...known, weights, said, times: known.times + 1 };
 }
 
 /** The likelihood of what a look showed, for each of some fault sets. */
@@ -103,11 +118,10 @@ export function showing(look: Look, sets: FaultLists): Showing {
   showings.set(sets, memory);
   const known = memory.get(look);
   if (known !== undefined) return known;
-  const answers = new Set(look.answers);
   const cases = new Map<string, number>();
-  const shown: string[][] = [];
+  const shown: (readonly string[])[] = [];
   const which = Int32Array.from(sets, (faults) => {
-    const there = faults.filter(({ id }) => answers.has(id)).map(({ id }) => id);
+    const there = sightsOf(look, faults);
     const key = there.join();
     const at = cases.get(key) ?? shown.push(there) - 1;
     cases.set(key, at);

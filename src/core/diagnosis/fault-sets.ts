@@ -11,7 +11,7 @@ export interface FaultSet {
 }
 
 /** Odds that no fault on the list is the cause, in 10,000. Common practice, no source. */
-const unlistedWeight = 50;
+const unlistedWeight = 100;
 
 /** 'Something not on the list', in one segment. */
 export const unlisted = (segment: Segment): RigFault => ({
@@ -30,9 +30,12 @@ export const unlisted = (segment: Segment): RigFault => ({
 export const isUnlisted = ({ name }: RigFault): boolean => name === "something not on the list";
 
 /** No fault, each fault, each two that can be there together. What is not on the list stands alone. */
-export function faultSets(segment: Segment, most: number): readonly FaultSet[] {
-  const faults = segment.steps.flatMap((step) => step.faults);
-  const singles = [...faults, unlisted(segment)].map((fault) => ({
+export function faultSets(
+  faults: readonly RigFault[],
+  other: RigFault,
+  most: number,
+): readonly FaultSet[] {
+  const singles = [...faults, other].map((fault) => ({
     faults: [fault],
     weight: odds(fault),
   }));

@@ -1,3 +1,4 @@
+import { sightOf } from "#core/checks/look.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { differs } from "./answers.ts";
 import type { Branch } from "./branch.ts";
@@ -43,27 +44,28 @@ function groupsIn(model: Model, branch: Branch): readonly Group[] {
   const ways = new Map(
     branch.faults.map((fault) => [fault, at.map((one) => wayUnder(model, one, branch, [fault]))]),
   );
+  const wayOf = (fault: RigFault) => ways.get(fault) ?? [];
   const alike = (a: readonly number[], b: readonly number[]) =>
     at.every((position, index) => !differs(model.predict, position, a[index] ?? 0, b[index] ?? 0));
   const healthy = at.map(model.healthy);
-  const groups: { faults: RigFault[]; inaudible: boolean }[] = [];
-  for (const fault of branch.faults) {
-    const way = ways.get(fault) ?? [];
-    const silent = !isUnlisted(fault) && alike(way, healthy);
-    const home = groups.find(({ faults, inaudible }) =>
-      silent
-        ? inaudible
-        : !inaudible &&
-          faults.every(
-            (one) =>
-              !one.seen &&
-              !fault.seen &&
-              isUnlisted(one) === isUnlisted(fault) &&
-              alike(ways.get(one) ?? [], way),
-          ),
+  const inaudible = (fault: RigFault) => !isUnlisted(fault) && alike(wayOf(fault), healthy);
+  const groups: RigFault[][] = [];
+  for (const fault of branch.faults.filter((one) => !inaudible(one))) {
+    const home = groups.find((faults) =>
+      faults.every((one) => looksLike(one, fault) && alike(wayOf(one), wayOf(fault))),
     );
-    if (home === undefined) groups.push({ faults: [fault], inaudible: silent });
-    else home.faults.push(fault);
+    if (home === undefined) groups.push([fault]);
+    else home.push(fault);
   }
-  return groups.map((group) => ({ ...group, branch }));
+  const silent = branch.faults.filter(inaudible);
+  return [
+    ...groups.map((faults) => ({ faults, branch, inaudible: false })),
+    ...(silent.length > 0 ? [{ faults: silent, branch, inaudible: true }] : []),
+  ];
+}
+
+/** Neither shows anything to the eye, or both the same. What is not on the list is like nothing else. */
+function looksLike(a: RigFault, b: RigFault): boolean {
+  const sight = (fault: RigFault) => (fault.seen ? sightOf(fault) : undefined);
+  return sight(a) === sight(b) && isUnlisted(a) === isUnlisted(b);
 }

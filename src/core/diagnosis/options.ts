@@ -18,7 +18,7 @@ export interface Option {
 }
 
 /** To get to another seat, and the headphones on. Handbook, section 8. */
-const walk: Seconds = 10;
+export const walk: Seconds = 10;
 /** Less likely than this and it steers no choice. */
 const negligible = 1e-5;
 

@@ -1,8 +1,7 @@
-import { catalogue, earCheck } from "#core/checks/catalogue.ts";
+import { earCheck } from "#core/checks/catalogue.ts";
 import type { Asked, Finding, Happening } from "#core/checks/finding.ts";
-import { asItShouldBe, predictLook } from "#core/checks/look.ts";
+import { predictLook, sightsOf } from "#core/checks/look.ts";
 import type { Probability } from "#core/units/units.ts";
-import { differs } from "./answers.ts";
 import { type Group, wayUnder } from "./groups.ts";
 import type { Model } from "./model.ts";
 
@@ -18,100 +17,59 @@ export interface Reason {
   }[];
 }
 
-/** Predicted against given, finding by finding, for the likeliest fault of a group standing alone. */
-export function reasonsFor(
+/** Predicted against given, finding by finding, for the first fault of a group standing alone. */
+export const reasonsFor = (
   model: Model,
   group: Group,
   happenings: readonly Happening[],
-): readonly Reason[] {
-  return happenings.flatMap((happening) =>
+): readonly Reason[] =>
+  happenings.flatMap((happening) =>
     happening.kind === "finding" ? [reason(model, group, happening.finding)] : [],
   );
+
+/** What would be asked, and how likely each answer is under the first fault of a group. */
+interface Prediction {
+  readonly question: string;
+  readonly answers: readonly string[];
+  readonly chances: Float64Array;
 }
 
-function reason(model: Model, { faults, branch }: Group, { asked, results }: Finding): Reason {
-  const [fault] = faults;
-  const there = fault === undefined ? [] : [fault];
-  const line = (
-    question: string,
-    answers: readonly string[],
-    chances: Float64Array,
-    at: number,
-  ) => {
-    const given = results[at] ?? answers;
-    return {
-      question,
-      predicted: answers[chances.indexOf(Math.max(...chances))] ?? "",
-      given,
-      likelihood: answers.reduce(
-        (sum, one, index) => sum + (given.includes(one) ? (chances[index] ?? 0) : 0),
-        0,
-      ),
-    };
-  };
-  if (asked.check === "look") {
-    const look = model.looks.find(({ place }) => place === asked.place);
-    const answers = look?.answers ?? [asItShouldBe];
-    const chances = look
-      ? predictLook(
-          look,
-          there.map(({ id }) => id),
-        )
-      : Float64Array.of(1);
-    return { asked, answers: [line("look", answers, chances, 0)] };
-  }
-  const onTheWay = model.wayTo(asked.position).includes(branch);
-  const way = onTheWay
-    ? wayUnder(model, asked.position, branch, there)
-    : model.healthy(asked.position);
+function reason(model: Model, group: Group, { asked, results }: Finding): Reason {
+  const predictions =
+    asked.check === "look" ? sight(model, group, asked.place) : sound(model, group, asked);
   return {
     asked,
-    answers: earCheck(asked.check).questions.map((question, at) =>
-      line(question.name, question.answers, model.predict(question, asked.position)(way), at),
-    ),
+    answers: predictions.map(({ question, answers, chances }, at) => {
+      const given = results[at] ?? answers;
+      return {
+        question,
+        predicted: answers[chances.indexOf(Math.max(...chances))] ?? "",
+        given,
+        likelihood: chances.reduce(
+          (sum, p, index) => sum + (given.includes(answers[index] ?? "") ? p : 0),
+          0,
+        ),
+      };
+    }),
   };
 }
 
-/** The cheapest check on offer that two groups would answer differently, or nothing. */
-export function separating(model: Model, a: Group, b: Group, position: string): Asked | undefined {
-  const [first, second] = [a.faults[0], b.faults[0]];
-  if (first === undefined || second === undefined) return undefined;
-  const looked = model.looks.find(
-    ({ answers }) =>
-      answers.includes(first.id) !== answers.includes(second.id) ||
-      (first.seen && answers.includes(first.id)),
-  );
-  const at = [position, ...model.root.positions].find((one) => {
-    const way = (group: Group, fault: typeof first) =>
-      model.wayTo(one).includes(group.branch)
-        ? wayUnder(model, one, group.branch, [fault])
-        : model.healthy(one);
-    return differs(model.predict, one, way(a, first), way(b, second));
-  });
-  const heard = at === undefined ? undefined : byEar(model, at, a, b);
-  if (heard === undefined) return looked && { check: "look", place: looked.place };
-  return heard;
+function sight(model: Model, { faults }: Group, place: string): readonly Prediction[] {
+  const look = model.looks.find((one) => one.place === place);
+  if (look === undefined) return []; // the drawing has changed since
+  const chances = predictLook(look, sightsOf(look, faults.slice(0, 1)));
+  return [{ question: "look", answers: look.answers, chances }];
 }
 
-/** The check by ear whose answers differ most between two groups at a position. */
-function byEar(model: Model, position: string, a: Group, b: Group): Asked | undefined {
-  const way = (group: Group) =>
-    model.wayTo(position).includes(group.branch)
-      ? wayUnder(model, position, group.branch, group.faults.slice(0, 1))
-      : model.healthy(position);
-  const [first, second] = [way(a), way(b)];
-  const distances = catalogue.map(({ name, questions }) => ({
-    name,
-    distance: Math.max(
-      ...questions.map((question) => {
-        const [p, q] = [
-          model.predict(question, position)(first),
-          model.predict(question, position)(second),
-        ];
-        return p.reduce((sum, one, at) => sum + Math.abs(one - (q[at] ?? 0)), 0);
-      }),
-    ),
+function sound(
+  model: Model,
+  { faults, branch }: Group,
+  { check, position }: Exclude<Asked, { check: "look" }>,
+): readonly Prediction[] {
+  const way = wayUnder(model, position, branch, faults.slice(0, 1));
+  return earCheck(check).questions.map((question) => ({
+    question: question.name,
+    answers: question.answers,
+    chances: model.predict(question, position)(way),
   }));
-  const best = distances.reduce((most, one) => (one.distance > most.distance ? one : most));
-  return { check: best.name, position };
 }

@@ -9,7 +9,7 @@ import { below } from "./normal.ts";
  * to 10 it widens, about one is the least noticed: handbook, section 6. The spreads: common practice, no source.
  */
 const turning = {
-  oneEar: { at: 14, spread: 2 },
+  oneEar: { at: 16, spread: 2 },
   offCentre: { at: 3.5, spread: 1.2 },
   /** Opposite polarity sounds wide until one side is this much stronger. */
   wide: { at: 10, spread: 2.5 },

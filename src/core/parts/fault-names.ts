@@ -27,6 +27,8 @@ export const faultNames = [
   "mono",
   "balance hard left",
   "balance hard right",
+  "balance far to the left",
+  "balance far to the right",
   "balance off to the left",
   "balance off to the right",
   "volume down",

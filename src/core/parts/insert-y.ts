@@ -1,5 +1,5 @@
-import { resistor } from "./boxes.ts";
-import { jointOhms, wireOhms } from "./leads.ts";
+import { capacitor, resistor } from "./boxes.ts";
+import { betweenCores, jointOhms, wireOhms } from "./leads.ts";
 import type { Fault, Part } from "./part.ts";
 import { point } from "./part.ts";
 import { opens, type WireOdds, type Wires, wireFaults } from "./wire-faults.ts";
@@ -46,6 +46,7 @@ export const insertY = (): Part => ({
     wire("tip", point("stem", "tip"), point("fork", "tip")),
     wire("ring", point("stem", "ring"), point("fork", "ring")),
     wire("sleeve", point("stem", "sleeve"), point("fork", "sleeve")),
+    capacitor("cores", point("fork", "tip"), point("fork", "ring"), betweenCores),
     wire("left tip", point("fork", "tip"), point("left", "tip")),
     wire("left sleeve", point("fork", "sleeve"), point("left", "sleeve")),
     wire("right tip", point("fork", "ring"), point("right", "tip")),

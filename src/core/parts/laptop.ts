@@ -4,6 +4,8 @@ import { switchFault } from "./switch-faults.ts";
 
 /** Six decibels down on one side: a balance slider that has drifted. */
 const drifted = 0.5;
+/** Fourteen decibels down: a slider pushed far over. */
+const pushed = 0.2;
 
 /**
  * A computer's own output: settings in front of a four-pole socket, 10 Ω a side, on a two-pin supply. Its mono setting is half
@@ -41,6 +43,8 @@ export const laptop = (): Part => ({
     switchFault("volume down", "volume", 0, 100),
     switchFault("balance hard left", "right", 0, 12),
     switchFault("balance hard right", "left", 0, 12),
+    switchFault("balance far to the left", "right", pushed, 8),
+    switchFault("balance far to the right", "left", pushed, 8),
     switchFault("balance off to the left", "right", drifted, 20),
     switchFault("balance off to the right", "left", drifted, 20),
   ],

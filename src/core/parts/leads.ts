@@ -10,7 +10,7 @@ import { type WireOdds, type Wires, wireFaults } from "./wire-faults.ts";
 export const wireOhms: Ohms = 0.252;
 export const jointOhms: Ohms = 0.05;
 /** Between the cores of 3 m at 100 pF a metre. Handbook, section 5. */
-const betweenCores: Farads = 300e-12;
+export const betweenCores: Farads = 300e-12;
 
 const odds: WireOdds = { open: 15, short: 3, order: 3, dirt: 5 };
 

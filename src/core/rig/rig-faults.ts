@@ -54,7 +54,7 @@ function connectionFaults(rig: BuiltRig, { part, plug, into, socket }: Connectio
       at: `${plug} in ${other}`,
       weight,
       edits: [{ edit: "socket", plug, socket: other }],
-      slot: `${plug} socket`,
+      slot: "sockets",
       repair: 10,
     }),
   );

@@ -1,5 +1,5 @@
 import type { FaultName } from "#core/parts/fault-names.ts";
-import type { FaultWords, Language } from "./language.ts";
+import type { FaultWords } from "./language.ts";
 
 const words = (is: string, seen: string, mend: string): FaultWords => ({
   is: (where) => is.replace("@", where),
@@ -71,6 +71,16 @@ export const faults: Readonly<Record<FaultName, FaultWords>> = {
   "balance hard right": knob(
     "the balance of @ is hard right",
     "balance hard right",
+    "set the balance of @ to the middle",
+  ),
+  "balance far to the left": knob(
+    "the balance of @ is far to the left",
+    "balance far to the left",
+    "set the balance of @ to the middle",
+  ),
+  "balance far to the right": knob(
+    "the balance of @ is far to the right",
+    "balance far to the right",
     "set the balance of @ to the middle",
   ),
   "balance off to the left": knob(
@@ -182,14 +192,4 @@ export const faults: Readonly<Record<FaultName, FaultWords>> = {
     "cannot be seen",
     "go along the chain with parts known to be good, one at a time",
   ),
-};
-
-/** Where a fault sits. */
-export const where: Language["where"] = (part, at, into) => {
-  if (part.endsWith(": listener")) return part.replace(/: listener$/, "");
-  if (part === "operator") return "whoever writes the answers down";
-  const named = `the ${part}`;
-  if (at.startsWith("output")) return `${named}, ${at}`;
-  if (into !== undefined) return `the plug of ${named} at the ${into}`;
-  return named;
 };

@@ -1,5 +1,6 @@
 import { type Heard, heards } from "#core/listening/heard.ts";
-import { faults, where } from "./english-faults.ts";
+import { faults } from "./english-faults.ts";
+import { where } from "./english-where.ts";
 import type { Language } from "./language.ts";
 
 const places: Readonly<Record<Heard, string>> = {

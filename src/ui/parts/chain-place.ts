@@ -6,7 +6,9 @@ import type { RigFault } from "#core/rig/rig-faults.ts";
 export function placeAlong(rig: BuiltRig, links: readonly Link[], fault: RigFault): number {
   const at = links.findIndex(({ part }) => part === fault.part);
   if (at < 0) return links.length / 2;
-  const end = rig.plugged.find(({ part, plug }) => part === fault.part && fault.at.startsWith(plug));
+  const end = rig.plugged.find(
+    ({ part, plug }) => part === fault.part && fault.at.startsWith(plug),
+  );
   if (end === undefined) return at + 0.5;
   return at + (links[at - 1]?.part === end.into ? 0.2 : 0.8);
 }
@@ -16,10 +18,12 @@ export function sharedLinks(chains: readonly (readonly Link[])[]): readonly Link
   const [first = []] = chains;
   const end = first.findIndex(
     ({ part, kind }, at) =>
-      kind === "headphones" || kind === "listener" || chains.some((chain) => chain[at]?.part !== part),
+      kind === "headphones" ||
+      kind === "listener" ||
+      chains.some((chain) => chain[at]?.part !== part),
   );
   return end < 0 ? first : first.slice(0, end);
 }
 
-export const isBox = ({ kind }: Link): boolean =>
-  kind === "laptop" || kind === "mixer" || kind === "headphone amplifier";
+export const isBox = (link: Link | undefined): boolean =>
+  link?.kind === "laptop" || link?.kind === "mixer" || link?.kind === "headphone amplifier";

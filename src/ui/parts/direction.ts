@@ -22,7 +22,11 @@ export const straightOn = (at: Place, from: number, to: number, across: number):
   `M${at(from, across)} L${at(to, across)}`;
 
 /** From one line to another, leaving and arriving along the way. */
-export function sway(at: Place, from: readonly [number, number], to: readonly [number, number]): string {
+export function sway(
+  at: Place,
+  from: readonly [number, number],
+  to: readonly [number, number],
+): string {
   const middle = (from[0] + to[0]) / 2;
   return `M${at(...from)} C${at(middle, from[1])} ${at(middle, to[1])} ${at(...to)}`;
 }

@@ -1,4 +1,4 @@
-import { ears, behaviourAt, earMatrix } from "#core/rig/ear-matrix.ts";
+import { behaviourAt, earMatrix, ears } from "#core/rig/ear-matrix.ts";
 import { type Effect, effectOf, signed } from "#core/rig/effect.ts";
 import type { BuiltRig } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
@@ -7,7 +7,9 @@ import { english } from "#core/words/english.ts";
 
 /** What a fault by itself does to a position's lanes. */
 export function effectAt(rig: BuiltRig, position: string, fault: RigFault): Effect {
-  const healthy = ears(behaviourAt(rig, position, [])).flat().map(size);
+  const healthy = ears(behaviourAt(rig, position, []))
+    .flat()
+    .map(size);
   return effectOf(signed(earMatrix(rig, position, [fault]), Math.max(...healthy)));
 }
 
@@ -17,4 +19,5 @@ export function effectWords(effect: Effect): string | undefined {
 }
 
 /** The same without its explanation. */
-export const effectBriefly = (effect: Effect): string | undefined => effectWords(effect)?.split(":")[0];
+export const effectBriefly = (effect: Effect): string | undefined =>
+  effectWords(effect)?.split(":")[0];

@@ -1,7 +1,7 @@
+import type { Effect } from "#core/rig/effect.ts";
 import { type Place, straightOn, sway } from "./direction.ts";
 import { carriesSide, type EffectLanes, effectLanes, type Side, sides } from "./effect-lanes.ts";
 import { Lane } from "./lane.tsx";
-import type { Effect } from "#core/rig/effect.ts";
 
 interface Shape {
   readonly at: Place;
@@ -25,8 +25,8 @@ export function Junction({ effect, ...shape }: Props) {
 }
 
 function Ties({ lanes, ...shape }: Shape & { readonly lanes: EffectLanes }) {
-  if (lanes.tie === "join" || lanes.tie === "minus")
-    return <Knot {...shape} minus={lanes.tie === "minus"} />;
+  if (lanes.tie === "join" || lanes.tie === "minus" || lanes.tie === "tangle")
+    return <Knot {...shape} tie={lanes.tie} />;
   if (lanes.tie === "twist") return <Twist {...shape} />;
   return <Ways {...shape} lanes={lanes} />;
 }
@@ -40,7 +40,11 @@ function Ways({ at, length, gap, lanes }: Shape & { readonly lanes: EffectLanes 
     <>
       {sides.map((ear, index) =>
         lanes.ears[index] === "nothing" ? (
-          <Lane key={ear} carries="nothing" d={straightOn(at, length * 0.66, length, across(ear, gap))} />
+          <Lane
+            key={ear}
+            carries="nothing"
+            d={straightOn(at, length * 0.66, length, across(ear, gap))}
+          />
         ) : null,
       )}
       {sides.flatMap((side) =>
@@ -49,6 +53,7 @@ function Ways({ at, length, gap, lanes }: Shape & { readonly lanes: EffectLanes 
           .map((ear) => (
             <Lane
               key={`${side} ${ear}`}
+              over
               carries={side}
               d={sway(at, [0, across(side, gap)], [length, across(ear, gap)])}
             />
@@ -70,15 +75,21 @@ function Break({ at, length, gap, side }: Shape & { readonly side: Side }) {
     <>
       <Lane carries={side} d={straightOn(at, 0, length * 0.26, t)} />
       {[0.34, 0.56].map((part) => (
-        <path key={part} class="bar" d={`M${at(length * part, t - 8)} L${at(length * part, t + 8)}`} />
+        <path
+          key={part}
+          class="bar"
+          d={`M${at(length * part, t - 8)} L${at(length * part, t + 8)}`}
+        />
       ))}
     </>
   );
 }
 
+/** What stands in the point that both lanes go through: a sum has none, a difference a minus, a tangle both. */
+const signs = { join: "", minus: "M-6 0H6", tangle: "M-6 4H6M-6-3H6M0-9V3" } as const;
+
 /** Both lanes go through one point, and what comes out is made of both. */
-function Knot({ at, length, gap, minus }: Shape & { readonly minus: boolean }) {
-  const [x = 0, y = 0] = at(length / 2, 0).split(" ").map(Number);
+function Knot({ at, length, gap, tie }: Shape & { readonly tie: keyof typeof signs }) {
   const half = length / 2;
   return (
     <>
@@ -88,8 +99,10 @@ function Knot({ at, length, gap, minus }: Shape & { readonly minus: boolean }) {
           <Lane carries="both" d={sway(at, [half, 0], [length, across(side, gap)])} />
         </g>
       ))}
-      <circle class={minus ? "knot minus" : "knot"} cx={x} cy={y} r={minus ? gap + 4 : gap * 0.8} />
-      {minus && <path class="sign" d={`M${x - 5} ${y} h10`} />}
+      <g transform={`translate(${at(half, 0)})`}>
+        <circle class={tie === "join" ? "knot" : "knot open"} r={tie === "join" ? gap * 0.8 : 13} />
+        <path class="sign" d={signs[tie]} />
+      </g>
     </>
   );
 }
@@ -102,20 +115,21 @@ function Twist({ at, length, gap }: Shape) {
   return (
     <>
       <Lane carries="right" d={way(gap)} />
-      <Lane carries="left" d={way(-gap)} />
+      <Lane over carries="left" d={way(-gap)} />
     </>
   );
 }
 
 /** A flag of yellow tape round both lanes: look here. */
 function Flag({ at, gap, unsure, length }: Shape & { readonly unsure: boolean }) {
-  const reach = gap + 11;
-  const corners = [at(-16, -reach), at(-5, -reach + 3), at(-6, reach), at(-15, reach - 2)];
+  const reach = gap + 14;
+  const corners = [at(-21, -reach), at(-5, -reach + 4), at(-7, reach), at(-19, reach - 3)];
   return (
     <>
-      {unsure && sides.map((side) => (
-        <Lane key={side} carries={side} d={straightOn(at, 0, length, across(side, gap))} />
-      ))}
+      {unsure &&
+        sides.map((side) => (
+          <Lane key={side} carries={side} d={straightOn(at, 0, length, across(side, gap))} />
+        ))}
       <path class="flag" d={`M${corners.join(" L")} Z`} />
     </>
   );

@@ -11,7 +11,7 @@ const volts = fc.double({ min: -10, max: 10, noNaN: true });
 export const signals = ["one", "two"] as const;
 
 /** Elements of every kind between nodes by number; number zero is earth. */
-export const nodeName = (number: number) => (number === 0 ? earth : `node ${number}`);
+const nodeName = (number: number) => (number === 0 ? earth : `node ${number}`);
 
 const most = 7;
 const place = fc.nat(most);

@@ -1,0 +1,55 @@
+import { catalogue } from "#core/checks/catalogue.ts";
+import type { EarCheckName } from "#core/checks/check.ts";
+import type { Way } from "#core/inference/spread.ts";
+import type { Probability } from "#core/units/units.ts";
+import type { Beliefs } from "./beliefs.ts";
+import type { Evidence, Heard } from "./evidence.ts";
+import type { Model } from "./model.ts";
+
+/** How well the answers at a position go with what is most believed of it. */
+export interface Fit {
+  /** How much less likely the answers are than those it makes likeliest; one is a perfect fit. */
+  readonly fit: Probability;
+  /** The check answered least as expected, and how often it was asked. */
+  readonly worst: { readonly check: EarCheckName; readonly times: number } | undefined;
+}
+
+/**
+ * The best explanation on the list may still be a poor one. A corrected slip does not spoil a fit: of all answers given to one
+ * question, any may be the one that was meant.
+ */
+export function fitAt(model: Model, evidence: Evidence, beliefs: Beliefs, position: string): Fit {
+  const best = likeliest(beliefs.ways(position));
+  if (best === undefined || model.pool.behaviour(best.behaviour).unlisted)
+    return { fit: 1, worst: undefined };
+  const fits = evidence.heard
+    .filter((one) => one.position === position && one.epoch === evidence.moves.length)
+    .map((one) => ({ one, fit: fitOf(model, one, best.behaviour) }));
+  const worst = fits.reduce<(typeof fits)[number] | undefined>(
+    (least, next) => (least === undefined || next.fit < least.fit ? next : least),
+    undefined,
+  );
+  return {
+    fit: fits.reduce((product, { fit }) => product * fit, 1),
+    worst: worst && { check: checkOf(worst.one), times: worst.one.times },
+  };
+}
+
+const likeliest = (ways: readonly Way[]): Way | undefined =>
+  ways.reduce<Way | undefined>(
+    (best, way) => (best === undefined || way.probability > best.probability ? way : best),
+    undefined,
+  );
+
+function fitOf(model: Model, { question, position, said }: Heard, behaviour: number): Probability {
+  const chances = model.predict(question, position)(behaviour);
+  const given = question.answers.map((answer, at) => (said.has(answer) ? (chances[at] ?? 0) : 0));
+  const meant = given.reduce((sum, p) => sum + p, 0);
+  return Math.min(1, meant / Math.max(...chances));
+}
+
+function checkOf({ question }: Heard): EarCheckName {
+  const check = catalogue.find(({ questions }) => questions.includes(question));
+  if (check === undefined) throw new Error(`no check asks '${question.name}'`);
+  return check.name;
+}

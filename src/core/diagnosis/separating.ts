@@ -1,0 +1,58 @@
+import { catalogue } from "#core/checks/catalogue.ts";
+import type { Asked } from "#core/checks/finding.ts";
+import { predictLook, sightsOf } from "#core/checks/look.ts";
+import type { Seconds } from "#core/units/units.ts";
+import { type Group, wayUnder } from "./groups.ts";
+import type { Model } from "./model.ts";
+import { walk } from "./options.ts";
+
+/** More than this much of the answers lies apart, from zero to one. */
+const wellApart = 0.5;
+
+/** The cheapest check on offer from a position that two groups would mostly answer differently, or nothing. */
+export function separating(model: Model, a: Group, b: Group, position: string): Asked | undefined {
+  const offers = [...byEar(model, a, b, position), ...byEye(model, a, b)];
+  return offers
+    .filter(({ apart }) => apart > wellApart)
+    .sort((first, second) => first.seconds - second.seconds)[0]?.asked;
+}
+
+interface Offer {
+  readonly asked: Asked;
+  readonly seconds: Seconds;
+  readonly apart: number;
+}
+
+const byEar = (model: Model, a: Group, b: Group, position: string): readonly Offer[] =>
+  model.root.positions.flatMap((at) => {
+    const [first, second] = [a, b].map(({ branch, faults }) =>
+      wayUnder(model, at, branch, faults.slice(0, 1)),
+    );
+    if (first === undefined || second === undefined || first === second) return [];
+    return catalogue.map(({ name, seconds, questions }) => ({
+      asked: { check: name, position: at },
+      seconds: seconds + (at === position ? 0 : walk),
+      apart: Math.max(
+        ...questions.map((question) => {
+          const predict = model.predict(question, at);
+          return distance(predict(first), predict(second));
+        }),
+      ),
+    }));
+  });
+
+const byEye = (model: Model, a: Group, b: Group): readonly Offer[] =>
+  model.looks.map((look) => {
+    const [first, second] = [a, b].map(({ faults }) =>
+      predictLook(look, sightsOf(look, faults.slice(0, 1))),
+    );
+    return {
+      asked: { check: "look", place: look.place },
+      seconds: look.seconds,
+      apart: first && second ? distance(first, second) : 0,
+    };
+  });
+
+/** How much of the answers lies apart: zero where they agree, one where they share none. */
+const distance = (p: Float64Array, q: Float64Array): number =>
+  p.reduce((sum, one, at) => sum + Math.abs(one - (q[at] ?? 0)), 0) / 2;

@@ -1,0 +1,19 @@
+import { render } from "preact";
+import { createPlayer } from "#audio/player.ts";
+import { createStore } from "#storage/store.ts";
+import { App } from "#ui/screens/app.tsx";
+import "#ui/style.css";
+
+const chance = () => crypto.getRandomValues(new Uint32Array(1))[0] ?? 0;
+
+const root = document.getElementById("app");
+if (root === null) throw new Error("the page has no place for the program");
+render(
+  <App
+    player={createPlayer()}
+    store={createStore(() => localStorage)}
+    now={Date.now}
+    chance={chance}
+  />,
+  root,
+);

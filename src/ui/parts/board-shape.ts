@@ -1,0 +1,88 @@
+import { eastward, type Place, southward, westward } from "./direction.ts";
+
+/** One position's lanes on the board: the fan as a path for each lane, and the straight run to its tape. */
+export interface BranchShape {
+  readonly fan: readonly [left: string, right: string];
+  readonly at: Place;
+  readonly run: number;
+}
+
+/** Where everything of the board lies, in CSS pixels. */
+export interface BoardShape {
+  readonly wide: boolean;
+  readonly width: number;
+  readonly height: number;
+  readonly gap: number;
+  readonly slot: number;
+  readonly trunk: { readonly at: Place; readonly length: number; readonly reach: number };
+  readonly branches: readonly BranchShape[];
+  /** Height of a position's row, and how far down the first begins. */
+  readonly row: number;
+  readonly top: number;
+}
+
+/** Across a wide screen the trunk comes from the left and fans out; on a narrow one it comes down and peels off. */
+export const boardShape = (wide: boolean, links: number, positions: number): BoardShape =>
+  wide ? across(links, positions) : down(links, positions);
+
+const spread = { wide: 24, narrow: 17 };
+
+function across(links: number, positions: number): BoardShape {
+  const [row, slot, gap, fan, run] = [104, 108, 7, 170, 112];
+  const height = Math.max(positions * row, 220);
+  const top = (height - positions * row) / 2;
+  const length = links * slot;
+  const branches = Array.from({ length: positions }, (_, index): BranchShape => {
+    const from = height / 2 + (index - (positions - 1) / 2) * spread.wide;
+    const to = top + (index + 0.5) * row;
+    const lane = (t: number) => {
+      const [x, far] = [10 + length, 10 + length + fan];
+      const bend = t * (to < from ? 0.55 : -0.55);
+      return `M${x} ${from + t} C${x + fan * 0.55 + bend} ${from + t} ${x + fan * 0.45 + bend} ${to + t} ${far} ${to + t}`;
+    };
+    return { fan: [lane(-gap), lane(gap)], at: eastward(10 + length + fan, to), run };
+  });
+  return {
+    wide: true,
+    width: 10 + length + fan + run,
+    height,
+    gap,
+    slot,
+    trunk: { at: eastward(10, height / 2), length, reach: (positions * spread.wide) / 2 + 8 },
+    branches,
+    row,
+    top,
+  };
+}
+
+function down(links: number, positions: number): BoardShape {
+  const [row, slot, gap, width, bend] = [96, 46, 5, 176, 26];
+  const length = links * slot;
+  const top = length + 30;
+  const first = width - 24 - (positions - 1) * spread.narrow;
+  const middle = first + ((positions - 1) * spread.narrow) / 2;
+  const branches = Array.from({ length: positions }, (_, index): BranchShape => {
+    const x = first + index * spread.narrow;
+    const y = top + (index + 0.5) * row;
+    const lane = (t: number) => {
+      const turn = bend + t;
+      return `M${x + t} ${length + 26} V${y + t - turn} Q${x + t} ${y + t} ${x + t - turn} ${y + t} H${first - bend - 10}`;
+    };
+    return {
+      fan: [lane(-gap), lane(gap)],
+      at: westward(first - bend - 10, y),
+      run: first - bend - 10,
+    };
+  });
+  return {
+    wide: false,
+    width,
+    height: top + positions * row,
+    gap,
+    slot,
+    trunk: { at: southward(middle, 26), length, reach: (positions * spread.narrow) / 2 + 8 },
+    branches,
+    row,
+    top,
+  };
+}

@@ -1,0 +1,95 @@
+import { useState } from "preact/hooks";
+import { earCheck } from "#core/checks/catalogue.ts";
+import type { EarCheck } from "#core/checks/check.ts";
+import { english } from "#core/words/english.ts";
+import { seatName } from "#ui/parts/names.ts";
+import { Tape } from "#ui/parts/tape.tsx";
+import { Answers } from "./answers.tsx";
+import {
+  type AskedByEar,
+  type AskState,
+  beforePlaying,
+  questionNow,
+  resultsOf,
+} from "./ask-state.ts";
+import { Level } from "./level.tsx";
+import { Play } from "./play.tsx";
+import type { AtPosition } from "./position-screen.tsx";
+
+type Props = AtPosition & { readonly asked: AskedByEar };
+
+/** One sound, and what is asked about it. */
+export function Ask({ held, ready, position, asked }: Props) {
+  const check = earCheck(asked.check);
+  const [state, setState] = useState<AskState>(beforePlaying);
+  const words = english.checks[check.name];
+  const { page, world, edges, doings } = held;
+  const play = async () => {
+    if (world.playing) return;
+    doings.sounded();
+    setState(await playThrough({ held, ready, position, asked }, check));
+  };
+  const answer = (given: readonly string[]) => {
+    if (world.playing) return;
+    const next = { ...state, given: [...state.given, given] };
+    const results = resultsOf(check, next);
+    if (results === undefined) setState(next);
+    else doings.enter({ entry: "finding", finding: { asked, results } });
+  };
+  const question = questionNow(check, state);
+  return (
+    <section class={world.playing ? "ask listening" : "ask"}>
+      <header>
+        <Tape>{seatName(ready.derived.rig, asked.position)}</Tape>
+        <h1 id="question">
+          {state.phase === "play" ? words.before : words.questions[state.given.length]}
+        </h1>
+        <p class={asked.position === position ? "hint" : "hint go"}>
+          {hint({ ready, position, asked }, state)}
+        </p>
+      </header>
+      {state.phase === "play" || question === undefined ? (
+        <Play
+          muted={world.muted}
+          facing={page.facing}
+          onPlay={play}
+          onHandsOff={edges.player.handOff}
+        />
+      ) : (
+        <Answers
+          key={state.given.length}
+          check={check.name}
+          question={question}
+          facing={page.facing}
+          exchanged={ready.bench?.backwards(asked.position, ready.derived.evidence.moves) ?? false}
+          onAnswer={answer}
+          onAgain={play}
+        />
+      )}
+      <Level held={held} />
+    </section>
+  );
+}
+
+/** Plays the sound, on the bench as its rig would. A sound that did not play to its end asks nothing. */
+async function playThrough(
+  { held: { edges }, ready: { bench, derived }, asked }: Props,
+  check: EarCheck,
+): Promise<AskState> {
+  const seed = edges.chance();
+  const gains = bench?.gains(asked.position, derived.evidence.moves);
+  const ears = gains && { ll: gains[0], lr: gains[1], rl: gains[2], rr: gains[3] };
+  const { ended } = await edges.player.play(check.signal, seed, ears);
+  return ended === "played" ? { phase: "question", seed, given: [] } : beforePlaying;
+}
+
+function hint({ ready, position, asked }: Omit<Props, "held">, { phase }: AskState): string {
+  const { rig } = ready.derived;
+  if (asked.check === "cup" && ready.bench && phase === "question")
+    return "Point at the ear it is in: the letter drawn there is the answer.";
+  if (asked.position !== position && phase === "play")
+    return `Go to ${seatName(rig, asked.position)}: it tells what is shared from what is ${seatName(rig, position)}'s own.`;
+  return phase === "play"
+    ? "Play it, then point at where it was."
+    : "As the person wearing them hears it.";
+}

@@ -1,0 +1,161 @@
+import type { Rig } from "#core/rig/rig.ts";
+import { build } from "#core/rig/rig.ts";
+import type { Derived } from "#core/session/derive.ts";
+import { english } from "#core/words/english.ts";
+import { whereText } from "#core/words/fault-text.ts";
+import { BoardPicture } from "#ui/parts/board-picture.tsx";
+import { boardShape } from "#ui/parts/board-shape.ts";
+import { effectBriefly } from "#ui/parts/fault-effect.ts";
+import { Tick } from "#ui/parts/marks.tsx";
+import { counted, inHundred, sentence } from "#ui/parts/phrases.ts";
+import { Tape } from "#ui/parts/tape.tsx";
+import { useWide } from "#ui/parts/use-wide.ts";
+import { Cautions } from "./cautions.tsx";
+import { Heading } from "./frame.tsx";
+import { LastAnswer } from "./last-answer.tsx";
+import { rigIn } from "./ready.ts";
+import { nextSeat, type Seat, seatsOf, trunkOf, trunkSound, trunkTrouble } from "./seat-state.ts";
+import type { Held } from "./use-page.ts";
+
+/** Every position where it hangs on the rig, and how it stands. */
+export function Board({ held }: { readonly held: Held }) {
+  const { page, ready, doings } = held;
+  const rig = rigIn(page.log);
+  if (rig === undefined) return null;
+  const derived = ready?.derived;
+  const seats = derived ? seatsOf(derived) : unheard(rig);
+  const next = nextSeat(seats);
+  const heard = seats.some(({ state }) => state !== "not heard");
+  return (
+    <div class="board-screen">
+      <Heading>{headline(seats)}</Heading>
+      <p class="sub">
+        {page.seed === undefined ? rig.name : `A rig without gear, number ${page.seed}`}
+        {derived && heard && rig.positions.length > 1 ? soundWords(derived) : ""}
+      </p>
+      {!heard && !page.sounded && <Cautions bench={page.seed !== undefined} />}
+      <Rigging
+        rig={rig}
+        derived={derived}
+        seats={seats}
+        open={(position) => doings.show({ screen: "position", position })}
+      />
+      <div class="foot">
+        {next && (
+          <button
+            type="button"
+            class="main"
+            onClick={() => doings.show({ screen: "position", position: next.id })}
+          >
+            {nextWords(next)}
+          </button>
+        )}
+        {ready?.bench && heard && (
+          <button type="button" class="quiet" onClick={() => doings.show({ screen: "curtain" })}>
+            lift the curtain
+          </button>
+        )}
+        <LastAnswer held={held} />
+        <button type="button" class="quiet" onClick={() => doings.show({ screen: "start" })}>
+          another rig
+        </button>
+      </div>
+    </div>
+  );
+}
+
+const unheard = (rig: Rig): readonly Seat[] =>
+  rig.positions.map(({ id, name }) => ({
+    id,
+    name,
+    state: "not heard",
+    words: "not heard yet",
+    needsYou: false,
+  }));
+
+function headline(seats: readonly Seat[]): string {
+  const healthy = seats.filter(({ state }) => state === "healthy").length;
+  const wrong = seats.filter(({ needsYou }) => needsYou).length;
+  if (healthy === seats.length)
+    return healthy === 1 ? "It is healthy" : `All ${healthy} are healthy`;
+  if (healthy + wrong === 0) return `${counted(seats.length, "position", "positions")} to check`;
+  const needs = wrong === 0 ? "" : `, ${wrong} ${wrong === 1 ? "needs" : "need"} you`;
+  return `${healthy} of ${seats.length} healthy${needs}`;
+}
+
+/** What all positions share, so far as it seems sound. */
+function soundWords(derived: Derived): string {
+  const sound = trunkSound(derived);
+  return sound < 0.5 ? "" : ` · nothing wrong in what they share: ${inHundred(sound)}`;
+}
+
+function nextWords({ name, state }: Seat): string {
+  if (state === "not heard") return `Listen at ${name}`;
+  return state === "begun" ? `Go on at ${name}` : `What is wrong at ${name}`;
+}
+
+interface RiggingProps {
+  readonly rig: Rig;
+  readonly derived: Derived | undefined;
+  readonly seats: readonly Seat[];
+  readonly open: (position: string) => void;
+}
+
+function Rigging({ rig, derived, seats, open }: RiggingProps) {
+  const wide = useWide(76);
+  const built = derived?.model.rig ?? build(rig);
+  const trunk = trunkOf(built);
+  const shape = boardShape(wide, trunk.length, seats.length);
+  const trouble = derived && trunkTrouble(derived, seats);
+  return (
+    <>
+      {trouble && (
+        <p class="trunk-trouble">
+          <Tape yellow>{whereText(english, built, trouble.fault)}</Tape>{" "}
+          {sentence(effectBriefly(trouble.effect) ?? "this is before the positions part")}
+        </p>
+      )}
+      <div class={wide ? "rigging" : "rigging narrow"}>
+        <BoardPicture
+          shape={shape}
+          trunk={trunk}
+          wrong={trouble}
+          branches={seats.map(({ state, wrong }) => ({
+            dim: state === "not heard",
+            ...(wrong && !wrong.onTrunk ? { effect: wrong.effect } : {}),
+          }))}
+        />
+        <ol style={{ paddingTop: `${shape.top}px` }}>
+          {seats.map((seat) => (
+            <li key={seat.id} style={{ height: `${shape.row}px` }}>
+              <SeatButton seat={seat} open={open} />
+            </li>
+          ))}
+        </ol>
+      </div>
+    </>
+  );
+}
+
+function SeatButton({
+  seat,
+  open,
+}: {
+  readonly seat: Seat;
+  readonly open: (position: string) => void;
+}) {
+  return (
+    <button
+      type="button"
+      aria-label={`${seat.name}, ${seat.words}`}
+      class={`seat ${seat.state.replace(" ", "-")}`}
+      onClick={() => open(seat.id)}
+    >
+      <Tape yellow={seat.needsYou}>{seat.name}</Tape>
+      <span class="state">
+        {seat.state === "healthy" && <Tick />}
+        {seat.words}
+      </span>
+    </button>
+  );
+}

@@ -1,0 +1,16 @@
+import { emergency } from "./words.ts";
+
+/** What stands before the first sound of a session. */
+export const Cautions = ({ bench }: { readonly bench: boolean }) => (
+  <ul class="cautions">
+    {bench ? (
+      <li>Your own good headphones, L on the left ear, volume low.</li>
+    ) : (
+      <>
+        <li>Everyone's volume at zero, then the signal on; they raise it themselves.</li>
+        <li>Are the PA, the stream and the recorder muted?</li>
+      </>
+    )}
+    <li>{emergency}</li>
+  </ul>
+);

@@ -1,0 +1,67 @@
+import type { ComponentChildren } from "preact";
+import { useRef } from "preact/hooks";
+import { useArrival } from "#ui/parts/use-arrival.ts";
+import type { Held } from "./use-page.ts";
+import { noticeWords, troubleWords } from "./words.ts";
+
+interface Props {
+  readonly held: Held;
+  readonly children: ComponentChildren;
+}
+
+/** Silence in its corner, what the world has to say, and the screen. */
+export function Frame({ held: { page, world, edges, doings }, children }: Props) {
+  const away = page.view.screen !== "start" && page.view.screen !== "board";
+  return (
+    <div class={world.playing ? "page playing" : "page"}>
+      <header class="top">
+        {away && (
+          <button type="button" class="quiet back" onClick={() => doings.show({ screen: "board" })}>
+            <svg viewBox="0 0 24 24" aria-hidden="true">
+              <path d="M14 5l-7 7 7 7M7 12h14" />
+            </svg>
+            board
+          </button>
+        )}
+        <button
+          type="button"
+          class="silence"
+          aria-keyshortcuts="Escape"
+          onClick={edges.player.silence}
+        >
+          Silence{" "}
+          <span class="key" aria-hidden="true">
+            Esc
+          </span>
+        </button>
+      </header>
+      <main>
+        <Message held={{ page, world }} />
+        {children}
+      </main>
+    </div>
+  );
+}
+
+function Message({ held: { page, world } }: { readonly held: Pick<Held, "page" | "world"> }) {
+  const text = world.trouble
+    ? troubleWords[world.trouble]
+    : page.notice && noticeWords[page.notice];
+  if (text === undefined || world.playing) return null;
+  return (
+    <p class="message" role="alert">
+      {text}
+    </p>
+  );
+}
+
+/** The heading of a screen. It takes the focus when the screen comes, so that it is read out and Tab goes on from here. */
+export function Heading({ children }: { readonly children: ComponentChildren }) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useArrival(heading);
+  return (
+    <h1 tabIndex={-1} ref={heading}>
+      {children}
+    </h1>
+  );
+}

@@ -1,0 +1,65 @@
+import { english } from "#core/words/english.ts";
+import { lookAnswers, seenWords } from "#ui/parts/look-answers.ts";
+import { placeName, seatName } from "#ui/parts/names.ts";
+import { Tape } from "#ui/parts/tape.tsx";
+import { faultById } from "#ui/parts/told.ts";
+import { Heading } from "./frame.tsx";
+import { useHandOn } from "./hands.ts";
+import type { AtPosition } from "./position-screen.tsx";
+import type { Ready } from "./ready.ts";
+
+type Props = AtPosition & { readonly place: string };
+
+/** Go and look: a place, and the closed list of what may be seen there. */
+export function LookScreen({ held: { edges, doings }, ready, position, place }: Props) {
+  useHandOn(edges.player);
+  const { model, rig } = ready.derived;
+  const look = model.looks.find((one) => one.place === place);
+  if (look === undefined) return null;
+  const faults = model.branches.flatMap((branch) => branch.faults);
+  return (
+    <section class="look">
+      <Tape>{seatName(rig, position)}</Tape>
+      <Heading>{`Look at ${placeName(model.rig, place)}`}</Heading>
+      <p class="hint">Muted while you look. Leave it as it is; say what you see.</p>
+      {ready.bench && <p class="you-see">{`You look: ${benchSight(ready, place)}.`}</p>}
+      <ul class="sights">
+        {lookAnswers(model.rig, look, faults).map(({ label, means }) => (
+          <li key={label}>
+            <button
+              type="button"
+              class="sight"
+              onClick={() =>
+                doings.enter({
+                  entry: "finding",
+                  finding: { asked: { check: "look", place }, results: [means] },
+                })
+              }
+            >
+              {label}
+            </button>
+          </li>
+        ))}
+      </ul>
+      <button
+        type="button"
+        class="say"
+        onClick={() =>
+          doings.enter({
+            entry: "finding",
+            finding: { asked: { check: "look", place }, results: [look.answers] },
+          })
+        }
+      >
+        can't tell
+      </button>
+    </section>
+  );
+}
+
+/** What a player of the bench would see there. */
+function benchSight({ bench, derived: { model, evidence } }: Ready, place: string): string {
+  const [seen] = bench?.seen(place, evidence.moves) ?? [];
+  const fault = seen === undefined ? undefined : faultById(model, seen);
+  return fault === undefined ? english.asItShouldBe : seenWords(model.rig, fault);
+}

@@ -1,0 +1,47 @@
+import { separating } from "#core/diagnosis/separating.ts";
+import type { Suspect } from "#core/diagnosis/suspects.ts";
+import type { Derived } from "#core/session/derive.ts";
+import { english } from "#core/words/english.ts";
+import { faultText } from "#core/words/fault-text.ts";
+import { inHundred } from "#ui/parts/phrases.ts";
+import { askedWords } from "#ui/parts/told.ts";
+
+interface Props {
+  readonly leading: Suspect;
+  readonly rest: readonly Suspect[];
+  readonly derived: Derived;
+  readonly position: string;
+}
+
+/** Less likely than this and a suspect is not worth a line. */
+const worthSaying = 0.01;
+const most = 3;
+
+/** The other suspects, each with what would tell it from the first. */
+export function Others({ leading, rest, derived: { model }, position }: Props) {
+  const shown = rest.filter(({ probability }) => probability >= worthSaying).slice(0, most);
+  if (shown.length === 0) return null;
+  return (
+    <>
+      <h2>Not ruled out</h2>
+      <ul>
+        {shown.map(({ group, probability }) => {
+          const [fault] = group.faults;
+          const asked = separating(model, leading.group, group, position);
+          return (
+            fault && (
+              <li key={fault.id}>
+                {faultText(english, model.rig, fault)}, {inHundred(probability)}.{" "}
+                <span class="dim">
+                  {asked
+                    ? `Told apart by: ${askedWords(model, asked)}.`
+                    : "Nothing here tells it apart."}
+                </span>
+              </li>
+            )
+          );
+        })}
+      </ul>
+    </>
+  );
+}

@@ -1,0 +1,63 @@
+import type { Rig } from "#core/rig/rig.ts";
+import { add, type Log, lastToTake, type Said } from "#core/session/log.ts";
+import type { Reading } from "#storage/store.ts";
+
+export type View =
+  | { readonly screen: "start" }
+  | { readonly screen: "board" }
+  | { readonly screen: "position"; readonly position: string }
+  | { readonly screen: "curtain" };
+
+/** What storage had to say. */
+export type Notice = "dropped" | "not kept";
+
+/** Everything the page holds. All else is derived from it. */
+export interface Page {
+  readonly log: Log;
+  /** The number of the bench rig; undefined for real gear. */
+  readonly seed: number | undefined;
+  readonly view: View;
+  /** The head is drawn as somebody sees it who faces the listener. */
+  readonly facing: boolean;
+  /** Something was played since the page was opened. */
+  readonly sounded: boolean;
+  readonly notice: Notice | undefined;
+}
+
+export const firstPage = ({ kept, dropped }: Reading): Page => ({
+  log: kept?.log ?? [],
+  seed: kept?.seed,
+  view: { screen: "start" },
+  facing: false,
+  sounded: false,
+  notice: dropped ? "dropped" : undefined,
+});
+
+/** A session of a rig, from its beginning. */
+export const begun = (page: Page, rig: Rig, seed: number | undefined, at: number): Page => ({
+  ...page,
+  log: add([], { entry: "drawing", rig }, at),
+  seed,
+  view: { screen: "board" },
+  notice: undefined,
+});
+
+export const entered = (page: Page, said: Said, at: number): Page => ({
+  ...page,
+  log: add(page.log, said, at),
+});
+
+/** The last answer or move taken back, where there is one. */
+export function tookBack(page: Page, at: number): Page {
+  const last = lastToTake(page.log);
+  return last === undefined ? page : entered(page, { entry: "taken back", taken: last.id }, at);
+}
+
+/** A kept session that could not be understood after all. */
+export const dropped = (page: Page): Page => ({
+  ...page,
+  log: [],
+  seed: undefined,
+  view: { screen: "start" },
+  notice: "dropped",
+});

@@ -1,0 +1,43 @@
+import type { Advice } from "#core/diagnosis/advice.ts";
+import { Ask } from "./ask.tsx";
+import { Healthy } from "./healthy.tsx";
+import { LastAnswer } from "./last-answer.tsx";
+import { LookScreen } from "./look-screen.tsx";
+import type { Ready } from "./ready.ts";
+import type { Held } from "./use-page.ts";
+import { Verdict } from "./verdict.tsx";
+
+export interface AtPosition {
+  readonly held: Held;
+  readonly ready: Ready;
+  /** The position in hand. */
+  readonly position: string;
+}
+
+/** What a position needs now: a sound and a question, a look, a repair, or nothing. */
+export function PositionScreen(props: AtPosition) {
+  const { advice } = props.ready.derived.standing(props.position);
+  return (
+    <>
+      <Needed key={props.held.page.log.length} advice={advice} {...props} />
+      <LastAnswer held={props.held} />
+    </>
+  );
+}
+
+function Needed({ advice, ...props }: AtPosition & { readonly advice: Advice }) {
+  switch (advice.advice) {
+    case "healthy":
+      return <Healthy {...props} />;
+    case "verdict":
+      return <Verdict {...props} sure={advice.sure} />;
+    case "ask": {
+      const { asked } = advice.option;
+      return asked.check === "look" ? (
+        <LookScreen {...props} place={asked.place} />
+      ) : (
+        <Ask {...props} asked={asked} />
+      );
+    }
+  }
+}

@@ -1,0 +1,93 @@
+import { chainTo } from "#core/rig/chain.ts";
+import { type Effect, effects } from "#core/rig/effect.ts";
+import type { RigFault } from "#core/rig/rig-faults.ts";
+import type { Derived, State } from "#core/session/derive.ts";
+import { english } from "#core/words/english.ts";
+import { whereText } from "#core/words/fault-text.ts";
+import { placeAlong, sharedLinks } from "#ui/parts/chain-place.ts";
+import { effectAt, effectBriefly } from "#ui/parts/fault-effect.ts";
+
+/** What the board shows of one position. */
+export interface Seat {
+  readonly id: string;
+  readonly name: string;
+  readonly state: State;
+  /** One line of words. */
+  readonly words: string;
+  readonly needsYou: boolean;
+  /** What is wrong, when something is: where on the trunk, or behind the fan-out. */
+  readonly wrong?: { readonly effect: Effect; readonly fault: RigFault; readonly onTrunk: boolean };
+}
+
+export const seatsOf = (derived: Derived): readonly Seat[] =>
+  derived.rig.positions.map(({ id, name }) => seatOf(derived, id, name));
+
+function seatOf(derived: Derived, id: string, name: string): Seat {
+  const state = derived.state(id);
+  const plain = { id, name, state, words: stateWords[state], needsYou: false };
+  if (state !== "wrong" && state !== "unsure") return plain;
+  const leading = derived.standing(id).suspects[0]?.group;
+  const [fault] = leading?.faults ?? [];
+  if (leading === undefined || fault === undefined) return { ...plain, needsYou: true };
+  const { model } = derived;
+  const effect = effectAt(model.rig, id, fault);
+  const onTrunk = leading.branch === model.root && derived.rig.positions.length > 1;
+  const words =
+    effectBriefly(effect) ?? english.faults[fault.name].is(whereText(english, model.rig, fault));
+  return {
+    ...plain,
+    words: state === "unsure" ? `not sure yet: ${words}` : words,
+    needsYou: true,
+    wrong: { effect, fault, onTrunk },
+  };
+}
+
+const stateWords: Readonly<Record<State, string>> = {
+  "not heard": "not heard yet",
+  begun: "begun",
+  healthy: "healthy",
+  wrong: "something is wrong",
+  unsure: "not sure",
+};
+
+/** What is wrong on the trunk, drawn once however many positions hear it: the plainest of what they hear. */
+export function trunkTrouble({ model, rig }: Derived, seats: readonly Seat[]) {
+  const found = seats.flatMap(({ wrong }) => (wrong?.onTrunk ? [wrong] : []));
+  const [wrong] = found.sort((a, b) => effects.indexOf(a.effect) - effects.indexOf(b.effect));
+  if (wrong === undefined) return undefined;
+  const trunk = trunkOf(model.rig);
+  return {
+    ...wrong,
+    along: placeAlong(model.rig, trunk, wrong.fault),
+    positions: rig.positions.length,
+  };
+}
+
+export const trunkOf = (rig: Derived["model"]["rig"]) =>
+  sharedLinks(rig.positions.map(({ id }) => chainTo(rig, id)));
+
+const order: readonly State[] = ["begun", "not heard", "wrong", "unsure"];
+
+/** The position to go to next: where the trunk is at fault, else where something is begun, not heard, wrong or unsure. */
+export function nextSeat(seats: readonly Seat[]): Seat | undefined {
+  const trunk = seats.find(({ wrong, state }) => state === "wrong" && wrong?.onTrunk);
+  if (trunk !== undefined) return trunk;
+  for (const state of order) {
+    const found = seats.find((seat) => seat.state === state);
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
+
+/** How likely it is that nothing which can be heard is wrong on the trunk. */
+export function trunkSound({ model, beliefs, groups }: Derived): number {
+  const silent = new Set(
+    groups.filter(({ inaudible }) => inaudible).flatMap(({ faults }) => faults),
+  );
+  const { faults, probabilities } = beliefs.sets(model.root);
+  return probabilities.reduce(
+    (sum, probability, at) =>
+      sum + (faults[at]?.every((fault) => silent.has(fault)) ? probability : 0),
+    0,
+  );
+}

@@ -1,0 +1,84 @@
+import { useState } from "preact/hooks";
+import { builtInRigs } from "#core/rig/rigs.ts";
+import { lastToTake } from "#core/session/log.ts";
+import { StartPicture } from "#ui/parts/start-picture.tsx";
+import { Heading } from "./frame.tsx";
+import { rigIn } from "./ready.ts";
+import type { Held } from "./use-page.ts";
+
+/** Numbers drawn for the bench stay short enough to be said aloud. */
+const benchNumbers = 9999;
+
+/** The first screen: what this is, and a rig to try. */
+export function Start({ held }: { readonly held: Held }) {
+  const { doings } = held;
+  return (
+    <div class="start">
+      <Heading>Leftwright</Heading>
+      <p class="lead">
+        Finds the link that is wrong between the mixer and the ears, by what the ears hear.
+      </p>
+      <Bench held={held} />
+      <GoOn held={held} />
+      <section class="rigs">
+        <h2>With the gear you have</h2>
+        <ul>
+          {builtInRigs.map((rig) => (
+            <li key={rig.name}>
+              <button type="button" class="tape" onClick={() => doings.begin(rig)}>
+                {rig.name}
+              </button>
+            </li>
+          ))}
+        </ul>
+      </section>
+    </div>
+  );
+}
+
+/** The main offer: a strip of tape over two lanes that go in straight and come out otherwise. */
+function Bench({ held: { doings, edges } }: { readonly held: Held }) {
+  const [number, setNumber] = useState("");
+  const chosen = number === "" ? undefined : Number(number);
+  const begin = () => doings.bench(chosen ?? 1 + (edges.chance() % benchNumbers));
+  return (
+    <section class="offer">
+      <StartPicture />
+      <button type="button" class="tape yellow over" aria-describedby="offer" onClick={begin}>
+        A rig to try without gear
+      </button>
+      <p id="offer">Something in it is wrong. Good headphones and two minutes.</p>
+      <label class="number">
+        rig number
+        <input
+          type="number"
+          inputMode="numeric"
+          min="0"
+          step="1"
+          placeholder="by chance"
+          value={number}
+          onInput={({ currentTarget }) =>
+            setNumber(currentTarget.value.replace(/\D/g, "").slice(0, 9))
+          }
+        />
+      </label>
+    </section>
+  );
+}
+
+function GoOn({ held: { page, doings } }: { readonly held: Held }) {
+  const rig = rigIn(page.log);
+  if (rig === undefined) return null;
+  return (
+    <section class="go-on">
+      <h2>Where you were</h2>
+      <button type="button" class="tape" onClick={() => doings.show({ screen: "board" })}>
+        Go on with the last session
+      </button>
+      <p>
+        {page.seed === undefined ? rig.name : "the rig without gear"}
+        {lastToTake(page.log) === undefined ? ", nothing heard yet" : ""}
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,92 @@
+import type { Suspect } from "#core/diagnosis/suspects.ts";
+import { english } from "#core/words/english.ts";
+import { faultText, mendText } from "#core/words/fault-text.ts";
+import { seatName } from "#ui/parts/names.ts";
+import { counted, howSure, inHundred, sentence } from "#ui/parts/phrases.ts";
+import { Tape } from "#ui/parts/tape.tsx";
+import { Heading } from "./frame.tsx";
+import { useHandOn } from "./hands.ts";
+import { moveFor } from "./move.ts";
+import { NotTested } from "./not-tested.tsx";
+import { Others } from "./others.tsx";
+import type { AtPosition } from "./position-screen.tsx";
+import { WayPicture } from "./way-picture.tsx";
+import { Why } from "./why.tsx";
+
+type Props = AtPosition & { readonly sure: boolean };
+
+/** What is wrong: drawn, said, how sure, and the one thing to do now. */
+export function Verdict({ held, ready, position, sure }: Props) {
+  useHandOn(held.edges.player);
+  const { derived } = ready;
+  const [leading, ...rest] = derived.standing(position).suspects;
+  const [fault] = leading?.group.faults ?? [];
+  if (leading === undefined || fault === undefined) return null;
+  const { rig } = derived.model;
+  return (
+    <section class="verdict">
+      <Tape yellow>{seatName(rig, position)}</Tape>
+      <Heading>{sure ? sentence(faultText(english, rig, fault)) : "Not sure."}</Heading>
+      <p class="sure">{sureWords(leading, sure, faultText(english, rig, fault))}</p>
+      <WayPicture rig={rig} position={position} fault={fault} />
+      <div class="columns">
+        <NextMove held={held} ready={ready} position={position} leading={leading} />
+        <div class="beside">
+          <Possibilities leading={leading} ready={ready} />
+          <Others leading={leading} rest={rest} derived={derived} position={position} />
+          <Why derived={derived} group={leading.group} />
+          <NotTested derived={derived} position={position} />
+        </div>
+      </div>
+    </section>
+  );
+}
+
+function sureWords({ probability }: Suspect, sure: boolean, text: string): string {
+  const words = `${howSure(probability)}, ${inHundred(probability)}`;
+  return sure
+    ? sentence(words)
+    : `Nothing on offer is worth its seconds. The likeliest: ${text} (${words}).`;
+}
+
+type MoveProps = AtPosition & { readonly leading: Suspect };
+
+/** One move, begun by volume down, and what to say when it is done. */
+function NextMove({ held: { doings }, ready, leading }: MoveProps) {
+  const { rig } = ready.derived.model;
+  const [fault] = leading.group.faults;
+  if (fault === undefined) return null;
+  const { move, done } = moveFor(fault);
+  return (
+    <div class="next-move">
+      <p class="dim">Muted now, for hands on the gear</p>
+      <p class="move">
+        {english.volumeFirst}. {sentence(mendText(english, rig, fault))}
+      </p>
+      <button type="button" class="main" onClick={() => doings.enter({ entry: "move", move })}>
+        {done}
+      </button>
+      <p class="dim">Sound comes back 20 dB lower.</p>
+      {ready.bench && (
+        <button type="button" class="quiet" onClick={() => doings.show({ screen: "curtain" })}>
+          lift the curtain
+        </button>
+      )}
+    </div>
+  );
+}
+
+/** The members of a group that nothing on offer tells apart. */
+function Possibilities({ leading: { group }, ready }: Pick<MoveProps, "leading" | "ready">) {
+  if (group.faults.length < 2) return null;
+  return (
+    <>
+      <h2>{`Cannot be told apart here: ${counted(group.faults.length, "possibility", "possibilities")}`}</h2>
+      <ul>
+        {group.faults.map((fault) => (
+          <li key={fault.id}>{faultText(english, ready.derived.model.rig, fault)}</li>
+        ))}
+      </ul>
+    </>
+  );
+}

@@ -1,0 +1,42 @@
+import { cleanup, render } from "@testing-library/preact";
+import { page as tab, userEvent } from "vitest/browser";
+import { createFakePlayer } from "#audio/fake-player.ts";
+import type { Log } from "#core/session/log.ts";
+import { createMemoryStorage } from "#storage/memory-storage.ts";
+import { createStore } from "#storage/store.ts";
+import { App } from "#ui/screens/app.tsx";
+import "#ui/style.css";
+
+/** The page with a player that makes no sound, in an empty storage unless one is handed in. */
+export function open({ storage = createMemoryStorage(), seeds = [] as readonly number[] } = {}) {
+  cleanup();
+  const player = createFakePlayer();
+  let time = 0;
+  let drawn = 0;
+  render(
+    <App
+      player={player}
+      store={createStore(() => storage)}
+      now={() => ++time}
+      chance={() => seeds[drawn++ % seeds.length] ?? 0}
+    />,
+  );
+  const log = () => JSON.parse(storage.getItem("leftwright.log") ?? "[]") as Log;
+  return { player, storage, log };
+}
+
+export const button = (name: string | RegExp) =>
+  tab.getByRole("button", { name, exact: true }).first();
+
+export const press = (name: string | RegExp) => button(name).click();
+
+export const heading = () => tab.getByRole("heading", { level: 1 });
+
+/** Keys as a keyboard sends them, in `user-event`'s notation: '{Enter}', '{ArrowLeft}'. */
+export const keys = (text: string) => userEvent.keyboard(text);
+
+/** From the first screen to the bench rig of a number. */
+export async function openBench(number: number) {
+  await tab.getByLabelText("rig number").fill(String(number));
+  await press("A rig to try without gear");
+}

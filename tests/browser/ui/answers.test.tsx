@@ -1,0 +1,148 @@
+import { cleanup, render } from "@testing-library/preact";
+import { afterEach, describe, expect, test, vi } from "vitest";
+import { earCheck } from "#core/checks/catalogue.ts";
+import { type PairOrder, pairOrder } from "#core/signals/burst-pair.ts";
+import { Answers } from "#ui/screens/answers.tsx";
+import { asHeard, resultsOf } from "#ui/screens/ask-state.ts";
+import { button, heading, open, press } from "../support/open.tsx";
+import { say } from "../support/walk.ts";
+
+afterEach(cleanup);
+
+const seedFor = (order: PairOrder) =>
+  [1, 2, 3, 4, 5, 6, 7, 8].find((seed) => pairOrder(seed) === order) ?? 0;
+
+const answersTo = (
+  check: "left" | "cup" | "silence",
+  more: { facing?: boolean; exchanged?: boolean } = {},
+) => {
+  const onAnswer = vi.fn();
+  const [question = earCheck("left").questions[0]] = earCheck(check).questions;
+  if (question === undefined) throw new Error("this check asks nothing");
+  render(
+    <>
+      <h1 id="question">Where was it?</h1>
+      <Answers
+        check={check}
+        question={question}
+        facing={false}
+        exchanged={false}
+        onAnswer={onAnswer}
+        onAgain={() => {}}
+        {...more}
+      />
+    </>,
+  );
+  return { onAnswer, question };
+};
+
+const leftOf = (name: string) => button(name).element().getBoundingClientRect().left;
+
+describe("answers", () => {
+  test("every place is a button of at least 44 pixels, by its name", async () => {
+    answersTo("left");
+    for (const name of [
+      "left ear",
+      "right ear",
+      "middle",
+      "off to the left",
+      "off to the right",
+      "all round",
+    ]) {
+      const { width, height } = button(name).element().getBoundingClientRect();
+      expect(Math.min(width, height), name).toBeGreaterThanOrEqual(44);
+    }
+  });
+
+  test("'faint' modifies the place pressed next", async () => {
+    const { onAnswer } = answersTo("left");
+    await press("there, but faint");
+    await expect.element(button("there, but faint")).toHaveAttribute("aria-pressed", "true");
+    await press("left ear");
+    expect(onAnswer).toHaveBeenCalledWith(["faint, left ear"]);
+  });
+
+  test("'can't tell' is every answer there is", async () => {
+    const { onAnswer, question } = answersTo("left");
+    await press("can't tell");
+    expect(onAnswer).toHaveBeenCalledWith(question.answers);
+  });
+
+  test("facing them, the listener's left is on the right", () => {
+    answersTo("left");
+    expect(leftOf("left ear")).toBeLessThan(leftOf("right ear"));
+    cleanup();
+    answersTo("left", { facing: true });
+    expect(leftOf("left ear")).toBeGreaterThan(leftOf("right ear"));
+  });
+
+  test("worn backwards, the letters on the cups stand the other way round", () => {
+    answersTo("cup");
+    expect(leftOf("cup marked L")).toBeLessThan(leftOf("cup marked R"));
+    cleanup();
+    answersTo("cup", { exchanged: true });
+    expect(leftOf("cup marked L")).toBeGreaterThan(leftOf("cup marked R"));
+  });
+
+  test("a silence asks for nothing or something", async () => {
+    const { onAnswer } = answersTo("silence");
+    await press("something");
+    expect(onAnswer).toHaveBeenCalledWith(["something"]);
+  });
+});
+
+describe("the pair", () => {
+  const pair = earCheck("pair");
+
+  test.each(["in phase first", "opposite first"] as const)(
+    "%s: what was heard first is stored in the core's order",
+    (order) => {
+      const seed = seedFor(order);
+      const [inPhase, opposite] =
+        resultsOf(pair, {
+          phase: "question",
+          seed,
+          given: asHeard(pair, seed, [["middle"], ["all round"]]),
+        }) ?? [];
+      expect([inPhase, opposite]).toEqual([["middle"], ["all round"]]);
+    },
+  );
+
+  test("opposite first, pressed: the second answer is the in-phase one", async () => {
+    const opened = open({ seeds: [seedFor("opposite first")] });
+    await press("Straight into the laptop");
+    await press(/^1 you/);
+    for (let asked = 0; asked < 3; asked++) {
+      const check = document.querySelector("h1")?.textContent ?? "";
+      await press("Play");
+      if (check.includes("rushes")) {
+        await expect.element(heading()).toHaveTextContent("Where was the first?");
+        await say("all round");
+        await expect.element(heading()).toHaveTextContent("Where was the second?");
+        await say("middle");
+        break;
+      }
+      const before = opened.log().length;
+      await say(check.includes("quick") ? "right ear" : "left ear");
+      await expect.poll(() => opened.log().length).toBeGreaterThan(before);
+    }
+    await expect
+      .poll(() => opened.log().at(-1))
+      .toMatchObject({
+        finding: { asked: { check: "pair" }, results: [["middle"], ["all round"]] },
+      });
+  });
+});
+
+test("the last answer is taken back, and asked again", async () => {
+  const opened = open();
+  await press("Straight into the laptop");
+  await press(/^1 you/);
+  await expect.element(heading()).toHaveTextContent(/knock/);
+  const first = document.querySelector("h1")?.textContent;
+  await press("Play");
+  await press("middle");
+  await press("take the last answer back");
+  await expect.element(heading()).toHaveTextContent(first ?? "");
+  expect(opened.log().map(({ entry }) => entry)).toEqual(["drawing", "finding", "taken back"]);
+});

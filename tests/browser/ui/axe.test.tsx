@@ -1,0 +1,66 @@
+import { cleanup } from "@testing-library/preact";
+import axe from "axe-core";
+import { afterEach, describe, expect, test } from "vitest";
+import { cdp, page as tab } from "vitest/browser";
+import { troubleWords } from "#ui/screens/words.ts";
+import { benchPlayer } from "../support/bench-player.ts";
+import { button, heading, open, openBench, press } from "../support/open.tsx";
+import { answerAll } from "../support/walk.ts";
+
+afterEach(cleanup);
+
+const sizes = { wide: [1280, 800], narrow: [390, 844] } as const;
+
+async function clean(screen: string): Promise<void> {
+  await Promise.all(document.getAnimations().map((one) => one.finish?.()));
+  const { violations } = await axe.run(document.body);
+  const found = violations.map(
+    ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`,
+  );
+  expect(found, screen).toEqual([]);
+  expect(
+    document.documentElement.scrollWidth,
+    `${screen} is wider than the window`,
+  ).toBeLessThanOrEqual(innerWidth);
+}
+
+describe.each(["dark", "light"] as const)("%s", (scheme) => {
+  test.each(["wide", "narrow"] as const)("every screen is accessible, %s", async (size) => {
+    const features = [
+      { name: "prefers-color-scheme", value: scheme },
+      { name: "prefers-reduced-motion", value: "reduce" },
+    ];
+    await cdp().send("Emulation.setEmulatedMedia", { features });
+    const [width, height] = sizes[size];
+    await tab.viewport(width, height);
+    const opened = open();
+    const player = benchPlayer(18);
+    await clean("start");
+    await openBench(18);
+    await clean("board before");
+    await press(/^4 guest/);
+    await expect.element(button("Play")).toBeVisible();
+    await clean("play");
+    await press("Play");
+    await clean("question");
+    opened.player.change({ trouble: "lost" });
+    await expect.poll(() => document.body.textContent).toContain(troubleWords.lost);
+    await clean("trouble");
+    await press("play again");
+    await press("board");
+    await press(/^4 guest/);
+    expect(await answerAll(opened, player)).toBe("verdict");
+    for (const details of document.querySelectorAll("details")) details.open = true;
+    await clean("verdict");
+    await press("board");
+    await clean("board with trouble");
+    await press(/^1 host/);
+    await press("Hands are off the gear");
+    expect(await answerAll(opened, player)).toBe("healthy");
+    await clean("healthy");
+    await press("board");
+    await press("lift the curtain");
+    await expect.element(heading()).toHaveTextContent(/return/);
+    await clean("curtain");
+  });
+});

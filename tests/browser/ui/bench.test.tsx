@@ -1,0 +1,53 @@
+import { cleanup } from "@testing-library/preact";
+import { afterEach, expect, test } from "vitest";
+import { english } from "#core/words/english.ts";
+import { benchPlayer } from "../support/bench-player.ts";
+import { heading, open, openBench, press } from "../support/open.tsx";
+import { answerAll } from "../support/walk.ts";
+
+afterEach(cleanup);
+
+test("a bench rig is checked, mended and checked again by pressing alone", async () => {
+  const number = 35; // mono is on somewhere everybody hears
+  const player = benchPlayer(number);
+  const opened = open({ seeds: [3, 5, 8, 13] });
+  await openBench(number);
+  await press(/^1 host, not heard yet/);
+  expect(await answerAll(opened, player)).toBe("verdict");
+  const [lead = ""] = english.faults[player.hidden.name].is("@").split("@");
+  await expect.element(heading()).toHaveTextContent(new RegExp(lead.trim(), "i"));
+  expect(opened.player.world().muted).toBe(true);
+  await press("Done, check again");
+  expect(opened.player.calls.at(-1)).toEqual({ asked: "handOff" });
+  expect(await answerAll(opened, player, true)).toBe("healthy");
+  await press("board");
+  await press("lift the curtain");
+  await expect.element(heading()).toHaveTextContent(new RegExp(lead.trim(), "i"));
+  expect(document.body.textContent).toContain("You set it right");
+  expect(document.body.textContent).toContain("35");
+});
+
+test("the log never names the number of the bench", async () => {
+  const { storage } = open();
+  await openBench(90210);
+  await expect.poll(() => storage.getItem("leftwright.bench")).toContain("90210");
+  expect(storage.getItem("leftwright.log")).not.toContain("90210");
+});
+
+test("sound within three presses", async () => {
+  const { player } = open();
+  await press("A rig to try without gear");
+  await press(/^1 host/);
+  await press("Play");
+  const [play] = player.calls.filter(({ asked }) => asked === "play");
+  expect(play).toMatchObject({ through: { ll: expect.any(Number), rr: expect.any(Number) } });
+});
+
+test("real gear plays as it is", async () => {
+  const { player } = open();
+  await press("Straight into the laptop");
+  await press(/^1 you/);
+  await press("Play");
+  await expect.poll(() => player.calls.some(({ asked }) => asked === "play")).toBe(true);
+  expect(player.calls.find(({ asked }) => asked === "play")).not.toHaveProperty("through");
+});

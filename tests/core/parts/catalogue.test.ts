@@ -1,0 +1,106 @@
+import { describe, expect, test } from "vitest";
+import type { Circuit } from "#core/circuit/circuit.ts";
+import { catalogue } from "#core/parts/catalogue.ts";
+import { faultNames } from "#core/parts/fault-names.ts";
+import { balancings } from "#core/parts/mixer.ts";
+import type { Edit, Part } from "#core/parts/part.ts";
+import { partKinds } from "#core/parts/part.ts";
+
+/** Every part, with every setting that changes it. */
+const parts: readonly (readonly [string, Part])[] = [
+  ...partKinds.map((kind) => [kind, catalogue[kind]({})] as const),
+  ...balancings.map(
+    (balancing) => [`mixer, ${balancing}`, catalogue.mixer({ balancing })] as const,
+  ),
+  ["headphone amplifier of 6", catalogue["headphone amplifier"]({ outputs: 6 })],
+];
+
+const circuitOf = ({ body, sockets }: Part): Circuit => [
+  ...body,
+  ...sockets.flatMap(({ circuit }) => circuit),
+];
+
+/** Whether an edit names something that the part has, and changes it. */
+function bites(part: Part, edit: Edit): boolean {
+  const circuit = circuitOf(part);
+  const nodes = new Set(circuit.flatMap(({ a, b }) => [a, b]));
+  const element = "element" in edit ? circuit.find(({ name }) => name === edit.element) : undefined;
+  switch (edit.edit) {
+    case "ohms":
+      return element !== undefined && element.kind !== "capacitor" && element.ohms !== edit.ohms;
+    case "rewire":
+      return (
+        element !== undefined && [edit.a, edit.b].every((to) => to === undefined || nodes.has(to))
+      );
+    case "bridge":
+      return nodes.has(edit.a) && nodes.has(edit.b) && edit.a !== edit.b;
+    case "control":
+      return edit.control in part.controls && part.controls[edit.control] !== edit.value;
+    case "plug":
+      return part.plugs.some(({ name, kind }) => name === edit.plug && kind !== edit.kind);
+    case "depth":
+    case "socket":
+      return part.plugs.some(({ name }) => name === edit.plug);
+  }
+}
+
+describe.each(parts)("%s", (kind, part) => {
+  test("is what the catalogue calls it", () => {
+    expect(kind.startsWith(part.kind)).toBe(true);
+  });
+
+  test("no two elements, sockets, plugs or faults bear one name", () => {
+    const faults = part.faults.map(({ at, name }) => `${at} / ${name}`);
+    const names = [circuitOf(part), part.sockets, part.plugs].map((named) =>
+      named.map(({ name }) => name),
+    );
+    for (const list of [...names, faults]) expect(list).toEqual([...new Set(list)]);
+  });
+
+  test("every fault changes something that is there", () => {
+    for (const { name, edits } of part.faults) {
+      expect(edits.length, name).toBeGreaterThan(0);
+      for (const edit of edits)
+        expect(bites(part, edit), `${name}: ${JSON.stringify(edit)}`).toBe(true);
+    }
+  });
+
+  test("every fault has odds, a repair, a listed name and a place on the part", () => {
+    const places = [
+      "settings",
+      "body",
+      ...[...part.plugs, ...part.sockets].map(({ name }) => name),
+    ];
+    for (const fault of part.faults) {
+      expect(faultNames).toContain(fault.name);
+      expect(places).toContain(fault.at);
+      expect(fault.weight).toBeGreaterThan(0);
+      expect(fault.weight).toBeLessThan(10_000);
+      expect(fault.repair).toBeGreaterThan(0);
+    }
+  });
+
+  test("takes in and sends what it has", () => {
+    const nodes = new Set(circuitOf(part).flatMap(({ a, b }) => [a, b]));
+    for (const { plus, minus } of part.takes)
+      expect(nodes.has(plus) && nodes.has(minus)).toBe(true);
+    const control = (name: string) => part.controls[name] ?? Number.NaN;
+    const buses = part.through?.(control) ?? {};
+    for (const gains of Object.values(buses)) {
+      expect(gains).toHaveLength(part.takes.length || 2);
+      expect(gains.every(Number.isFinite)).toBe(true);
+    }
+    const sent = circuitOf(part).flatMap((one) =>
+      one.kind === "source" ? Object.keys(one.drive) : [],
+    );
+    for (const bus of sent) expect(Object.keys(buses)).toContain(bus);
+  });
+
+  test("sockets that are taken for another are there, and pairs point at each other", () => {
+    const named = new Map(part.sockets.map((socket) => [socket.name, socket]));
+    for (const { name, side, mistakenFor = {}, partner } of part.sockets) {
+      for (const other of Object.keys(mistakenFor)) expect(named.get(other)?.side).toBe(side);
+      if (partner !== undefined) expect(named.get(partner)?.partner).toBe(name);
+    }
+  });
+});

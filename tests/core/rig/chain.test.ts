@@ -1,0 +1,35 @@
+import { expect, test } from "vitest";
+import { chainTo } from "#core/rig/chain.ts";
+import { survives } from "#core/rig/moves.ts";
+import { build } from "#core/rig/rig.ts";
+import { rigFaults } from "#core/rig/rig-faults.ts";
+import { builtInRigs } from "#core/rig/rigs.ts";
+
+const [hall] = builtInRigs;
+if (hall === undefined) throw new Error("no rig is built in");
+const rig = build(hall);
+
+test("the way to a position, from the source to the listener, with the sockets it leaves boxes by", () => {
+  expect(chainTo(rig, "position 3").map(({ part, socket = "" }) => [part, socket])).toEqual([
+    ["laptop", "phones"],
+    ["insert lead", ""],
+    ["mixer", "phones"],
+    ["feed lead", ""],
+    ["amplifier", "output 3"],
+    ["headphones 3", ""],
+    ["position 3: listener", ""],
+  ]);
+});
+
+test("a position that is not there is refused by its name", () => {
+  expect(() => chainTo(rig, "position 9")).toThrow("the rig has no position named position 9");
+});
+
+test("setting right cures what a look shows at that place; a good part in its stead cures all", () => {
+  for (const fault of rigFaults(rig)) {
+    const { place, seen } = fault;
+    expect(survives(fault, { move: "set right", place })).toBe(!seen);
+    expect(survives(fault, { move: "replaced", place })).toBe(false);
+    expect(survives(fault, { move: "replaced", place: "elsewhere" })).toBe(true);
+  }
+});

@@ -1,0 +1,49 @@
+import type { Group } from "#core/diagnosis/groups.ts";
+import type { RigFault } from "#core/rig/rig-faults.ts";
+import type { Walked } from "./walk.ts";
+
+/** A fault that was planted, and how the walk went. */
+export interface Found {
+  readonly fault: RigFault;
+  readonly group: Group;
+  readonly walked: Walked;
+}
+
+/** Likelier than this and a suspect is shown. */
+const shownFrom = 0.001;
+
+/** Where the planted fault's group stands at the end, from zero. A position called healthy names nobody. */
+function rank({ group, walked }: Found): number {
+  const { suspects } = walked.derived.standing(walked.position);
+  const at = suspects.findIndex((suspect) => suspect.group === group);
+  return walked.end === "healthy" ? suspects.length : at;
+}
+
+const chance = ({ group, walked }: Found): number =>
+  walked.derived.standing(walked.position).suspects.find((one) => one.group === group)
+    ?.probability ?? 0;
+
+export function score(found: readonly Found[]) {
+  const weight = found.reduce((sum, { fault }) => sum + fault.weight, 0);
+  const first = found.filter((one) => rank(one) === 0);
+  const by = (some: readonly Found[], value: (one: Found) => number) =>
+    some.reduce((sum, one) => sum + one.fault.weight * value(one), 0) / weight;
+  return {
+    count: found.length,
+    shown: found.filter((one) => chance(one) >= shownFrom).length,
+    firstByWeight: by(first, () => 1),
+    firstByCount: first.length / found.length,
+    checksByWeight: by(found, ({ walked }) => walked.checks),
+  };
+}
+
+/** Fault, its group's size, checks, verdict, how sure. */
+export const table = (found: readonly Found[]): string =>
+  found
+    .map((one) => {
+      const { fault, group, walked } = one;
+      const verdict = rank(one) === 0 ? walked.end : `${walked.end}, MISSED`;
+      const sure = `${(100 * chance(one)).toFixed(1)} %`;
+      return `${fault.id.padEnd(58)} ${String(group.faults.length).padStart(2)} ${String(walked.checks).padStart(3)}  ${verdict.padEnd(16)} ${sure}`;
+    })
+    .join("\n");
