@@ -2,7 +2,7 @@ import type { Log } from "#core/session/log.ts";
 import { readLog } from "./reading.ts";
 
 /** What is kept between visits: the log, and apart from it the number of a bench rig. */
-export interface Kept {
+interface Kept {
   readonly log: Log;
   /** Left out for real gear. */
   readonly seed?: number | undefined;

@@ -26,7 +26,8 @@ export interface Beliefs {
 export function beliefsOf(model: Model, evidence: Evidence): Beliefs {
   const histories = createHistories(model.pool, evidence.moves.length + 1);
   const knots = new Map<Branch, Knot>();
-  const root = knotOf(model, evidence, histories, model.root, knots);
+  const work: Work = { model, evidence, histories, knots, likelihoods: new Map() };
+  const root = knotOf(work, model.root);
   const joined = evidence.moves.length === 0 ? model.joined : undefined;
   const belief = believe(root, histories.straight, histories.join, mostFaults, joined);
   const knot = (branch: Branch): Knot => {
@@ -46,15 +47,20 @@ export function beliefsOf(model: Model, evidence: Evidence): Beliefs {
   };
 }
 
-function knotOf(
-  model: Model,
-  evidence: Evidence,
-  histories: Histories,
-  branch: Branch,
-  knots: Map<Branch, Knot>,
-): Knot {
-  const below = branch.below.map((one) => knotOf(model, evidence, histories, one, knots));
-  const likelihood = likelihoodAt(model, evidence, histories, branch);
+/** What working out beliefs needs on its way down a rig. */
+interface Work {
+  readonly model: Model;
+  readonly evidence: Evidence;
+  readonly histories: Histories;
+  readonly knots: Map<Branch, Knot>;
+  /** Positions of one kind that heard the same share one. */
+  readonly likelihoods: Map<string, Likelihood>;
+}
+
+function knotOf(work: Work, branch: Branch): Knot {
+  const { model, evidence, histories, knots } = work;
+  const below = branch.below.map((one) => knotOf(work, one));
+  const likelihood = likelihoodAt(work, branch);
   const [position] = branch.positions;
   const end = below.length === 0 && evidence.moves.length === 0 && position !== undefined;
   const knot: Knot = {
@@ -102,19 +108,30 @@ const left = (
     ? faults
     : faults.filter((fault) => moves.slice(0, epoch).every((move) => survives(fault, move)));
 
+type Likelihood = (history: number) => number;
+
 /** The likelihood of everything heard at the end of a branch, remembered by behaviour; none where nothing was heard. */
-function likelihoodAt(model: Model, evidence: Evidence, histories: Histories, branch: Branch) {
+function likelihoodAt(
+  { model, evidence, histories, likelihoods }: Work,
+  branch: Branch,
+): Likelihood | undefined {
   const [position] = branch.positions;
   const heard = evidence.heard.filter((one) => one.position === position);
-  if (heard.length === 0 || branch.below.length > 0) return undefined;
-  const readers = heard.map((one) => ({
-    ...one,
-    predict: model.predict(one.question, one.position),
-  }));
-  return remembered((history: number) => {
-    let product = 1;
-    for (const { predict, epoch, weights } of readers)
-      product *= dot(predict(histories.at(history, epoch)), weights);
-    return product;
-  });
+  if (heard.length === 0 || position === undefined || branch.below.length > 0) return undefined;
+  const readers = heard.map((one) => ({ ...one, predict: model.predict(one.question, position) }));
+  const key = [
+    model.healthy(position),
+    ...heard.map(({ question, epoch, weights }) => `${question.name} ${epoch} ${weights}`),
+  ].join();
+  const known = likelihoods.get(key);
+  const made =
+    known ??
+    remembered((history: number) => {
+      let product = 1;
+      for (const { predict, epoch, weights } of readers)
+        product *= dot(predict(histories.at(history, epoch)), weights);
+      return product;
+    });
+  likelihoods.set(key, made);
+  return made;
 }

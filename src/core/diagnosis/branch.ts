@@ -23,13 +23,15 @@ export interface Branch {
 /** At most so many faults on the way to a position. */
 export const mostFaults = 2;
 
-/** Works out what each fault of a segment, and each two, do. `solved` keeps circuits from one segment to the next. */
-export function branchOf(
-  rig: BuiltRig,
-  pool: Pool,
-  solved: Map<string, number>,
-  whole: Segment,
-): Branch {
+/** What is kept from one segment to the next, since many are of one kind: circuits solved, and lists of states. */
+export interface Kept {
+  readonly solved: Map<string, number>;
+  readonly states: Map<string, readonly State[]>;
+}
+
+/** Works out what each fault of a segment, and each two, do. */
+export function branchOf(rig: BuiltRig, pool: Pool, kept: Kept, whole: Segment): Branch {
+  const { solved } = kept;
   const segment = withEffect(pool, whole, solved);
   const faults = segment.steps.flatMap((step) => step.faults);
   const other = unlisted(segment);
@@ -39,15 +41,26 @@ export function branchOf(
     positions: segment.positions,
     faults: [...faults, other],
     faultsIn: sets.map((set) => set.faults),
-    states: sets.map((set) => ({
-      faults: set.faults.length,
-      weight: set.weight,
-      behaviour: behaviour(set.faults),
-    })),
+    states: oneOfAKind(
+      kept,
+      sets.map((set) => ({
+        faults: set.faults.length,
+        weight: set.weight,
+        behaviour: behaviour(set.faults),
+      })),
+    ),
     behaviour,
     looks: looksAt(rig, faults),
-    below: segment.below.map((one) => branchOf(rig, pool, solved, one)),
+    below: segment.below.map((one) => branchOf(rig, pool, kept, one)),
   };
+}
+
+/** Branches of one kind share their states, and with them all that is worked out from these. */
+function oneOfAKind({ states }: Kept, made: readonly State[]): readonly State[] {
+  const key = made.map(({ weight, behaviour }) => `${weight} ${behaviour}`).join();
+  const known = states.get(key) ?? made;
+  states.set(key, known);
+  return known;
 }
 
 /** Leaves out the knobs that do nothing in this rig, as those of a socket nobody uses. */

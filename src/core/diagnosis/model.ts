@@ -25,7 +25,7 @@ export interface Model extends Answers {
 export function modelOf(drawn: Rig): Model {
   const rig = build(drawn);
   const pool = createPool();
-  const root = branchOf(rig, pool, new Map(), segmentsOf(drawn));
+  const root = branchOf(rig, pool, { solved: new Map(), states: new Map() }, segmentsOf(drawn));
   const branches = withBelow(root);
   const ways = new Map(
     rig.positions.map(({ id }) => [id, branches.filter((one) => one.positions.includes(id))]),

@@ -1,6 +1,6 @@
 import { type Behaviour, follow, straight } from "#core/rig/behaviour.ts";
 
-/** Behaviours as numbers: two that are alike to five decimals are one. */
+/** Behaviours as numbers: two whose gains agree to a two-thousandth (66 dB down) are one. */
 export interface Pool {
   readonly number: (behaviour: Behaviour) => number;
   readonly behaviour: (number: number) => Behaviour;
@@ -37,7 +37,7 @@ export function createPool(): Pool {
   return { number, behaviour, join, straight: number(straight) };
 }
 
-const rounded = (value: number): number => Math.round(value * 1e5);
+const rounded = (value: number): number => Math.round(value * 2e3);
 
 function keyOf({ gains, worn, hearing, mirrors, unlisted }: Behaviour): string {
   if (unlisted) return `unlisted ${gains.length} ${gains[0]?.length}`;

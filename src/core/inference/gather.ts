@@ -1,52 +1,65 @@
 import { type Class, classesOf, packed } from "./classes.ts";
-import type { Knot } from "./knot.ts";
-import type { Rows } from "./rows.ts";
+import type { Join, Knot } from "./knot.ts";
+import { type Joined, type Rows, rowsOf } from "./rows.ts";
 
-/** The probability of all evidence at and below a knot, given its context. */
-export interface Gatherer {
-  readonly at: (knot: Knot, above: number, room: number) => number;
-  /** The same for one class of the knot, by the behaviour of the whole way down to it. */
-  readonly beyond: (knot: Knot, whole: number, room: number) => number;
-}
+/** The probability of all evidence at and below a knot, given what is above it and how many faults still fit. */
+export type Evidence = (above: number, room: number) => number;
 
-/** What is kept of one knot while evidence is gathered. */
-interface Gathered {
-  readonly memory: Map<number, number>;
+/** What is kept of one knot while likelihoods go up the tree. */
+export interface Gathered {
   readonly classes: readonly Class[];
+  readonly rows: Rows;
+  readonly below: readonly Gathered[];
+  readonly at: Evidence;
+  /** The same for one class of the knot, by the behaviour of the whole way down to it. */
+  readonly beyond: Evidence;
   /** Nothing was seen at or below it: then its evidence is the same in every context. */
   readonly silent: boolean;
 }
 
-/** Likelihoods on their way up the tree; each is worked out once. */
-export function gatherer(rows: Rows): Gatherer {
+/** Likelihoods on their way up the tree, each worked out once. */
+export function gatherer(join: Join, joined: Joined): (knot: Knot) => Gathered {
   const knots = new Map<Knot, Gathered>();
-  const gatheredOf = (knot: Knot): Gathered => {
-    const known = knots.get(knot);
-    if (known !== undefined) return known;
-    const silent =
-      knot.likelihood === undefined && knot.below.every((child) => gatheredOf(child).silent);
-    const made = { memory: new Map<number, number>(), classes: classesOf(knot.states), silent };
+  const ends = new Map<Knot["states"], Map<Knot["likelihood"], Gathered>>();
+  const of = (knot: Knot): Gathered => {
+    const made = knots.get(knot) ?? (knot.below.length > 0 ? gather(knot) : twin(knot));
     knots.set(knot, made);
     return made;
   };
-  const at = (knot: Knot, above: number, room: number): number => {
-    const { memory, classes, silent } = gatheredOf(knot);
+  const gather = (knot: Knot) => gathered(knot, rowsOf(knot, join, joined), knot.below.map(of));
+  /** Ends with the same states that saw the same are worked out once. */
+  const twin = (knot: Knot): Gathered => {
+    const twins = ends.get(knot.states) ?? new Map<Knot["likelihood"], Gathered>();
+    ends.set(knot.states, twins);
+    const made = twins.get(knot.likelihood) ?? gather(knot);
+    twins.set(knot.likelihood, made);
+    return made;
+  };
+  return of;
+}
+
+function gathered(knot: Knot, rows: Rows, below: readonly Gathered[]): Gathered {
+  const { likelihood } = knot;
+  const classes = classesOf(knot.states);
+  const silent = likelihood === undefined && below.every((child) => child.silent);
+  const memory = new Map<number, number>();
+  const at: Evidence = (above, room) => {
     const key = silent ? room : packed(above, room);
     const known = memory.get(key);
     if (known !== undefined) return known;
-    const row = rows(knot, above, room);
+    const row = rows(above, room);
     let sum = 0;
     for (let index = 0; index < row.length; index++) {
       const { weight, faults } = classes[index] as Class;
-      sum += weight * beyond(knot, row[index] as number, room - faults);
+      sum += weight * beyond(row[index] as number, room - faults);
     }
     memory.set(key, sum);
     return sum;
   };
-  const beyond = (knot: Knot, whole: number, room: number): number => {
-    let product = knot.likelihood === undefined ? 1 : knot.likelihood(whole);
-    for (const child of knot.below) product *= at(child, whole, room);
+  const beyond: Evidence = (whole, room) => {
+    let product = likelihood === undefined ? 1 : likelihood(whole);
+    for (const child of below) product *= child.at(whole, room);
     return product;
   };
-  return { at, beyond };
+  return { classes, rows, below, at, beyond, silent };
 }

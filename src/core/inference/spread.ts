@@ -1,7 +1,6 @@
-import { type Class, classesOf, packed } from "./classes.ts";
-import type { Gatherer } from "./gather.ts";
+import { type Class, packed } from "./classes.ts";
+import type { Gathered } from "./gather.ts";
 import type { Knot } from "./knot.ts";
-import type { Rows } from "./rows.ts";
 
 /** A behaviour of the whole way to an end of the tree, with what stands above its last knot, and its probability. */
 export interface Way {
@@ -28,31 +27,25 @@ export interface Spread {
 const least = 1e-10;
 
 /** Hands the mass of each context to the states of a knot, and from there to the contexts below. */
-export function spread(
-  knot: Knot,
-  contexts: readonly Context[],
-  rows: Rows,
-  evidence: Gatherer,
-): Spread {
+export function spread(knot: Knot, contexts: readonly Context[], gathered: Gathered): Spread {
   const states = new Float64Array(knot.states.length);
   const below = new Map<number, Context>();
   const ways: Way[] = [];
-  const all = classesOf(knot.states);
   const end = knot.below.length === 0;
   /** What one class gets of a context's mass. */
   const hand = (one: Class, whole: number, { above, room }: Context, scale: number): void => {
     const left = room - one.faults;
-    const probability = scale * one.weight * evidence.beyond(knot, whole, left);
+    const probability = scale * one.weight * gathered.beyond(whole, left);
     share(states, knot, one, probability);
     if (!end) gather(below, whole, left, probability);
     else if (probability > least) ways.push({ above, behaviour: whole, probability });
   };
   for (const context of contexts) {
-    const total = evidence.at(knot, context.above, context.room);
+    const total = gathered.at(context.above, context.room);
     if (total === 0 || context.mass === 0) continue;
-    const row = rows(knot, context.above, context.room);
+    const row = gathered.rows(context.above, context.room);
     for (let index = 0; index < row.length; index++)
-      hand(all[index] as Class, row[index] as number, context, context.mass / total);
+      hand(gathered.classes[index] as Class, row[index] as number, context, context.mass / total);
   }
   return { states, ways, contexts: [...below.values()] };
 }

@@ -1,6 +1,6 @@
 import { gatherer } from "./gather.ts";
 import type { Join, Knot } from "./knot.ts";
-import { type Joined, rowReader } from "./rows.ts";
+import type { Joined } from "./rows.ts";
 import { type Spread, spread, type Way } from "./spread.ts";
 
 /** The posterior, worked out knot by knot as it is asked for. */
@@ -22,8 +22,7 @@ export function believe(
   limit: number,
   joined: Joined = new WeakMap(),
 ): Belief {
-  const rows = rowReader(join, joined);
-  const evidence = gatherer(rows);
+  const gathered = gatherer(join, joined);
   const above = new Map<Knot, Knot>();
   const enter = (knot: Knot) => {
     for (const child of knot.below) {
@@ -39,7 +38,7 @@ export function believe(
     const parent = above.get(knot);
     const contexts =
       parent === undefined ? [{ above: start, room: limit, mass: 1 }] : spreadOf(parent).contexts;
-    const made = spread(knot, contexts, rows, evidence);
+    const made = spread(knot, contexts, gathered(knot));
     spreads.set(knot, made);
     return made;
   };

@@ -19,7 +19,7 @@ export function Junction({ effect, ...shape }: Props) {
   return (
     <g>
       <Ties {...shape} lanes={lanes} />
-      <Flag {...shape} unsure={effect === "straight"} />
+      <Flag {...shape} />
     </g>
   );
 }
@@ -121,16 +121,8 @@ function Twist({ at, length, gap }: Shape) {
 }
 
 /** A flag of yellow tape round both lanes: look here. */
-function Flag({ at, gap, unsure, length }: Shape & { readonly unsure: boolean }) {
+function Flag({ at, gap }: Shape) {
   const reach = gap + 14;
   const corners = [at(-21, -reach), at(-5, -reach + 4), at(-7, reach), at(-19, reach - 3)];
-  return (
-    <>
-      {unsure &&
-        sides.map((side) => (
-          <Lane key={side} carries={side} d={straightOn(at, 0, length, across(side, gap))} />
-        ))}
-      <path class="flag" d={`M${corners.join(" L")} Z`} />
-    </>
-  );
+  return <path class="flag" d={`M${corners.join(" L")} Z`} />;
 }

@@ -3,7 +3,7 @@ import type { Probability } from "#core/units/units.ts";
 /** A sentence, from one without its capital and full stop. */
 export const sentence = (text: string): string => `${capital(text)}.`;
 
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** A probability as people say it: so many in a hundred, never none and never all. */
 export function inHundred(probability: Probability): string {

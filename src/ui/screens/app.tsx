@@ -1,8 +1,6 @@
+import { useEffect, useState } from "preact/hooks";
 import { useKeys } from "#ui/parts/keys.ts";
-import { Board } from "./board.tsx";
-import { Curtain } from "./curtain.tsx";
 import { Frame } from "./frame.tsx";
-import { PositionScreen } from "./position-screen.tsx";
 import { Start } from "./start.tsx";
 import { type Edges, type Held, usePage } from "./use-page.ts";
 
@@ -10,27 +8,27 @@ import { type Edges, type Held, usePage } from "./use-page.ts";
 export function App(edges: Edges) {
   const held = usePage(edges);
   useKeys(edges.player.silence);
+  const Inside = useInside(held);
   return (
     <Frame held={held}>
-      <Screen held={held} />
+      {held.page.view.screen === "start" && <Start held={held} />}
+      {held.page.view.screen !== "start" && Inside && <Inside held={held} />}
     </Frame>
   );
 }
 
-function Screen({ held }: { readonly held: Held }) {
-  const { view } = held.page;
-  switch (view.screen) {
-    case "start":
-      return <Start held={held} />;
-    case "board":
-      return <Board held={held} />;
-    case "position":
-      return held.ready ? (
-        <PositionScreen held={held} ready={held.ready} position={view.position} />
-      ) : null;
-    case "curtain":
-      return held.ready?.bench ? (
-        <Curtain held={held} derived={held.ready.derived} bench={held.ready.bench} />
-      ) : null;
-  }
+type InsideScreens = typeof import("./inside.tsx").Inside;
+
+/** What lies behind the first screen is fetched once that one stands, and again on a press where it did not come. */
+function useInside({ page, change }: Held): InsideScreens | undefined {
+  const [inside, setInside] = useState<{ readonly Inside: InsideScreens }>();
+  const wanted = inside === undefined;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: each change of view tries again
+  useEffect(() => {
+    if (!wanted) return;
+    import("./inside.tsx").then(setInside, () =>
+      change((one) => ({ ...one, notice: "not loaded" })),
+    );
+  }, [wanted, page.view, change]);
+  return inside?.Inside;
 }

@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import { earCheck } from "#core/checks/catalogue.ts";
 import type { EarCheck } from "#core/checks/check.ts";
+import { startLevel } from "#core/signals/caps.ts";
 import { english } from "#core/words/english.ts";
 import { seatName } from "#ui/parts/names.ts";
 import { Tape } from "#ui/parts/tape.tsx";
@@ -23,10 +24,10 @@ export function Ask({ held, ready, position, asked }: Props) {
   const check = earCheck(asked.check);
   const [state, setState] = useState<AskState>(beforePlaying);
   const words = english.checks[check.name];
-  const { page, world, edges, doings } = held;
+  const { page, world, edges } = held;
   const play = async () => {
     if (world.playing) return;
-    doings.sounded();
+    held.change((one) => ({ ...one, sounded: true }));
     setState(await playThrough({ held, ready, position, asked }, check));
   };
   const answer = (given: readonly string[]) => {
@@ -34,7 +35,7 @@ export function Ask({ held, ready, position, asked }: Props) {
     const next = { ...state, given: [...state.given, given] };
     const results = resultsOf(check, next);
     if (results === undefined) setState(next);
-    else doings.enter({ entry: "finding", finding: { asked, results } });
+    else held.enter({ entry: "finding", finding: { asked, results } });
   };
   const question = questionNow(check, state);
   return (
@@ -44,8 +45,8 @@ export function Ask({ held, ready, position, asked }: Props) {
         <h1 id="question">
           {state.phase === "play" ? words.before : words.questions[state.given.length]}
         </h1>
-        <p class={asked.position === position ? "hint" : "hint go"}>
-          {hint({ ready, position, asked }, state)}
+        <p class={asked.position === position && world.level >= startLevel ? "hint" : "hint go"}>
+          {hint({ held, ready, position, asked }, state)}
         </p>
       </header>
       {state.phase === "play" || question === undefined ? (
@@ -83,13 +84,16 @@ async function playThrough(
   return ended === "played" ? { phase: "question", seed, given: [] } : beforePlaying;
 }
 
-function hint({ ready, position, asked }: Omit<Props, "held">, { phase }: AskState): string {
+function hint({ held, ready, position, asked }: Props, { phase }: AskState): string {
   const { rig } = ready.derived;
-  if (asked.check === "cup" && ready.bench && phase === "question")
-    return "Point at the ear it is in: the letter drawn there is the answer.";
-  if (asked.position !== position && phase === "play")
-    return `Go to ${seatName(rig, asked.position)}: it tells what is shared from what is ${seatName(rig, position)}'s own.`;
-  return phase === "play"
+  if (phase === "question")
+    return asked.check === "cup" && ready.bench
+      ? "Point at the ear it is in: the letter drawn there is the answer."
+      : "As the person wearing them hears it.";
+  if (held.world.muted) return "Muted: a hand was on the gear.";
+  if (held.world.level < startLevel)
+    return "It comes back 20 dB lower. Press louder, step by step, until it is as it was.";
+  return asked.position === position
     ? "Play it, then point at where it was."
-    : "As the person wearing them hears it.";
+    : `Go to ${seatName(rig, asked.position)}: it tells what is shared from what is ${seatName(rig, position)}'s own.`;
 }

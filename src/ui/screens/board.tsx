@@ -13,13 +13,13 @@ import { useWide } from "#ui/parts/use-wide.ts";
 import { Cautions } from "./cautions.tsx";
 import { Heading } from "./frame.tsx";
 import { LastAnswer } from "./last-answer.tsx";
-import { rigIn } from "./ready.ts";
+import { rigIn } from "./page.ts";
 import { nextSeat, type Seat, seatsOf, trunkOf, trunkSound, trunkTrouble } from "./seat-state.ts";
-import type { Held } from "./use-page.ts";
+import type { Session } from "./use-session.ts";
 
 /** Every position where it hangs on the rig, and how it stands. */
-export function Board({ held }: { readonly held: Held }) {
-  const { page, ready, doings } = held;
+export function Board({ held }: { readonly held: Session }) {
+  const { page, ready, show } = held;
   const rig = rigIn(page.log);
   if (rig === undefined) return null;
   const derived = ready?.derived;
@@ -38,25 +38,25 @@ export function Board({ held }: { readonly held: Held }) {
         rig={rig}
         derived={derived}
         seats={seats}
-        open={(position) => doings.show({ screen: "position", position })}
+        open={(position) => show({ screen: "position", position })}
       />
       <div class="foot">
         {next && (
           <button
             type="button"
             class="main"
-            onClick={() => doings.show({ screen: "position", position: next.id })}
+            onClick={() => show({ screen: "position", position: next.id })}
           >
             {nextWords(next)}
           </button>
         )}
         {ready?.bench && heard && (
-          <button type="button" class="quiet" onClick={() => doings.show({ screen: "curtain" })}>
+          <button type="button" class="quiet" onClick={() => show({ screen: "curtain" })}>
             lift the curtain
           </button>
         )}
         <LastAnswer held={held} />
-        <button type="button" class="quiet" onClick={() => doings.show({ screen: "start" })}>
+        <button type="button" class="quiet" onClick={() => show({ screen: "start" })}>
           another rig
         </button>
       </div>

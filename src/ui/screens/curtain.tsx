@@ -7,17 +7,17 @@ import { faultText } from "#core/words/fault-text.ts";
 import { effectAt } from "#ui/parts/fault-effect.ts";
 import { inHundred, sentence } from "#ui/parts/phrases.ts";
 import { Heading } from "./frame.tsx";
-import type { Held } from "./use-page.ts";
+import type { Session } from "./use-session.ts";
 import { WayPicture } from "./way-picture.tsx";
 
 interface Props {
-  readonly held: Held;
+  readonly held: Session;
   readonly derived: Derived;
   readonly bench: Bench;
 }
 
 /** Behind the curtain of the bench: what was wrong all the time. */
-export function Curtain({ held: { edges, doings }, derived, bench }: Props) {
+export function Curtain({ held, derived, bench }: Props) {
   const { rig } = derived.model;
   const hidden = bench.hidden;
   const position =
@@ -29,11 +29,7 @@ export function Curtain({ held: { edges, doings }, derived, bench }: Props) {
       <p class="sure">{namedWords(derived, hidden)}</p>
       {position && <WayPicture rig={rig} position={position.id} fault={hidden} />}
       <div class="foot">
-        <button
-          type="button"
-          class="main"
-          onClick={() => doings.bench(1 + (edges.chance() % 9999))}
-        >
+        <button type="button" class="main" onClick={() => held.bench()}>
           Another rig with something wrong
         </button>
       </div>

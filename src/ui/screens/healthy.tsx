@@ -9,7 +9,7 @@ import { nextSeat, seatsOf } from "./seat-state.ts";
 import { WayPicture } from "./way-picture.tsx";
 
 /** A position that is as it should be, what was not tested, and the way on. */
-export function Healthy({ held: { doings }, ready: { derived }, position }: AtPosition) {
+export function Healthy({ held: { show }, ready: { derived }, position }: AtPosition) {
   const { rig } = derived.model;
   const next = nextSeat(seatsOf(derived));
   return (
@@ -28,7 +28,7 @@ export function Healthy({ held: { doings }, ready: { derived }, position }: AtPo
             type="button"
             class="main"
             onClick={() =>
-              doings.show(next ? { screen: "position", position: next.id } : { screen: "board" })
+              show(next ? { screen: "position", position: next.id } : { screen: "board" })
             }
           >
             {next ? `On to ${next.name}` : "To the board"}

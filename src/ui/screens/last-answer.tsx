@@ -1,15 +1,15 @@
 import { lastToTake } from "#core/session/log.ts";
 import { toldWords } from "#ui/parts/told.ts";
-import type { Held } from "./use-page.ts";
+import type { Session } from "./use-session.ts";
 
 /** What was said last, and a way to take it back. */
-export function LastAnswer({ held: { page, ready, doings } }: { readonly held: Held }) {
+export function LastAnswer({ held: { page, ready, takeBack } }: { readonly held: Session }) {
   const last = lastToTake(page.log);
   if (last === undefined || ready === undefined) return null;
   return (
     <p class="last">
       <span>{toldWords(ready.derived.model, last)}</span>
-      <button type="button" class="quiet" onClick={doings.takeBack}>
+      <button type="button" class="quiet" onClick={takeBack}>
         take the last answer back
       </button>
     </p>

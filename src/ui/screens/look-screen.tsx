@@ -7,52 +7,42 @@ import { Heading } from "./frame.tsx";
 import { useHandOn } from "./hands.ts";
 import type { AtPosition } from "./position-screen.tsx";
 import type { Ready } from "./ready.ts";
+import { WayPicture } from "./way-picture.tsx";
 
 type Props = AtPosition & { readonly place: string };
 
 /** Go and look: a place, and the closed list of what may be seen there. */
-export function LookScreen({ held: { edges, doings }, ready, position, place }: Props) {
+export function LookScreen({ held: { edges, enter }, ready, position, place }: Props) {
   useHandOn(edges.player);
   const { model, rig } = ready.derived;
   const look = model.looks.find((one) => one.place === place);
   if (look === undefined) return null;
-  const faults = model.branches.flatMap((branch) => branch.faults);
+  const answers = [
+    ...lookAnswers(
+      model.rig,
+      look,
+      model.branches.flatMap(({ faults }) => faults),
+    ),
+    { label: "can't tell", means: look.answers },
+  ];
+  const enterSight = (means: readonly string[]) =>
+    enter({ entry: "finding", finding: { asked: { check: "look", place }, results: [means] } });
   return (
     <section class="look">
       <Tape>{seatName(rig, position)}</Tape>
       <Heading>{`Look at ${placeName(model.rig, place)}`}</Heading>
       <p class="hint">Muted while you look. Leave it as it is; say what you see.</p>
+      <WayPicture rig={model.rig} position={position} place={place} />
       {ready.bench && <p class="you-see">{`You look: ${benchSight(ready, place)}.`}</p>}
       <ul class="sights">
-        {lookAnswers(model.rig, look, faults).map(({ label, means }) => (
+        {answers.map(({ label, means }) => (
           <li key={label}>
-            <button
-              type="button"
-              class="sight"
-              onClick={() =>
-                doings.enter({
-                  entry: "finding",
-                  finding: { asked: { check: "look", place }, results: [means] },
-                })
-              }
-            >
+            <button type="button" class="sight" onClick={() => enterSight(means)}>
               {label}
             </button>
           </li>
         ))}
       </ul>
-      <button
-        type="button"
-        class="say"
-        onClick={() =>
-          doings.enter({
-            entry: "finding",
-            finding: { asked: { check: "look", place }, results: [look.answers] },
-          })
-        }
-      >
-        can't tell
-      </button>
     </section>
   );
 }

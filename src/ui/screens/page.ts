@@ -1,5 +1,5 @@
 import type { Rig } from "#core/rig/rig.ts";
-import { add, type Log, lastToTake, type Said } from "#core/session/log.ts";
+import { add, holding, type Log, lastToTake, type Said } from "#core/session/log.ts";
 import type { Reading } from "#storage/store.ts";
 
 export type View =
@@ -8,8 +8,8 @@ export type View =
   | { readonly screen: "position"; readonly position: string }
   | { readonly screen: "curtain" };
 
-/** What storage had to say. */
-export type Notice = "dropped" | "not kept";
+/** What went wrong with what is kept, or with the program itself. */
+export type Notice = "dropped" | "not kept" | "not loaded";
 
 /** Everything the page holds. All else is derived from it. */
 export interface Page {
@@ -61,3 +61,9 @@ export const dropped = (page: Page): Page => ({
   view: { screen: "start" },
   notice: "dropped",
 });
+
+/** The rig as the log draws it. */
+export function rigIn(log: Log): Rig | undefined {
+  const drawing = holding(log).findLast(({ entry }) => entry === "drawing");
+  return drawing?.entry === "drawing" ? drawing.rig : undefined;
+}

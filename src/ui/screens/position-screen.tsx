@@ -4,11 +4,11 @@ import { Healthy } from "./healthy.tsx";
 import { LastAnswer } from "./last-answer.tsx";
 import { LookScreen } from "./look-screen.tsx";
 import type { Ready } from "./ready.ts";
-import type { Held } from "./use-page.ts";
+import type { Session } from "./use-session.ts";
 import { Verdict } from "./verdict.tsx";
 
 export interface AtPosition {
-  readonly held: Held;
+  readonly held: Session;
   readonly ready: Ready;
   /** The position in hand. */
   readonly position: string;

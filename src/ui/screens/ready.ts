@@ -2,19 +2,12 @@ import { useEffect, useState } from "preact/hooks";
 import { type Bench, hide } from "#core/bench/bench.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import { type Derived, derive } from "#core/session/derive.ts";
-import { holding, type Log } from "#core/session/log.ts";
-import type { Page } from "./page.ts";
+import { type Page, rigIn } from "./page.ts";
 
 /** What follows from the log, with the bench beside it; the bench is never handed to what derives. */
 export interface Ready {
   readonly derived: Derived;
   readonly bench: Bench | undefined;
-}
-
-/** The rig as the log draws it. */
-export function rigIn(log: Log): Rig | undefined {
-  const drawing = holding(log).findLast(({ entry }) => entry === "drawing");
-  return drawing?.entry === "drawing" ? drawing.rig : undefined;
 }
 
 interface Made {

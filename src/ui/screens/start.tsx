@@ -3,15 +3,11 @@ import { builtInRigs } from "#core/rig/rigs.ts";
 import { lastToTake } from "#core/session/log.ts";
 import { StartPicture } from "#ui/parts/start-picture.tsx";
 import { Heading } from "./frame.tsx";
-import { rigIn } from "./ready.ts";
+import { rigIn } from "./page.ts";
 import type { Held } from "./use-page.ts";
-
-/** Numbers drawn for the bench stay short enough to be said aloud. */
-const benchNumbers = 9999;
 
 /** The first screen: what this is, and a rig to try. */
 export function Start({ held }: { readonly held: Held }) {
-  const { doings } = held;
   return (
     <div class="start">
       <Heading>Leftwright</Heading>
@@ -25,7 +21,7 @@ export function Start({ held }: { readonly held: Held }) {
         <ul>
           {builtInRigs.map((rig) => (
             <li key={rig.name}>
-              <button type="button" class="tape" onClick={() => doings.begin(rig)}>
+              <button type="button" class="tape" onClick={() => held.begin(rig)}>
                 {rig.name}
               </button>
             </li>
@@ -37,10 +33,10 @@ export function Start({ held }: { readonly held: Held }) {
 }
 
 /** The main offer: a strip of tape over two lanes that go in straight and come out otherwise. */
-function Bench({ held: { doings, edges } }: { readonly held: Held }) {
+function Bench({ held: { bench } }: { readonly held: Held }) {
   const [number, setNumber] = useState("");
   const chosen = number === "" ? undefined : Number(number);
-  const begin = () => doings.bench(chosen ?? 1 + (edges.chance() % benchNumbers));
+  const begin = () => bench(chosen);
   return (
     <section class="offer">
       <StartPicture />
@@ -66,13 +62,13 @@ function Bench({ held: { doings, edges } }: { readonly held: Held }) {
   );
 }
 
-function GoOn({ held: { page, doings } }: { readonly held: Held }) {
+function GoOn({ held: { page, show } }: { readonly held: Held }) {
   const rig = rigIn(page.log);
   if (rig === undefined) return null;
   return (
     <section class="go-on">
       <h2>Where you were</h2>
-      <button type="button" class="tape" onClick={() => doings.show({ screen: "board" })}>
+      <button type="button" class="tape" onClick={() => show({ screen: "board" })}>
         Go on with the last session
       </button>
       <p>

@@ -52,7 +52,7 @@ function sureWords({ probability }: Suspect, sure: boolean, text: string): strin
 type MoveProps = AtPosition & { readonly leading: Suspect };
 
 /** One move, begun by volume down, and what to say when it is done. */
-function NextMove({ held: { doings }, ready, leading }: MoveProps) {
+function NextMove({ held: { enter, show }, ready, leading }: MoveProps) {
   const { rig } = ready.derived.model;
   const [fault] = leading.group.faults;
   if (fault === undefined) return null;
@@ -63,12 +63,12 @@ function NextMove({ held: { doings }, ready, leading }: MoveProps) {
       <p class="move">
         {english.volumeFirst}. {sentence(mendText(english, rig, fault))}
       </p>
-      <button type="button" class="main" onClick={() => doings.enter({ entry: "move", move })}>
+      <button type="button" class="main" onClick={() => enter({ entry: "move", move })}>
         {done}
       </button>
       <p class="dim">Sound comes back 20 dB lower.</p>
       {ready.bench && (
-        <button type="button" class="quiet" onClick={() => doings.show({ screen: "curtain" })}>
+        <button type="button" class="quiet" onClick={() => show({ screen: "curtain" })}>
           lift the curtain
         </button>
       )}

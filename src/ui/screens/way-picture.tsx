@@ -10,23 +10,35 @@ import { sentence } from "#ui/parts/phrases.ts";
 interface Props {
   readonly rig: BuiltRig;
   readonly position: string;
-  readonly fault?: RigFault | undefined;
+  readonly fault?: RigFault;
+  /** A place to flag, with nothing known to be wrong there. */
+  readonly place?: string;
 }
 
 /** The way to a position, with what a fault does to it, in lanes and in words. */
-export function WayPicture({ rig, position, fault }: Props) {
+export function WayPicture({ rig, position, fault, place }: Props) {
   const links = chainTo(rig, position);
   const effect = fault && effectAt(rig, position, fault);
   const words = effect && effectWords(effect);
-  const wrong = fault && effect && { effect, along: placeAlong(rig, links, fault) };
   const nameOf = ({ part, socket, kind }: Link) => {
     if (kind === "listener") return placeName(rig, part);
     return socket === undefined || kind === "laptop" ? part : `${part}, ${socket}`;
   };
   return (
     <figure class="way">
-      <ChainPicture links={links} nameOf={nameOf} {...(wrong && { wrong })} />
+      <ChainPicture
+        links={links}
+        nameOf={nameOf}
+        {...(fault && effect && { wrong: { effect, along: placeAlong(rig, links, fault) } })}
+        {...(place && { wrong: { effect: "straight", along: linkOf(links, place) } })}
+      />
       {words && <figcaption>{sentence(words)}</figcaption>}
     </figure>
   );
+}
+
+/** The middle of the link that a place belongs to: a part, or one socket of it. */
+function linkOf(links: readonly Link[], place: string): number {
+  const at = links.findIndex(({ part }) => place === part || place.startsWith(`${part}, `));
+  return (at < 0 ? links.length / 2 : at) + 0.5;
 }

@@ -19,6 +19,8 @@ export const troubleWords: Readonly<Record<Trouble, string>> = {
 export const noticeWords: Readonly<Record<Notice, string>> = {
   dropped:
     "What was kept from the last session could not be understood, so it was put away. Begin anew.",
+  "not loaded":
+    "A part of the program did not load. Look at the connection, then reload the page. Nothing is lost.",
   "not kept":
     "This browser will not keep anything here: a private window, or a full disk. The session goes on, but a reload would lose it.",
 };

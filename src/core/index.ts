@@ -1,0 +1,24 @@
+/**
+ * The fault-diagnosis core, for other tools: draw a rig, keep a log, derive everything else from it. Pure: no browser, no clock, no
+ * chance of its own. DEVELOPERS.md has a worked example that a test runs.
+ */
+export { catalogue as earChecks, earCheck } from "#core/checks/catalogue.ts";
+export type { EarCheck, EarCheckName, Question } from "#core/checks/check.ts";
+export type { Asked, Finding } from "#core/checks/finding.ts";
+export type { Look } from "#core/checks/look.ts";
+export type { Advice, Standing } from "#core/diagnosis/advice.ts";
+export type { Group } from "#core/diagnosis/groups.ts";
+export { separating } from "#core/diagnosis/separating.ts";
+export type { Suspect } from "#core/diagnosis/suspects.ts";
+export { type Reason, reasonsFor } from "#core/diagnosis/why.ts";
+export { catalogue as partCatalogue } from "#core/parts/catalogue.ts";
+export type { Fault, Part, PartKind } from "#core/parts/part.ts";
+export { earMatrix } from "#core/rig/ear-matrix.ts";
+export type { Move } from "#core/rig/moves.ts";
+export { build, type Connection, type Position, type Rig, type RigPart } from "#core/rig/rig.ts";
+export { type RigFault, rigFaults } from "#core/rig/rig-faults.ts";
+export { builtInRigs, fromHeadphoneSocket, fromMainPair, straightIn } from "#core/rig/rigs.ts";
+export { type Derived, derive } from "#core/session/derive.ts";
+export { add, type Entry, type Log, lastToTake, type Said } from "#core/session/log.ts";
+export { english } from "#core/words/english.ts";
+export { faultText, mendText } from "#core/words/fault-text.ts";

@@ -1,0 +1,37 @@
+import { derive } from "#core/session/derive.ts";
+import type { Said } from "#core/session/log.ts";
+import { dropped, entered, type Page, tookBack } from "./page.ts";
+import { type Ready, useReady } from "./ready.ts";
+import type { Held } from "./use-page.ts";
+
+/** A session under way: what is held, what follows from it, and what a press may add. */
+export interface Session extends Held {
+  readonly ready: Ready | undefined;
+  readonly enter: (said: Said) => void;
+  readonly takeBack: () => void;
+}
+
+export function useSession(held: Held): Session {
+  const { page, edges, change } = held;
+  const { player, now } = edges;
+  const ready = useReady(page, () => change(dropped));
+  const go = (next: Page) => {
+    if (player.world().muted && asksForSound(next)) player.handOff();
+    change(() => next);
+  };
+  return {
+    ...held,
+    ready,
+    enter: (said) => go(entered(page, said, now())),
+    takeBack: () => go(tookBack(page, now())),
+  };
+}
+
+/** Whether the position in hand needs no hand on the gear any more: then sound may be played again. */
+function asksForSound({ log, view }: Page): boolean {
+  if (view.screen !== "position") return false;
+  const advice = derive(log)?.standing(view.position).advice;
+  return advice?.advice === "ask"
+    ? advice.option.asked.check !== "look"
+    : advice?.advice === "healthy";
+}
