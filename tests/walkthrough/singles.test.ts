@@ -5,7 +5,7 @@ import type { RigFault } from "#core/rig/rig-faults.ts";
 import { builtInRigs } from "#core/rig/rigs.ts";
 import { modelFor } from "#core/session/derive.ts";
 import { seeded } from "#core/units/random.ts";
-import type { Recording } from "#tests/support/robot-ears.ts";
+import type { Recording } from "#tests/robot/ears.ts";
 import { score, table } from "./score.ts";
 import { drawn, type World, walk } from "./walk.ts";
 

@@ -15,7 +15,7 @@ import { render } from "#core/signals/render.ts";
 import { size } from "#core/units/complex.ts";
 import { fromDecibels } from "#core/units/decibels.ts";
 import type { Random } from "#core/units/random.ts";
-import { halves, type Pointed, type Recording, whereWas } from "#tests/support/robot-ears.ts";
+import { halves, type Pointed, type Recording, whereWas } from "#tests/robot/ears.ts";
 
 const rate = 16_000;
 

@@ -23,8 +23,7 @@ export interface Bench {
 
 /** The rig with a fault that the seed chose, by the odds of each; the same seed, the same fault. */
 export function hide(plan: Rig, seed: number): Bench {
-  const rig = build(plan);
-  const can = rigFaults(rig).filter((fault) => plays(rig, fault));
+  const { rig, can } = playable(plan);
   const hidden = drawn(can, seeded(seed)());
   if (hidden === undefined) throw new Error(`nothing can go wrong in ${rig.name}`);
   const now = (moves: readonly Move[]) =>
@@ -39,6 +38,23 @@ export function hide(plan: Rig, seed: number): Bench {
         .map(({ id }) => id),
     backwards: (position, moves) => behaviourAt(rig, position, now(moves)).worn < 0,
   };
+}
+
+interface Playable {
+  readonly rig: BuiltRig;
+  /** The faults it can play. */
+  readonly can: readonly RigFault[];
+}
+
+const known = new WeakMap<Rig, Playable>();
+
+function playable(plan: Rig): Playable {
+  const found = known.get(plan);
+  if (found !== undefined) return found;
+  const rig = build(plan);
+  const made = { rig, can: rigFaults(rig).filter((fault) => plays(rig, fault)) };
+  known.set(plan, made);
+  return made;
 }
 
 /** The fault at a share, from zero to one, of all odds laid end to end. */

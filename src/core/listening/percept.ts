@@ -14,7 +14,7 @@ const turning = {
   /** Opposite polarity sounds wide until one side is this much stronger. */
   wide: { at: 10, spread: 2.5 },
   faint: { at: -12, spread: 2 },
-  nothing: { at: -36, spread: 4 },
+  nothing: { at: -33, spread: 4 },
 } as const;
 
 /** Over, for a level above a turning point. */

@@ -83,8 +83,8 @@ function Station({ shape: { at, slot, gap, wide }, index, box, name }: StationPr
       {box && <path class="box" d={`M${corners.join(" L")} Z`} />}
       <text
         class={box ? "part" : "part lead"}
-        x={wide ? x : x + 22}
-        y={wide ? y + 26 : y - edge + gap + 6 - 11}
+        x={wide ? x : x + 12}
+        y={wide ? y + 26 : y + 5}
         text-anchor={wide ? "middle" : "start"}
       >
         {name}

@@ -2,10 +2,14 @@ import type { Link } from "#core/rig/chain.ts";
 import type { BuiltRig } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 
-/** Where along a chain a fault sits, in links from its start: 1.5 is the middle of the second. */
-export function placeAlong(rig: BuiltRig, links: readonly Link[], fault: RigFault): number {
+/** Where along a chain a fault sits, in links from its start: 1.5 is the middle of the second. Nothing where that is not known. */
+export function placeAlong(
+  rig: BuiltRig,
+  links: readonly Link[],
+  fault: RigFault,
+): number | undefined {
   const at = links.findIndex(({ part }) => part === fault.part);
-  if (at < 0) return links.length / 2;
+  if (at < 0) return undefined;
   const end = rig.plugged.find(
     ({ part, plug }) => part === fault.part && fault.at.startsWith(plug),
   );

@@ -15,7 +15,7 @@ const ear = {
 
 /** From the middle outwards; the first is behind the others. */
 export const earSpots: readonly Spot[] = [
-  { answer: "all round", x: 50, y: 79.5, kind: "round" },
+  { answer: "all round", x: 50, y: 82, kind: "round" },
   { answer: "left ear", ...ear.left },
   { answer: "off to the left", x: 34.3, y: 44, kind: "off" },
   { answer: "middle", x: 50, y: 44, kind: "middle" },

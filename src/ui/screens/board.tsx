@@ -40,7 +40,7 @@ export function Board({ held }: { readonly held: Session }) {
         seats={seats}
         open={(position) => show({ screen: "position", position })}
       />
-      <div class="foot">
+      <div class={seats.length < 4 ? "foot" : "foot tucked"}>
         {next && (
           <button
             type="button"

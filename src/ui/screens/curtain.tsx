@@ -1,10 +1,11 @@
 import type { Bench } from "#core/bench/bench.ts";
+import type { Group } from "#core/diagnosis/groups.ts";
 import { survives } from "#core/rig/moves.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
-import type { Derived } from "#core/session/derive.ts";
-import { english } from "#core/words/english.ts";
-import { faultText } from "#core/words/fault-text.ts";
+import { type Derived, derive } from "#core/session/derive.ts";
+import { holding, type Log } from "#core/session/log.ts";
 import { effectAt } from "#ui/parts/fault-effect.ts";
+import { faultWords } from "#ui/parts/fault-words.ts";
 import { inHundred, sentence } from "#ui/parts/phrases.ts";
 import { Heading } from "./frame.tsx";
 import type { Session } from "./use-session.ts";
@@ -25,8 +26,8 @@ export function Curtain({ held, derived, bench }: Props) {
   return (
     <section class="curtain">
       <p class="dim">{`Behind the curtain of rig number ${bench.seed}`}</p>
-      <Heading>{sentence(faultText(english, rig, hidden))}</Heading>
-      <p class="sure">{namedWords(derived, hidden)}</p>
+      <Heading>{sentence(faultWords(derived.model, hidden))}</Heading>
+      <p class="sure">{namedWords(derived, held.page.log, hidden)}</p>
       {position && <WayPicture rig={rig} position={position.id} fault={hidden} />}
       <div class="foot">
         <button type="button" class="main" onClick={() => held.bench()}>
@@ -37,22 +38,29 @@ export function Curtain({ held, derived, bench }: Props) {
   );
 }
 
-/** Whether the page had it right. */
-function namedWords(derived: Derived, hidden: RigFault): string {
-  const { model, evidence, rig } = derived;
-  if (!evidence.moves.every((move) => survives(hidden, move)))
+/** Whether the page had it right, now or before somebody moved something. */
+function namedWords(derived: Derived, log: Log, hidden: RigFault): string {
+  if (!derived.evidence.moves.every((move) => survives(hidden, move)))
     return "You set it right: it is gone from the rig.";
-  const standings = rig.positions.map(({ id }) => ({ id, ...derived.standing(id) }));
-  const named = standings.find(
-    ({ id, suspects }) =>
-      derived.state(id) === "wrong" &&
-      suspects[0]?.group.faults.some((fault) => fault.id === hidden.id),
+  const entries = holding(log);
+  const before = entries.flatMap(({ entry }, at) =>
+    entry === "move" ? [derive(entries.slice(0, at))] : [],
   );
-  if (named !== undefined) return "It was among those named.";
-  const [suspect] = standings
-    .flatMap(({ suspects }) => suspects)
-    .filter(({ group }) => group.faults.some((fault) => fault.id === hidden.id));
-  const heard = model.rig.positions.some(({ id }) => derived.state(id) !== "not heard");
-  if (suspect === undefined || !heard) return "It was not named.";
-  return `It was not named yet: ${inHundred(suspect.probability)} so far.`;
+  if ([...before, derived].some((one) => one && names(one, hidden)))
+    return "It was among those named.";
+  const [suspect] = derived.rig.positions
+    .flatMap(({ id }) => derived.standing(id).suspects)
+    .filter(({ group }) => isIn(group, hidden))
+    .sort((a, b) => b.probability - a.probability);
+  return `It was not named: ${inHundred(suspect?.probability ?? 0)} so far.`;
 }
+
+const isIn = ({ faults }: Group, { id }: RigFault): boolean =>
+  faults.some((fault) => fault.id === id);
+
+/** Whether a verdict at some position names a fault, be it as one of several that nothing tells apart. */
+const names = ({ rig, state, standing }: Derived, hidden: RigFault): boolean =>
+  rig.positions.some(({ id }) => {
+    const [first] = state(id) === "wrong" ? standing(id).suspects : [];
+    return first !== undefined && isIn(first.group, hidden);
+  });

@@ -1,6 +1,6 @@
 import type { Derived } from "#core/session/derive.ts";
 import { english } from "#core/words/english.ts";
-import { faultText } from "#core/words/fault-text.ts";
+import { faultWords } from "#ui/parts/fault-words.ts";
 
 /** On demand: what answers as a healthy chain does on this way, and what no check here can tell. */
 export function NotTested({
@@ -14,7 +14,7 @@ export function NotTested({
   const way = model.wayTo(position);
   const unheard = groups
     .filter(({ inaudible, branch }) => inaudible && way.includes(branch))
-    .flatMap(({ faults }) => faults.map((fault) => faultText(english, model.rig, fault)));
+    .flatMap(({ faults }) => faults.map((fault) => faultWords(model, fault)));
   return (
     <details>
       <summary>What was not tested</summary>

@@ -1,8 +1,8 @@
 import { separating } from "#core/diagnosis/separating.ts";
 import type { Suspect } from "#core/diagnosis/suspects.ts";
 import type { Derived } from "#core/session/derive.ts";
-import { english } from "#core/words/english.ts";
-import { faultText } from "#core/words/fault-text.ts";
+import { faultWords } from "#ui/parts/fault-words.ts";
+import { byOdds } from "#ui/parts/likeliest.ts";
 import { inHundred } from "#ui/parts/phrases.ts";
 import { askedWords } from "#ui/parts/told.ts";
 
@@ -26,12 +26,12 @@ export function Others({ leading, rest, derived: { model }, position }: Props) {
       <h2>Not ruled out</h2>
       <ul>
         {shown.map(({ group, probability }) => {
-          const [fault] = group.faults;
+          const [fault] = byOdds(group);
           const asked = separating(model, leading.group, group, position);
           return (
             fault && (
               <li key={fault.id}>
-                {faultText(english, model.rig, fault)}, {inHundred(probability)}.{" "}
+                {faultWords(model, fault)}, {inHundred(probability)}.{" "}
                 <span class="dim">
                   {asked
                     ? `Told apart by: ${askedWords(model, asked)}.`

@@ -6,6 +6,7 @@ import { english } from "#core/words/english.ts";
 import { whereText } from "#core/words/fault-text.ts";
 import { placeAlong, sharedLinks } from "#ui/parts/chain-place.ts";
 import { effectAt, effectBriefly } from "#ui/parts/fault-effect.ts";
+import { byOdds } from "#ui/parts/likeliest.ts";
 
 /** What the board shows of one position. */
 export interface Seat {
@@ -27,7 +28,7 @@ function seatOf(derived: Derived, id: string, name: string): Seat {
   const plain = { id, name, state, words: stateWords[state], needsYou: false };
   if (state !== "wrong" && state !== "unsure") return plain;
   const leading = derived.standing(id).suspects[0]?.group;
-  const [fault] = leading?.faults ?? [];
+  const [fault] = leading ? byOdds(leading) : [];
   if (leading === undefined || fault === undefined) return { ...plain, needsYou: true };
   const { model } = derived;
   const effect = effectAt(model.rig, id, fault);
@@ -51,16 +52,12 @@ const stateWords: Readonly<Record<State, string>> = {
 };
 
 /** What is wrong on the trunk, drawn once however many positions hear it: the plainest of what they hear. */
-export function trunkTrouble({ model, rig }: Derived, seats: readonly Seat[]) {
+export function trunkTrouble({ model }: Derived, seats: readonly Seat[]) {
   const found = seats.flatMap(({ wrong }) => (wrong?.onTrunk ? [wrong] : []));
   const [wrong] = found.sort((a, b) => effects.indexOf(a.effect) - effects.indexOf(b.effect));
   if (wrong === undefined) return undefined;
-  const trunk = trunkOf(model.rig);
-  return {
-    ...wrong,
-    along: placeAlong(model.rig, trunk, wrong.fault),
-    positions: rig.positions.length,
-  };
+  const along = placeAlong(model.rig, trunkOf(model.rig), wrong.fault);
+  return along === undefined ? undefined : { ...wrong, along };
 }
 
 export const trunkOf = (rig: Derived["model"]["rig"]) =>

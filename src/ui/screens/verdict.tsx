@@ -1,6 +1,8 @@
 import type { Suspect } from "#core/diagnosis/suspects.ts";
 import { english } from "#core/words/english.ts";
-import { faultText, mendText } from "#core/words/fault-text.ts";
+import { mendText } from "#core/words/fault-text.ts";
+import { faultWords } from "#ui/parts/fault-words.ts";
+import { byOdds } from "#ui/parts/likeliest.ts";
 import { seatName } from "#ui/parts/names.ts";
 import { counted, howSure, inHundred, sentence } from "#ui/parts/phrases.ts";
 import { Tape } from "#ui/parts/tape.tsx";
@@ -20,14 +22,14 @@ export function Verdict({ held, ready, position, sure }: Props) {
   useHandOn(held.edges.player);
   const { derived } = ready;
   const [leading, ...rest] = derived.standing(position).suspects;
-  const [fault] = leading?.group.faults ?? [];
+  const [fault] = leading ? byOdds(leading.group) : [];
   if (leading === undefined || fault === undefined) return null;
   const { rig } = derived.model;
   return (
     <section class="verdict">
       <Tape yellow>{seatName(rig, position)}</Tape>
-      <Heading>{sure ? sentence(faultText(english, rig, fault)) : "Not sure."}</Heading>
-      <p class="sure">{sureWords(leading, sure, faultText(english, rig, fault))}</p>
+      <Heading>{sure ? sentence(faultWords(derived.model, fault)) : "Not sure."}</Heading>
+      <p class="sure">{sureWords(leading, sure, faultWords(derived.model, fault))}</p>
       <WayPicture rig={rig} position={position} fault={fault} />
       <div class="columns">
         <NextMove held={held} ready={ready} position={position} leading={leading} />
@@ -54,7 +56,7 @@ type MoveProps = AtPosition & { readonly leading: Suspect };
 /** One move, begun by volume down, and what to say when it is done. */
 function NextMove({ held: { enter, show }, ready, leading }: MoveProps) {
   const { rig } = ready.derived.model;
-  const [fault] = leading.group.faults;
+  const [fault] = byOdds(leading.group);
   if (fault === undefined) return null;
   const { move, done } = moveFor(fault);
   return (
@@ -83,8 +85,8 @@ function Possibilities({ leading: { group }, ready }: Pick<MoveProps, "leading" 
     <>
       <h2>{`Cannot be told apart here: ${counted(group.faults.length, "possibility", "possibilities")}`}</h2>
       <ul>
-        {group.faults.map((fault) => (
-          <li key={fault.id}>{faultText(english, ready.derived.model.rig, fault)}</li>
+        {byOdds(group).map((fault) => (
+          <li key={fault.id}>{faultWords(ready.derived.model, fault)}</li>
         ))}
       </ul>
     </>

@@ -20,6 +20,7 @@ export function WayPicture({ rig, position, fault, place }: Props) {
   const links = chainTo(rig, position);
   const effect = fault && effectAt(rig, position, fault);
   const words = effect && effectWords(effect);
+  const along = fault ? placeAlong(rig, links, fault) : linkOf(links, place);
   const nameOf = ({ part, socket, kind }: Link) => {
     if (kind === "listener") return placeName(rig, part);
     return socket === undefined || kind === "laptop" ? part : `${part}, ${socket}`;
@@ -29,8 +30,7 @@ export function WayPicture({ rig, position, fault, place }: Props) {
       <ChainPicture
         links={links}
         nameOf={nameOf}
-        {...(fault && effect && { wrong: { effect, along: placeAlong(rig, links, fault) } })}
-        {...(place && { wrong: { effect: "straight", along: linkOf(links, place) } })}
+        {...(along !== undefined && { wrong: { effect: effect ?? "straight", along } })}
       />
       {words && <figcaption>{sentence(words)}</figcaption>}
     </figure>
@@ -38,7 +38,7 @@ export function WayPicture({ rig, position, fault, place }: Props) {
 }
 
 /** The middle of the link that a place belongs to: a part, or one socket of it. */
-function linkOf(links: readonly Link[], place: string): number {
+function linkOf(links: readonly Link[], place = ""): number | undefined {
   const at = links.findIndex(({ part }) => place === part || place.startsWith(`${part}, `));
-  return (at < 0 ? links.length / 2 : at) + 0.5;
+  return at < 0 ? undefined : at + 0.5;
 }

@@ -14,7 +14,7 @@ const checkNow = (): EarCheckName | undefined =>
   earChecks.find((check) => english.checks[check].before === text("h1"));
 
 /** Presses what answers one ask or look, as the bench's player hears and sees it. */
-export async function answerOne(opened: Opened, player: Player, mended = false): Promise<void> {
+async function answerOne(opened: Opened, player: Player, mended = false): Promise<void> {
   const before = opened.log().length;
   const check = checkNow();
   if (check === undefined) await press(text(".you-see").replace(/^You look: |\.$/g, ""));

@@ -73,18 +73,16 @@ function placed(
   return lead > 0 ? "off to the left" : "off to the right";
 }
 
-/** Seconds from the first ramp of a pair of bursts to its end, and so which half of it a burst was in. */
-const pairLasts = 1.4;
+/** Seconds from the beginning of a pair of bursts to the pause between them. */
+const pauseAt = 0.7;
 
-/** The two halves of a recording that ends where a pair of bursts ends. */
+/** The two halves of a recording that begins where a pair of bursts begins. */
 export function halves({ left, right, rate }: Recording): readonly [Recording, Recording] {
-  const end = left.length;
-  const start = Math.max(0, end - Math.round(pairLasts * rate));
-  const middle = end - Math.round((pairLasts / 2) * rate);
+  const pause = Math.round(pauseAt * rate);
   const part = (from: number, to: number): Recording => ({
     left: left.subarray(from, to),
     right: right.subarray(from, to),
     rate,
   });
-  return [part(start, middle), part(middle, end)];
+  return [part(0, pause), part(pause, left.length)];
 }

@@ -1,0 +1,151 @@
+import type { Page } from "playwright";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { hide } from "#core/bench/bench.ts";
+import type { RigFault } from "#core/rig/rig-faults.ts";
+import { builtInRigs } from "#core/rig/rigs.ts";
+import { modelFor } from "#core/session/derive.ts";
+import { english } from "#core/words/english.ts";
+import { faultText } from "#core/words/fault-text.ts";
+import { type BuiltPage, openBuiltPage } from "./built-page.ts";
+import type { Recording } from "./ears.ts";
+import { prepare, type Walked, walk } from "./robot.ts";
+
+const [rig] = builtInRigs;
+if (rig === undefined) throw new Error("there is no built-in rig");
+const { model, groups } = modelFor(rig);
+
+/** One rig number for every kind of fault: a fault of a part, wherever that part stands. */
+interface Case {
+  readonly seed: number;
+  readonly fault: RigFault;
+  readonly position: string;
+  readonly group: (typeof groups)[number];
+}
+
+const kindOf = ({ part, at, name }: RigFault) => `${part} ${at} ${name}`.replace(/ \d+/g, "");
+
+function casesOfEveryKind(): readonly Case[] {
+  const audible = groups.filter(
+    ({ inaudible, branch }) => !inaudible && branch.positions.length > 0,
+  );
+  const homes = new Map(audible.flatMap((group) => group.faults.map((fault) => [fault.id, group])));
+  const found = new Map<string, Case>();
+  for (let seed = 1; seed <= 30_000; seed++) {
+    const fault = hide(rig as NonNullable<typeof rig>, seed).hidden;
+    const group = homes.get(fault.id);
+    if (group === undefined || found.has(kindOf(fault))) continue;
+    const [id] = group.branch.positions;
+    const position = model.rig.positions.find((one) => one.id === id)?.name ?? "";
+    found.set(kindOf(fault), { seed, fault, position, group });
+  }
+  return [...found.values()];
+}
+
+let built: BuiltPage;
+beforeAll(async () => {
+  built = await openBuiltPage();
+});
+afterAll(() => built.close());
+
+/** Walks cases on several pages at once, each page the next case that is left. */
+async function walkAll<One>(
+  cases: readonly One[],
+  pages: number,
+  go: (page: Page, one: One) => Promise<void>,
+) {
+  const left = [...cases];
+  const worker = async () => {
+    for (let one = left.shift(); one !== undefined; one = left.shift()) {
+      const context = await built.browser.newContext({ viewport: { width: 1280, height: 800 } });
+      const page = await context.newPage();
+      await prepare(page);
+      await go(page, one);
+      await context.close();
+    }
+  };
+  await Promise.all(Array.from({ length: pages }, worker));
+}
+
+/** Whether the last screen names some fault of the planted one's group, and how sure it says it is. */
+function namedBy({ heading, text, end }: Walked, { group }: Case) {
+  const texts = group.faults.map((fault) => faultText(english, model.rig, fault).toLowerCase());
+  const lead = `${heading}\n${text.match(/The likeliest: .*? in 100/)?.[0] ?? ""}`.toLowerCase();
+  return {
+    named: end === "verdict" && texts.some((one) => lead.includes(one)),
+    sure: text.match(/(\d+|less than 1) in 100/)?.[0] ?? "",
+  };
+}
+
+describe("a simulated person at the built page", () => {
+  test("finds every kind of fault on real sound", { timeout: 600_000 }, async () => {
+    const cases = casesOfEveryKind();
+    const rows: string[] = [];
+    const results: { readonly found: boolean; readonly one: Case; readonly checks: number }[] = [];
+    const start = Date.now();
+    await walkAll(cases, 8, async (page, one) => {
+      const walked = await walk(page, {
+        url: built.url,
+        rigNumber: one.seed,
+        position: one.position,
+      });
+      const { named, sure } = namedBy(walked, one);
+      results.push({ found: named, one, checks: walked.checks });
+      rows.push(
+        `${one.fault.id.padEnd(56)} ${String(one.group.faults.length).padStart(2)} ${String(walked.checks).padStart(3)}  ${named ? walked.heading : `MISSED: ${walked.heading}`} ${sure}`,
+      );
+    });
+    const seconds = (Date.now() - start) / 1000;
+    const weight = results.reduce((sum, { one }) => sum + one.fault.weight, 0);
+    const found = results.filter((one) => one.found);
+    const byWeight = found.reduce((sum, { one }) => sum + one.fault.weight, 0) / weight;
+    console.log(`fault, its group's size, checks, verdict, how sure\n${rows.sort().join("\n")}`);
+    console.log(
+      `${found.length} of ${results.length} kinds found, ${(100 * byWeight).toFixed(1)} % by weight, in ${seconds.toFixed(0)} s`,
+    );
+    expect(byWeight).toBeGreaterThanOrEqual(0.98);
+    expect(found.length / results.length).toBeGreaterThanOrEqual(0.9);
+    expect(seconds).toBeLessThan(300);
+  });
+
+  const mono = (recording: Recording): Recording => {
+    const sum = recording.left.map((sample, at) => (sample + (recording.right[at] ?? 0)) / 2);
+    return { ...recording, left: sum, right: sum };
+  };
+  const controls: Readonly<Record<string, (recording: Recording) => Recording>> = {
+    "a deaf person": (recording) => ({
+      ...recording,
+      left: recording.left.map(() => 0),
+      right: recording.right.map(() => 0),
+    }),
+    "a person with the ears exchanged": ({ left, right, rate }) => ({
+      left: right,
+      right: left,
+      rate,
+    }),
+    "a page whose output is cut to mono": mono,
+  };
+
+  test.for(Object.entries(controls))(
+    "control: %s must fail",
+    { timeout: 120_000 },
+    async ([, spoilt]) => {
+      const some = casesOfEveryKind()
+        .filter(({ fault }) =>
+          /tip open|driver inverted|dead|home, both|sides exchanged/.test(fault.name),
+        )
+        .slice(0, 6);
+      const named: boolean[] = [];
+      await walkAll(some, 6, async (page, one) => {
+        const walked = await walk(page, {
+          url: built.url,
+          rigNumber: one.seed,
+          position: one.position,
+          spoilt,
+        });
+        named.push(namedBy(walked, one).named);
+      });
+      expect(named.length).toBe(some.length);
+      expect(named.filter(Boolean).length).toBeLessThanOrEqual(1);
+    },
+  );
+});

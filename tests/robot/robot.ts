@@ -1,0 +1,154 @@
+import type { Page } from "playwright";
+import { halves, type Pointed, type Recording, whereWas } from "./ears.ts";
+import { layTap, type TapPage } from "./tap.ts";
+
+/**
+ * A person at the built page: it hears what leaves the browser, decides from the samples, reads the screen by role and name, and
+ * presses. It knows no more than somebody who was handed the program.
+ */
+export interface Walked {
+  /** How many answers it gave. */
+  readonly checks: number;
+  /** The heading and the lines of the last screen. */
+  readonly heading: string;
+  readonly text: string;
+  readonly end: "verdict" | "healthy" | "lost";
+}
+
+/** What the controls do to a person, or to the sound on its way. */
+export type Spoilt = (recording: Recording) => Recording;
+
+export interface Walk {
+  readonly url: string;
+  /** The number typed into the first screen. */
+  readonly rigNumber: number;
+  /** The position somebody complains at, as on its tape. */
+  readonly position: string;
+  readonly spoilt?: Spoilt;
+}
+
+const most = 30;
+
+/** Lays the tap; once a page, before it loads anything. */
+export async function prepare(page: Page): Promise<void> {
+  // A compiler may name functions by a helper of its own, which the page lacks.
+  await page.addInitScript({ content: `globalThis.__name ??= (one) => one;(${layTap})()` });
+}
+
+/** Plays one rig to its end. */
+export async function walk(
+  page: Page,
+  { url, rigNumber, position, spoilt }: Walk,
+): Promise<Walked> {
+  await page.goto(url);
+  await page.getByLabel("rig number").fill(String(rigNumber));
+  await press(page, "A rig to try without gear");
+  await page.getByRole("button", { name: new RegExp(`^${position}`) }).click();
+  for (let checks = 0; checks < most; ) {
+    await settled(page);
+    const end = await endOf(page);
+    if (end !== undefined) return { ...(await lastScreen(page)), checks, end };
+    const answered = await step(page, spoilt ?? ((recording) => recording));
+    if (answered) checks++;
+  }
+  return { ...(await lastScreen(page)), checks: most, end: "lost" };
+}
+
+const press = (page: Page, name: string): Promise<void> =>
+  page.getByRole("button", { name, exact: true }).click();
+
+const shown = (page: Page, name: string): Promise<boolean> =>
+  page.getByRole("button", { name, exact: true }).first().isVisible();
+
+/** Waits until the screen asks for something. */
+const settled = (page: Page): Promise<void> =>
+  page.locator(".verdict, .healthy, .look, .ask").first().waitFor({ timeout: 15_000 });
+
+async function endOf(page: Page): Promise<"verdict" | "healthy" | undefined> {
+  if (await page.locator(".verdict").isVisible()) return "verdict";
+  return (await page.locator(".healthy").isVisible()) ? "healthy" : undefined;
+}
+
+async function lastScreen(page: Page): Promise<{ heading: string; text: string }> {
+  return {
+    heading: (await page.getByRole("heading", { level: 1 }).textContent()) ?? "",
+    text: (await page.getByRole("main").textContent()) ?? "",
+  };
+}
+
+/** Does what the screen asks for; says whether that was an answer. */
+async function step(page: Page, spoilt: Spoilt): Promise<boolean> {
+  const sight = page.getByText(/^You look: /);
+  if (await sight.isVisible()) {
+    const seen = ((await sight.textContent()) ?? "").replace(/^You look: /, "").replace(/\.$/, "");
+    await press(page, seen);
+    return true;
+  }
+  if (await shown(page, "Hands are off the gear")) {
+    await press(page, "Hands are off the gear");
+    return false;
+  }
+  await answerByEar(page, spoilt(await listen(page)));
+  return true;
+}
+
+/** Presses Play and hears it to its end. */
+async function listen(page: Page): Promise<Recording> {
+  await page.evaluate(() => (globalThis as unknown as TapPage).tap.clear());
+  await press(page, "Play");
+  await page.getByRole("button", { name: "play again", exact: true }).waitFor({ timeout: 15_000 });
+  await page.waitForTimeout(250); // the recorder hands over in blocks
+  const { rate, left, right } = await page.evaluate(() =>
+    (globalThis as unknown as TapPage).tap.take(),
+  );
+  return { rate, left: unpacked(left), right: unpacked(right) };
+}
+
+/** Numbers from bytes in base64. */
+const unpacked = (text: string): Float32Array => {
+  const bytes = Uint8Array.from(Buffer.from(text, "base64"));
+  return new Float32Array(bytes.buffer);
+};
+
+/** The level the page says it plays at, as an amplitude. */
+async function normalOf(page: Page): Promise<number> {
+  const text = await page.getByText(/dBFS/).first().textContent();
+  const level = Number((text ?? "").replace("−", "-").match(/-?\d+(\.\d+)?/)?.[0]);
+  return 10 ** (level / 20);
+}
+
+async function answerByEar(page: Page, recording: Recording): Promise<void> {
+  const normal = await normalOf(page);
+  const question = (await page.getByRole("heading", { level: 1 }).textContent()) ?? "";
+  if (/first/.test(question)) {
+    const [first, second] = halves(recording);
+    await point(page, whereWas(first, normal));
+    await page.getByRole("heading", { name: /second/ }).waitFor();
+    return point(page, whereWas(second, normal));
+  }
+  const where = whereWas(recording, normal);
+  if (await shown(page, "both cups")) return touch(page, where);
+  if (await shown(page, "something"))
+    return press(page, where.place === "nothing at all" ? "nothing" : "something");
+  return point(page, where);
+}
+
+async function point(page: Page, { place, faint }: Pointed): Promise<void> {
+  if (faint) await press(page, "there, but faint");
+  await press(page, place);
+}
+
+/** A hand goes to the cup on the side where it is heard; the letter is read off that cup. */
+async function touch(page: Page, { place }: Pointed): Promise<void> {
+  if (place === "nothing at all") return press(page, "neither cup");
+  if (place === "middle" || place === "all round") return press(page, "both cups");
+  const cups = ["cup marked L", "cup marked R"].map((name) =>
+    page.getByRole("button", { name, exact: true }),
+  );
+  const boxes = await Promise.all(
+    cups.map(async (cup) => ({ cup, x: (await cup.boundingBox())?.x ?? 0 })),
+  );
+  boxes.sort((a, b) => a.x - b.x);
+  const chosen = place.includes("left") ? boxes[0] : boxes.at(-1);
+  await chosen?.cup.click();
+}
