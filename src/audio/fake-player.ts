@@ -4,7 +4,7 @@ import type { EarMatrix } from "./ear-matrix.ts";
 import type { Ending, Player, World } from "./player.ts";
 
 /** What was asked of the player, in order. */
-export type Call =
+type Call =
   | {
       readonly asked: "play";
       readonly name: SignalName;

@@ -16,7 +16,7 @@ export interface Walked {
 }
 
 /** What the controls do to a person, or to the sound on its way. */
-export type Spoilt = (recording: Recording) => Recording;
+type Spoilt = (recording: Recording) => Recording;
 
 export interface Walk {
   readonly url: string;

@@ -1,5 +1,5 @@
 /** What the tap hands over: both sides from the moment a sound began, as bytes of 32-bit floats in base64. */
-export interface Tapped {
+interface Tapped {
   readonly rate: number;
   readonly left: string;
   readonly right: string;

@@ -16,9 +16,3 @@ export interface Finding {
 export type Happening =
   | { readonly kind: "finding"; readonly finding: Finding }
   | { readonly kind: "move"; readonly move: Move };
-
-/** Whether two questions are the same one. */
-export const sameAsked = (a: Asked, b: Asked): boolean =>
-  a.check === "look"
-    ? b.check === "look" && a.place === b.place
-    : b.check === a.check && a.position === b.position;

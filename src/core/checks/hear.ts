@@ -21,7 +21,7 @@ export const whereWas = (name: string, programme: Programme): Question => ({
 });
 
 /** The signals at the ears, for one on the programme. */
-export function atEars(
+function atEars(
   behaviour: Behaviour,
   [left, right]: Programme,
 ): readonly [Complex, Complex] {

@@ -65,9 +65,25 @@ export function standingAt(
   const missing = unanswered(model, evidence, position);
   const fit = fitAt(model, evidence, beliefs, position);
   const settled = settle(trouble, suspects, missing, fit, position);
-  const advice = settled ?? next(optionsAt(model, evidence, beliefs, position), position, missing);
+  const advice =
+    settled ??
+    next(
+      offered(optionsAt(model, evidence, beliefs, position), trouble, missing),
+      position,
+      missing,
+    );
   return { position, trouble, suspects, advice };
 }
+
+/** While nothing points to trouble, a position is heard before anybody gets up to look. */
+const offered = (
+  options: readonly Option[],
+  trouble: Probability,
+  missing: readonly string[],
+): readonly Option[] =>
+  missing.length > 0 && trouble < 0.5
+    ? options.filter(({ asked }) => asked.check !== "look")
+    : options;
 
 /** Answers less likely than this, against the likeliest, are no fit. */
 const poorFit: Probability = 0.02;

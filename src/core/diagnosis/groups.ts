@@ -5,7 +5,7 @@ import type { Branch } from "./branch.ts";
 import { isUnlisted } from "./fault-sets.ts";
 import type { Model } from "./model.ts";
 
-/** Faults that no check on offer in this rig would answer differently. */
+/** Faults that no check on offer in this rig would answer differently, the likeliest beforehand first. */
 export interface Group {
   readonly faults: readonly RigFault[];
   readonly branch: Branch;
@@ -59,10 +59,14 @@ function groupsIn(model: Model, branch: Branch): readonly Group[] {
   }
   const silent = branch.faults.filter(inaudible);
   return [
-    ...groups.map((faults) => ({ faults, branch, inaudible: false })),
+    ...groups.map((faults) => ({ faults: byOdds(faults), branch, inaudible: false })),
     ...(silent.length > 0 ? [{ faults: silent, branch, inaudible: true }] : []),
   ];
 }
+
+/** Nothing found tells them apart, so their odds beforehand order them. */
+const byOdds = (faults: readonly RigFault[]): readonly RigFault[] =>
+  [...faults].sort((a, b) => b.weight - a.weight);
 
 /** Neither shows anything to the eye, or both the same. What is not on the list is like nothing else. */
 function looksLike(a: RigFault, b: RigFault): boolean {

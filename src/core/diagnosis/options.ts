@@ -35,7 +35,7 @@ export function optionsAt(
     seconds: check.seconds,
   }));
   const looks = model.wayTo(position).flatMap((branch) =>
-    branch.looks.map((look) => ({
+    notYet(branch.looks, evidence).map((look) => ({
       asked: { check: "look", place: look.place } as const,
       bits: information(glances(look, beliefs.sets(branch))),
       seconds: look.seconds,
@@ -43,6 +43,10 @@ export function optionsAt(
   );
   return [...here, ...looks, ...elsewhere(model, evidence, beliefs, position)];
 }
+
+/** Looking twice at what nobody touched shows the same. */
+const notYet = (looks: readonly Look[], { seen, moves }: Evidence): readonly Look[] =>
+  looks.filter((look) => seen.every((one) => one.look !== look || one.epoch < moves.length));
 
 const likely = (beliefs: Beliefs, position: string): readonly Way[] =>
   beliefs.ways(position).filter(({ probability }) => probability > negligible);

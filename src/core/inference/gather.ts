@@ -3,7 +3,7 @@ import type { Join, Knot } from "./knot.ts";
 import { type Joined, type Rows, rowsOf } from "./rows.ts";
 
 /** The probability of all evidence at and below a knot, given what is above it and how many faults still fit. */
-export type Evidence = (above: number, room: number) => number;
+type Evidence = (above: number, room: number) => number;
 
 /** What is kept of one knot while likelihoods go up the tree. */
 export interface Gathered {

@@ -1,5 +1,5 @@
 /** Where a sound can be, seen from above. 'All round' is spread with no place of its own. */
-export const places = [
+const places = [
   "left ear",
   "right ear",
   "middle",

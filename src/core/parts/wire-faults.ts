@@ -56,7 +56,7 @@ export const opens = (
   );
 
 /** Each pair of wires shorted where they end. */
-export function shorts({ at, end }: Wires, weight: number): readonly Fault[] {
+function shorts({ at, end }: Wires, weight: number): readonly Fault[] {
   const pairs: readonly (readonly [FaultName, Contact, Contact])[] = [
     ["tip and ring shorted", "tip", "ring"],
     ["tip and sleeve shorted", "tip", "sleeve"],
@@ -77,7 +77,7 @@ const orders: readonly (readonly [FaultName, readonly [Contact, Contact, Contact
 ];
 
 /** All wrong orders of the three contacts: what a rebuilt plug can be. */
-export const wrongOrders = ({ at, wire, end }: Wires, weight: number): readonly Fault[] =>
+const wrongOrders = ({ at, wire, end }: Wires, weight: number): readonly Fault[] =>
   orders.map(([name, to, often]) =>
     fault(
       name,
@@ -100,7 +100,7 @@ const dirt: readonly (readonly [FaultName, Ohms])[] = [
 ];
 
 /** A return that is there, but through dirt. */
-export const dirtyReturns = ({ at, wire }: Wires, weight: number): readonly Fault[] =>
+const dirtyReturns = ({ at, wire }: Wires, weight: number): readonly Fault[] =>
   dirt.map(([name, ohms]) =>
     fault(name, at, `${at} sleeve`, weight, [{ edit: "ohms", element: wire("sleeve"), ohms }]),
   );

@@ -12,6 +12,7 @@ export const effects = [
   "swapped",
   "mono",
   "difference",
+  "mono, one ear inverted",
   "one side inverted",
   "left in both",
   "right in both",
@@ -24,7 +25,7 @@ export const effects = [
 export type Effect = (typeof effects)[number];
 
 /** Weaker than this beside the strongest and a picture leaves it out. */
-const drawn: Decibels = -15;
+const drawn: Decibels = -18;
 
 /**
  * Real gains of the four ways, with the sign they mostly have, relative to `healthy` (the largest gain of the healthy chain): left
@@ -65,6 +66,7 @@ function apart([ll, , , rr]: readonly [number, number, number, number]): Effect 
 /** Both sides in both ears. */
 function together([ll, lr, rl, rr]: readonly [number, number, number, number]): Effect {
   if (ll * lr < 0 && rl * rr < 0) return "difference";
+  if (ll * lr > 0 && rl * rr > 0 && ll * rl < 0) return "mono, one ear inverted";
   return ll * rl > 0 && lr * rr > 0 ? "mono" : "mixed";
 }
 

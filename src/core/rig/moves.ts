@@ -1,10 +1,8 @@
 import type { RigFault } from "./rig-faults.ts";
 
-export const moveNames = ["set right", "replaced"] as const;
-
 /** What somebody changed: everything a look can show at a place set right, or what is there replaced by a good one. */
 export interface Move {
-  readonly move: (typeof moveNames)[number];
+  readonly move: "set right" | "replaced";
   readonly place: string;
 }
 

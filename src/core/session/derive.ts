@@ -8,8 +8,7 @@ import type { Rig } from "#core/rig/rig.ts";
 import { holding, type Log } from "./log.ts";
 
 /** How a position stands on the board. */
-export const states = ["not heard", "begun", "healthy", "wrong", "unsure"] as const;
-export type State = (typeof states)[number];
+export type State = "not heard" | "begun" | "healthy" | "wrong" | "unsure";
 
 /** Everything that follows from a log. */
 export interface Derived {

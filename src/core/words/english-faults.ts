@@ -7,8 +7,7 @@ const words = (is: string, seen: string, mend: string): FaultWords => ({
   mend: (where) => mend.replace("@", where),
 });
 
-const twist =
-  "unplug @, plug it in and out five times, twist it home; if nothing changes, replace it";
+const twist = "replace @ by one known to be good; it may only want its contacts cleaned";
 const replace = "replace @; mend it at the bench, not at soundcheck";
 const wrongOrder = (how: string): FaultWords =>
   words(

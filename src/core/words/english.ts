@@ -49,6 +49,7 @@ export const english: Language = {
     swapped: "left and right have changed places",
     mono: "both ears get left and right together",
     difference: "both ears get left minus right: whatever is in the middle is gone",
+    "mono, one ear inverted": "both ears get the same mono, one of them upside down: hollow",
     "one side inverted": "one side is upside down: the middle has no place",
     "left in both": "the left side is in both ears, the right is gone",
     "right in both": "the right side is in both ears, the left is gone",

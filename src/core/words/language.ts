@@ -15,7 +15,7 @@ export interface FaultWords {
 }
 
 /** What is said of a check by ear. */
-export interface CheckWords {
+interface CheckWords {
   readonly name: string;
   /** The question, once the sound is over; for the pair, of the first and of the second burst. */
   readonly questions: readonly string[];

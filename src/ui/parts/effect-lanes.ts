@@ -17,6 +17,7 @@ export const effectLanes: Readonly<Record<Effect, EffectLanes>> = {
   swapped: { ears: ["right", "left"] },
   mono: { ears: ["both", "both"], tie: "join" },
   difference: { ears: ["both", "both"], tie: "minus" },
+  "mono, one ear inverted": { ears: ["both", "both"], tie: "tangle" },
   "one side inverted": { ears: ["left", "right"], tie: "twist" },
   "left in both": { ears: ["left", "left"] },
   "right in both": { ears: ["right", "right"] },

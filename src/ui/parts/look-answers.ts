@@ -13,7 +13,12 @@ export interface LookAnswer {
 export function seenWords(rig: BuiltRig, { part, at, name }: RigFault): string {
   const { seen } = english.faults[name];
   const end = rig.plugged.find((one) => one.part === part && at.startsWith(one.plug));
-  return end === undefined || name === "sides exchanged" ? seen : `${seen}, at the ${end.into}`;
+  if (end === undefined || name === "sides exchanged") return seen;
+  const other = at.split(" in ")[1];
+  const what = other === undefined ? seen : `in the socket marked ${other}`;
+  const beside = rig.plugged.filter((one) => one.part === part && one.into === end.into);
+  const plug = beside.length === 1 ? "" : `the ${end.plug} plug `;
+  return `${what}, ${plug}at the ${end.into}`;
 }
 
 /** The closed list of a look, 'all as it should be' first. */

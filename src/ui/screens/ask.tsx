@@ -3,6 +3,7 @@ import { earCheck } from "#core/checks/catalogue.ts";
 import type { EarCheck } from "#core/checks/check.ts";
 import { startLevel } from "#core/signals/caps.ts";
 import { english } from "#core/words/english.ts";
+import { BurstCue } from "#ui/parts/burst-cue.tsx";
 import { seatName } from "#ui/parts/names.ts";
 import { Tape } from "#ui/parts/tape.tsx";
 import { Answers } from "./answers.tsx";
@@ -48,6 +49,7 @@ export function Ask({ held, ready, position, asked }: Props) {
         <p class={asked.position === position && world.level >= startLevel ? "hint" : "hint go"}>
           {hint({ held, ready, position, asked }, state)}
         </p>
+        {check.questions.length > 1 && <BurstCue signal={check.signal} playing={world.playing} />}
       </header>
       {state.phase === "play" || question === undefined ? (
         <Play

@@ -4,7 +4,6 @@ import { placeName, seatName } from "#ui/parts/names.ts";
 import { Tape } from "#ui/parts/tape.tsx";
 import { faultById } from "#ui/parts/told.ts";
 import { Heading } from "./frame.tsx";
-import { useHandOn } from "./hands.ts";
 import type { AtPosition } from "./position-screen.tsx";
 import type { Ready } from "./ready.ts";
 import { WayPicture } from "./way-picture.tsx";
@@ -12,8 +11,7 @@ import { WayPicture } from "./way-picture.tsx";
 type Props = AtPosition & { readonly place: string };
 
 /** Go and look: a place, and the closed list of what may be seen there. */
-export function LookScreen({ held: { edges, enter }, ready, position, place }: Props) {
-  useHandOn(edges.player);
+export function LookScreen({ held: { enter }, ready, position, place }: Props) {
   const { model, rig } = ready.derived;
   const look = model.looks.find((one) => one.place === place);
   if (look === undefined) return null;
@@ -31,7 +29,7 @@ export function LookScreen({ held: { edges, enter }, ready, position, place }: P
     <section class="look">
       <Tape>{seatName(rig, position)}</Tape>
       <Heading>{`Look at ${placeName(model.rig, place)}`}</Heading>
-      <p class="hint">Muted while you look. Leave it as it is; say what you see.</p>
+      <p class="hint">Touch nothing yet; say what you see.</p>
       <WayPicture rig={model.rig} position={position} place={place} />
       {ready.bench && <p class="you-see">{`You look: ${benchSight(ready, place)}.`}</p>}
       <ul class="sights">

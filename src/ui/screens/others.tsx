@@ -2,7 +2,6 @@ import { separating } from "#core/diagnosis/separating.ts";
 import type { Suspect } from "#core/diagnosis/suspects.ts";
 import type { Derived } from "#core/session/derive.ts";
 import { faultWords } from "#ui/parts/fault-words.ts";
-import { byOdds } from "#ui/parts/likeliest.ts";
 import { inHundred } from "#ui/parts/phrases.ts";
 import { askedWords } from "#ui/parts/told.ts";
 
@@ -26,7 +25,7 @@ export function Others({ leading, rest, derived: { model }, position }: Props) {
       <h2>Not ruled out</h2>
       <ul>
         {shown.map(({ group, probability }) => {
-          const [fault] = byOdds(group);
+          const [fault] = group.faults;
           const asked = separating(model, leading.group, group, position);
           return (
             fault && (

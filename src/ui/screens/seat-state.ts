@@ -6,7 +6,6 @@ import { english } from "#core/words/english.ts";
 import { whereText } from "#core/words/fault-text.ts";
 import { placeAlong, sharedLinks } from "#ui/parts/chain-place.ts";
 import { effectAt, effectBriefly } from "#ui/parts/fault-effect.ts";
-import { byOdds } from "#ui/parts/likeliest.ts";
 
 /** What the board shows of one position. */
 export interface Seat {
@@ -28,7 +27,7 @@ function seatOf(derived: Derived, id: string, name: string): Seat {
   const plain = { id, name, state, words: stateWords[state], needsYou: false };
   if (state !== "wrong" && state !== "unsure") return plain;
   const leading = derived.standing(id).suspects[0]?.group;
-  const [fault] = leading ? byOdds(leading) : [];
+  const [fault] = leading ? leading.faults : [];
   if (leading === undefined || fault === undefined) return { ...plain, needsYou: true };
   const { model } = derived;
   const effect = effectAt(model.rig, id, fault);

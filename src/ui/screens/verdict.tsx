@@ -2,7 +2,6 @@ import type { Suspect } from "#core/diagnosis/suspects.ts";
 import { english } from "#core/words/english.ts";
 import { mendText } from "#core/words/fault-text.ts";
 import { faultWords } from "#ui/parts/fault-words.ts";
-import { byOdds } from "#ui/parts/likeliest.ts";
 import { seatName } from "#ui/parts/names.ts";
 import { counted, howSure, inHundred, sentence } from "#ui/parts/phrases.ts";
 import { Tape } from "#ui/parts/tape.tsx";
@@ -22,7 +21,7 @@ export function Verdict({ held, ready, position, sure }: Props) {
   useHandOn(held.edges.player);
   const { derived } = ready;
   const [leading, ...rest] = derived.standing(position).suspects;
-  const [fault] = leading ? byOdds(leading.group) : [];
+  const [fault] = leading ? leading.group.faults : [];
   if (leading === undefined || fault === undefined) return null;
   const { rig } = derived.model;
   return (
@@ -56,7 +55,7 @@ type MoveProps = AtPosition & { readonly leading: Suspect };
 /** One move, begun by volume down, and what to say when it is done. */
 function NextMove({ held: { enter, show }, ready, leading }: MoveProps) {
   const { rig } = ready.derived.model;
-  const [fault] = byOdds(leading.group);
+  const [fault] = leading.group.faults;
   if (fault === undefined) return null;
   const { move, done } = moveFor(fault);
   return (
@@ -85,7 +84,7 @@ function Possibilities({ leading: { group }, ready }: Pick<MoveProps, "leading" 
     <>
       <h2>{`Cannot be told apart here: ${counted(group.faults.length, "possibility", "possibilities")}`}</h2>
       <ul>
-        {byOdds(group).map((fault) => (
+        {group.faults.map((fault) => (
           <li key={fault.id}>{faultWords(ready.derived.model, fault)}</li>
         ))}
       </ul>

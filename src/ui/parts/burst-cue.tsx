@@ -1,0 +1,34 @@
+import { useEffect, useState } from "preact/hooks";
+import { type SignalName, signals } from "#core/signals/catalogue.ts";
+
+interface Props {
+  readonly signal: SignalName;
+  readonly playing: boolean;
+}
+
+/** 'First' and 'second' light up as each burst is due: one that is missing is missed, and nobody guesses which it was. */
+export function BurstCue({ signal, playing }: Props) {
+  const [now, setNow] = useState<number>();
+  const bursts = signals[signal].stretches(0);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: bursts follow from the signal
+  useEffect(() => {
+    if (!playing) return;
+    const timers = bursts.flatMap(({ start, end }, at) => [
+      setTimeout(() => setNow(at), 1000 * start),
+      setTimeout(() => setNow(undefined), 1000 * end),
+    ]);
+    return () => {
+      timers.forEach(clearTimeout);
+      setNow(undefined);
+    };
+  }, [playing, signal]);
+  return (
+    <p class="bursts" aria-hidden="true">
+      {["first", "second"].map((name, at) => (
+        <span key={name} class={now === at ? "now" : ""}>
+          {name}
+        </span>
+      ))}
+    </p>
+  );
+}
