@@ -21,10 +21,7 @@ export const whereWas = (name: string, programme: Programme): Question => ({
 });
 
 /** The signals at the ears, for one on the programme. */
-function atEars(
-  behaviour: Behaviour,
-  [left, right]: Programme,
-): readonly [Complex, Complex] {
+function atEars(behaviour: Behaviour, [left, right]: Programme): readonly [Complex, Complex] {
   const [leftEar = zero, rightEar = zero] = ears(behaviour).map(
     ([fromLeft = zero, fromRight = zero]) => add(scale(fromLeft, left), scale(fromRight, right)),
   );

@@ -4,6 +4,7 @@ import { slip } from "#core/checks/slips.ts";
 import type { Probability } from "#core/units/units.ts";
 import type { Beliefs } from "./beliefs.ts";
 import type { Evidence } from "./evidence.ts";
+import { isUnlisted } from "./fault-sets.ts";
 import { type Fit, fitAt } from "./fit.ts";
 import type { Group } from "./groups.ts";
 import type { Model } from "./model.ts";
@@ -20,14 +21,19 @@ const worth = 0.002;
 export type Advice =
   | { readonly advice: "ask"; readonly option: Option }
   | { readonly advice: "healthy" }
-  /** Sure: its first suspect has 95 %. Not sure: nothing on offer is worth its seconds. */
-  | { readonly advice: "verdict"; readonly sure: boolean };
+  /**
+   * Sure: its leading suspect has 95 %. Not sure: nothing on offer is worth its seconds, or, where it does not fit, the answers go
+   * with nothing on the list.
+   */
+  | { readonly advice: "verdict"; readonly sure: boolean; readonly fits: boolean };
 
 /** What is known of one position, and what to do about it. */
 export interface Standing {
   readonly position: string;
   readonly trouble: Probability;
   readonly suspects: readonly Suspect[];
+  /** Whom a verdict names: the likeliest, or 'something not on the list' where the answers go with none that is likely. */
+  readonly leading: Suspect | undefined;
   readonly advice: Advice;
 }
 
@@ -72,7 +78,13 @@ export function standingAt(
       position,
       missing,
     );
-  return { position, trouble, suspects, advice };
+  return { position, trouble, suspects, leading: leadingOf(suspects, advice), advice };
+}
+
+function leadingOf(suspects: readonly Suspect[], advice: Advice): Suspect | undefined {
+  const [first] = suspects;
+  if (advice.advice !== "verdict" || advice.fits || (first?.probability ?? 0) > 0.5) return first;
+  return suspects.find(({ group }) => group.faults.some(isUnlisted)) ?? first;
 }
 
 /** While nothing points to trouble, a position is heard before anybody gets up to look. */
@@ -98,8 +110,10 @@ function settle(
 ): Advice | undefined {
   const healthy = missing.length === 0 && trouble < fitEnough;
   if (!healthy && (first?.probability ?? 0) < sureEnough) return undefined;
-  if (fit >= poorFit) return healthy ? { advice: "healthy" } : { advice: "verdict", sure: true };
-  if (worst === undefined || worst.times > 1) return { advice: "verdict", sure: false };
+  if (fit >= poorFit)
+    return healthy ? { advice: "healthy" } : { advice: "verdict", sure: true, fits: true };
+  if (worst === undefined || worst.times > 1)
+    return { advice: "verdict", sure: false, fits: false };
   const { name, seconds } = earCheck(worst.check);
   return { advice: "ask", option: { asked: { check: name, position }, bits: 0, seconds } };
 }
@@ -110,7 +124,9 @@ function next(options: readonly Option[], position: string, missing: readonly st
   if (best !== undefined && best.bits / best.seconds >= worth)
     return { advice: "ask", option: best };
   const due = bestOf(options.filter(({ asked }) => isDue(asked, position, missing)));
-  return due === undefined ? { advice: "verdict", sure: false } : { advice: "ask", option: due };
+  return due === undefined
+    ? { advice: "verdict", sure: false, fits: true }
+    : { advice: "ask", option: due };
 }
 
 const isDue = (asked: Asked, position: string, missing: readonly string[]): boolean =>

@@ -28,7 +28,7 @@ export const boardShape = (wide: boolean, links: number, positions: number): Boa
 const spread = { wide: 24, narrow: 17 };
 
 function across(links: number, positions: number): BoardShape {
-  const [row, slot, gap, fan, run] = [104, 108, 7, 170, 112];
+  const [row, slot, gap, fan, run] = [88, 108, 7, 170, 112];
   const height = Math.max(positions * row, 220);
   const top = (height - positions * row) / 2;
   const length = links * slot;

@@ -30,7 +30,7 @@ export function Board({ held }: { readonly held: Session }) {
     <div class="board-screen">
       <Heading>{headline(seats)}</Heading>
       <p class="sub">
-        {page.seed === undefined ? rig.name : `A rig without gear, number ${page.seed}`}
+        {page.seed === undefined ? rig.name : "A rig without gear: something in it is wrong"}
         {derived && heard && rig.positions.length > 1 ? soundWords(derived) : ""}
       </p>
       {!heard && !page.sounded && <Cautions bench={page.seed !== undefined} />}

@@ -30,7 +30,7 @@ function Needed({ advice, ...props }: AtPosition & { readonly advice: Advice }) 
     case "healthy":
       return <Healthy {...props} />;
     case "verdict":
-      return <Verdict {...props} sure={advice.sure} />;
+      return <Verdict {...props} verdict={advice} />;
     case "ask": {
       const { asked } = advice.option;
       return asked.check === "look" ? (

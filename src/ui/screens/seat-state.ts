@@ -26,7 +26,7 @@ function seatOf(derived: Derived, id: string, name: string): Seat {
   const state = derived.state(id);
   const plain = { id, name, state, words: stateWords[state], needsYou: false };
   if (state !== "wrong" && state !== "unsure") return plain;
-  const leading = derived.standing(id).suspects[0]?.group;
+  const leading = derived.standing(id).leading?.group;
   const [fault] = leading ? leading.faults : [];
   if (leading === undefined || fault === undefined) return { ...plain, needsYou: true };
   const { model } = derived;

@@ -1,3 +1,4 @@
+import type { Advice } from "#core/diagnosis/advice.ts";
 import type { Suspect } from "#core/diagnosis/suspects.ts";
 import { english } from "#core/words/english.ts";
 import { mendText } from "#core/words/fault-text.ts";
@@ -14,21 +15,23 @@ import type { AtPosition } from "./position-screen.tsx";
 import { WayPicture } from "./way-picture.tsx";
 import { Why } from "./why.tsx";
 
-type Props = AtPosition & { readonly sure: boolean };
+type Verdicts = Extract<Advice, { advice: "verdict" }>;
+type Props = AtPosition & { readonly verdict: Verdicts };
 
 /** What is wrong: drawn, said, how sure, and the one thing to do now. */
-export function Verdict({ held, ready, position, sure }: Props) {
+export function Verdict({ held, ready, position, verdict }: Props) {
   useHandOn(held.edges.player);
   const { derived } = ready;
-  const [leading, ...rest] = derived.standing(position).suspects;
+  const { leading, suspects } = derived.standing(position);
+  const rest = suspects.filter((one) => one !== leading);
   const [fault] = leading ? leading.group.faults : [];
   if (leading === undefined || fault === undefined) return null;
   const { rig } = derived.model;
   return (
     <section class="verdict">
       <Tape yellow>{seatName(rig, position)}</Tape>
-      <Heading>{sure ? sentence(faultWords(derived.model, fault)) : "Not sure."}</Heading>
-      <p class="sure">{sureWords(leading, sure, faultWords(derived.model, fault))}</p>
+      <Heading>{verdict.sure ? sentence(faultWords(derived.model, fault)) : "Not sure."}</Heading>
+      <p class="sure">{sureWords(leading, verdict, faultWords(derived.model, fault))}</p>
       <WayPicture rig={rig} position={position} fault={fault} />
       <div class="columns">
         <NextMove held={held} ready={ready} position={position} leading={leading} />
@@ -43,11 +46,13 @@ export function Verdict({ held, ready, position, sure }: Props) {
   );
 }
 
-function sureWords({ probability }: Suspect, sure: boolean, text: string): string {
+function sureWords({ probability }: Suspect, { sure, fits }: Verdicts, text: string): string {
   const words = `${howSure(probability)}, ${inHundred(probability)}`;
-  return sure
-    ? sentence(words)
-    : `Nothing on offer is worth its seconds. The likeliest: ${text} (${words}).`;
+  if (sure) return sentence(words);
+  const why = fits
+    ? "Nothing on offer is worth its seconds."
+    : "Not all that was answered goes together.";
+  return `${why} The likeliest: ${text} (${words}).`;
 }
 
 type MoveProps = AtPosition & { readonly leading: Suspect };
