@@ -88,7 +88,7 @@ describe("a simulated person at the built page", () => {
     await walkAll(cases, 8, async (page, one) => {
       const walked = await walk(page, {
         url: built.url,
-        rigNumber: one.seed,
+        rig: one.seed,
         position: one.position,
       });
       const { named, sure } = namedBy(walked, one);
@@ -109,6 +109,45 @@ describe("a simulated person at the built page", () => {
     expect(byWeight).toBeGreaterThanOrEqual(0.98);
     expect(found.length / results.length).toBeGreaterThanOrEqual(0.9);
   });
+
+  test("calls a rig healthy that is, in three checks a position", {
+    timeout: 120_000,
+  }, async () => {
+    const seats = model.rig.positions.map(({ name }) => name);
+    const checks: number[] = [];
+    await walkAll(seats, 5, async (page, position) => {
+      const walked = await walk(page, { url: built.url, rig: rig.name, position });
+      expect(walked.end, walked.text).toBe("healthy");
+      checks.push(walked.checks);
+    });
+    console.log(`healthy positions: ${checks.join(", ")} checks`);
+    expect(checks.reduce((sum, one) => sum + one, 0) / checks.length).toBeLessThanOrEqual(3.3);
+  });
+
+  const people: Readonly<Record<string, (position: string) => boolean>> = {
+    "1 host takes left for right": (position) => position === "1 host",
+    "Whoever writes the answers down takes left for right": () => true,
+  };
+
+  test.for(Object.entries(people))(
+    "finds that %s",
+    { timeout: 120_000 },
+    async ([text, mirrors]) => {
+      await walkAll([0], 1, async (page) => {
+        const walked = await walk(page, {
+          url: built.url,
+          rig: rig.name,
+          position: "1 host",
+          mirrors,
+        });
+        console.log(
+          `${text}: ${walked.checks} checks, ${walked.heading} ${walked.text.match(/(\d+) in 100/)?.[0]}`,
+        );
+        expect(walked.end).toBe("verdict");
+        expect(walked.text.toLowerCase()).toContain(text.toLowerCase());
+      });
+    },
+  );
 
   const mono = (recording: Recording): Recording => {
     const sum = recording.left.map((sample, at) => (sample + (recording.right[at] ?? 0)) / 2);
@@ -141,7 +180,7 @@ describe("a simulated person at the built page", () => {
       await walkAll(some, 6, async (page, one) => {
         const walked = await walk(page, {
           url: built.url,
-          rigNumber: one.seed,
+          rig: one.seed,
           position: one.position,
           spoilt,
         });

@@ -20,11 +20,13 @@ type Spoilt = (recording: Recording) => Recording;
 
 export interface Walk {
   readonly url: string;
-  /** The number typed into the first screen. */
-  readonly rigNumber: number;
+  /** The number typed into the first screen for a rig without gear, or the name on the tape of one with gear. */
+  readonly rig: number | string;
   /** The position somebody complains at, as on its tape. */
   readonly position: string;
   readonly spoilt?: Spoilt;
+  /** Whether left is said for right at a position. */
+  readonly mirrors?: (position: string) => boolean;
 }
 
 const most = 30;
@@ -36,22 +38,23 @@ export async function prepare(page: Page): Promise<void> {
 }
 
 /** Plays one rig to its end. */
-export async function walk(
-  page: Page,
-  { url, rigNumber, position, spoilt }: Walk,
-): Promise<Walked> {
-  await page.goto(url);
-  await page.getByLabel("rig number").fill(String(rigNumber));
-  await press(page, "A rig to try without gear");
-  await page.getByRole("button", { name: new RegExp(`^${position}`) }).click();
+export async function walk(page: Page, person: Walk): Promise<Walked> {
+  await begin(page, person);
   for (let checks = 0; checks < most; ) {
     await settled(page);
     const end = await endOf(page);
     if (end !== undefined) return { ...(await lastScreen(page)), checks, end };
-    const answered = await step(page, spoilt ?? ((recording) => recording));
-    if (answered) checks++;
+    if (await step(page, person)) checks++;
   }
   return { ...(await lastScreen(page)), checks: most, end: "lost" };
+}
+
+/** From the first screen to the position. */
+async function begin(page: Page, { url, rig, position }: Walk): Promise<void> {
+  await page.goto(url);
+  if (typeof rig === "number") await page.getByLabel("rig number").fill(String(rig));
+  await press(page, typeof rig === "number" ? "A rig to try without gear" : rig);
+  await page.getByRole("button", { name: new RegExp(`^${position}`) }).click();
 }
 
 const press = (page: Page, name: string): Promise<void> =>
@@ -77,19 +80,26 @@ async function lastScreen(page: Page): Promise<{ heading: string; text: string }
 }
 
 /** Does what the screen asks for; says whether that was an answer. */
-async function step(page: Page, spoilt: Spoilt): Promise<boolean> {
-  const sight = page.getByText(/^You look: /);
-  if (await sight.isVisible()) {
-    const seen = ((await sight.textContent()) ?? "").replace(/^You look: /, "").replace(/\.$/, "");
-    await press(page, seen);
+async function step(page: Page, person: Walk): Promise<boolean> {
+  if (await page.locator(".look").isVisible()) {
+    await look(page);
     return true;
   }
   if (await shown(page, "Hands are off the gear")) {
     await press(page, "Hands are off the gear");
     return false;
   }
-  await answerByEar(page, spoilt(await listen(page)));
+  const { spoilt = (recording: Recording) => recording, mirrors = () => false } = person;
+  const at = (await page.locator(".ask .tape").first().textContent()) ?? "";
+  await answerByEar(page, spoilt(await listen(page)), mirrors(at));
   return true;
+}
+
+/** Says what is to be seen; with real gear, where nothing is out of place, that all is as it should be. */
+async function look(page: Page): Promise<void> {
+  const sight = page.getByText(/^You look: /);
+  const text = (await sight.isVisible()) ? await sight.textContent() : undefined;
+  await press(page, text?.replace(/^You look: /, "").replace(/\.$/, "") ?? "all as it should be");
 }
 
 /** Presses Play and hears it to its end. */
@@ -117,26 +127,30 @@ async function normalOf(page: Page): Promise<number> {
   return 10 ** (level / 20);
 }
 
-async function answerByEar(page: Page, recording: Recording): Promise<void> {
+async function answerByEar(page: Page, recording: Recording, mirrors: boolean): Promise<void> {
   const normal = await normalOf(page);
   const question = (await page.getByRole("heading", { level: 1 }).textContent()) ?? "";
+  const said = (part: Recording) => point(page, whereWas(part, normal), mirrors);
   if (/first/.test(question)) {
     const [first, second] = halves(recording);
-    await point(page, whereWas(first, normal));
+    await said(first);
     await page.getByRole("heading", { name: /second/ }).waitFor();
-    return point(page, whereWas(second, normal));
+    return said(second);
   }
   const where = whereWas(recording, normal);
   if (await shown(page, "both cups")) return touch(page, where);
   if (await shown(page, "something"))
     return press(page, where.place === "nothing at all" ? "nothing" : "something");
-  return point(page, where);
+  return said(recording);
 }
 
-async function point(page: Page, { place, faint }: Pointed): Promise<void> {
+async function point(page: Page, { place, faint }: Pointed, mirrors: boolean): Promise<void> {
   if (faint) await press(page, "there, but faint");
-  await press(page, place);
+  await press(page, mirrors ? exchanged(place) : place);
 }
+
+const exchanged = (place: string): string =>
+  place.includes("left") ? place.replace("left", "right") : place.replace("right", "left");
 
 /** A hand goes to the cup on the side where it is heard; the letter is read off that cup. */
 async function touch(page: Page, { place }: Pointed): Promise<void> {

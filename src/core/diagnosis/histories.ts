@@ -16,6 +16,9 @@ export interface Histories {
   readonly now: (way: Way) => Way;
 }
 
+/** Where the paths through behaviours part; an end bears the number of its history. */
+type Branching = Map<number, Branching> & { number?: number };
+
 export function createHistories(pool: Pool, epochs: number): Histories {
   if (epochs === 1)
     return {
@@ -25,14 +28,18 @@ export function createHistories(pool: Pool, epochs: number): Histories {
       straight: pool.straight,
       now: (way) => way,
     };
-  const known = new Map<string, number>();
+  const root: Branching = new Map();
   const all: (readonly number[])[] = [];
+  /** The number of a list of behaviours, by a path through maps: a second list that is the same ends where the first did. */
   const number = (behaviours: readonly number[]): number => {
-    const key = behaviours.join(" ");
-    const found = known.get(key);
-    if (found !== undefined) return found;
-    known.set(key, all.length);
-    return all.push(behaviours) - 1;
+    let place = root;
+    for (const behaviour of behaviours) {
+      const next = place.get(behaviour) ?? (new Map() as Branching);
+      place.set(behaviour, next);
+      place = next;
+    }
+    place.number ??= all.push(behaviours) - 1;
+    return place.number;
   };
   const at = (history: number, epoch: number): number => {
     const behaviour = all[history]?.[epoch];

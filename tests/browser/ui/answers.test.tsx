@@ -143,6 +143,8 @@ test("the last answer is taken back, and asked again", async () => {
   await press("Play");
   await press("middle");
   await press("take the last answer back");
+  await expect
+    .poll(() => opened.log().map(({ entry }) => entry))
+    .toEqual(["drawing", "finding", "taken back"]);
   await expect.element(heading()).toHaveTextContent(first ?? "");
-  expect(opened.log().map(({ entry }) => entry)).toEqual(["drawing", "finding", "taken back"]);
 });

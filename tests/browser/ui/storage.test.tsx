@@ -22,7 +22,8 @@ test("a reload in the middle loses nothing and sounds nothing", async () => {
   expect(player.calls).toEqual([{ asked: "warm" }]);
   await press("Go on with the last session");
   await expect.element(button(/^1 host, begun/)).toBeVisible();
-  expect(document.body.textContent).toContain("number 35");
+  await press("lift the curtain");
+  await expect.poll(() => document.body.textContent).toContain("rig number 35");
 });
 
 describe("broken data is dropped with a message", () => {
