@@ -20,7 +20,7 @@ const layers: Record<string, readonly string[]> = {
   "core/bench": ["core/units", "core/parts", "core/rig"],
   "core/index.ts": ["core"],
   audio: ["core/units", "core/signals", "standardized-audio-context"],
-  storage: ["core/session", "core/rig"],
+  storage: ["core/session", "core/rig", "core/checks"],
   "ui/parts": ["core", "preact"],
   "ui/screens": ["core", "ui/parts", "preact", "type audio", "type storage"],
   "main.tsx": ["core", "audio", "storage", "ui", "preact"],

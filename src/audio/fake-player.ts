@@ -32,6 +32,7 @@ export function createFakePlayer(): FakePlayer {
     playing: false,
     level: startLevel,
     muted: false,
+    lowered: false,
     delay: undefined,
   };
   const change = (part: Partial<World>) => {

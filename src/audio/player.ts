@@ -26,6 +26,8 @@ export interface World {
   readonly level: DecibelsFullScale;
   /** A hand is on a plug, lead, switch or amplifier. */
   readonly muted: boolean;
+  /** The level is lower than it was before a hand touched something. */
+  readonly lowered: boolean;
   /** From the program to the ear, where the browser says. */
   readonly delay: Seconds | undefined;
 }
@@ -76,11 +78,14 @@ class WebPlayer implements Player {
     playing: false,
     level: startLevel,
     muted: false,
+    lowered: false,
     delay: undefined,
   };
   #course = steady(startLevel);
   #run: Run | undefined;
   #sounded = false;
+  /** The level before a hand touched something, until it is reached again. */
+  #before = Number.NEGATIVE_INFINITY;
 
   constructor(load: Load) {
     this.#output = new Output(load, (why) => this.#fail(why));
@@ -120,7 +125,7 @@ class WebPlayer implements Player {
 
   readonly handOff = () => {
     if (!this.#world.muted) return;
-    if (this.#sounded) this.#settle(Math.max(levelFloor, this.#quieter() - handDrop));
+    if (this.#sounded) this.#lower();
     this.#change({ muted: false });
   };
 
@@ -162,7 +167,15 @@ class WebPlayer implements Player {
     if (now === undefined) return;
     this.#course = moved(this.#course, by, now);
     if (this.#run?.graph) follow(this.#run.graph.level, this.#course, now);
-    this.#change({ level: this.#course.to });
+    const lowered = this.#course.to < this.#before;
+    if (!lowered) this.#before = Number.NEGATIVE_INFINITY;
+    this.#change({ level: this.#course.to, lowered });
+  }
+
+  #lower(): void {
+    this.#before = Math.max(this.#before, this.#course.to);
+    this.#settle(Math.max(levelFloor, this.#quieter() - handDrop));
+    this.#change({ lowered: true });
   }
 
   /** The lesser of the level now and the one it is going to. */

@@ -1,3 +1,4 @@
+import { earChecks } from "#core/checks/check.ts";
 import { chainTo } from "#core/rig/chain.ts";
 import { build, type Rig } from "#core/rig/rig.ts";
 import type { Entry, Log } from "#core/session/log.ts";
@@ -31,14 +32,20 @@ function isEntry(value: unknown): value is Entry {
 /** For each kind of entry, whether what it says is whole. */
 const said: Readonly<Record<string, (value: Fields) => boolean>> = {
   drawing: ({ rig }) => isRig(rig) && leadsSomewhere(rig),
-  move: ({ move }) => hasTexts(move, "move", "place"),
+  move: ({ move }) =>
+    hasTexts(move, "move", "place") && (move.move === "set right" || move.move === "replaced"),
   finding: ({ finding }) =>
     isObject(finding) &&
-    hasTexts(finding.asked, "check") &&
-    (isText(finding.asked.position) || isText(finding.asked.place)) &&
+    isAsked(finding.asked) &&
     areAll(finding.results, (given) => areAll(given, isText)),
   "taken back": ({ taken }) => isText(taken),
 };
+
+const isAsked = (value: unknown): boolean =>
+  hasTexts(value, "check") &&
+  (value.check === "look"
+    ? isText(value.place)
+    : earChecks.some((name) => name === value.check) && isText(value.position));
 
 const isRig = (value: unknown): value is Rig =>
   hasTexts(value, "name") &&

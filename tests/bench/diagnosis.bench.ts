@@ -35,9 +35,24 @@ const log: readonly Happening[] = [
   heard("position 8", "left", "nothing"),
 ];
 
+/** The hardest case: no two positions gave the same answers. */
+const places = ["left ear", "middle", "all round", "off to the left", "nothing", "right ear"];
+const mixed: readonly Happening[] = [0, 1, 2, 3, 4, 5, 6, 7].flatMap((at) => {
+  const place = (by: number) => places[(at + by) % places.length] ?? "nothing";
+  return [
+    heard(`position ${at + 1}`, "left", place(0)),
+    heard(`position ${at + 1}`, "right", place(at < 6 ? 1 : 3)),
+    heard(`position ${at + 1}`, "pair", place(2), place(4)),
+  ];
+});
+
 describe("eight positions", () => {
   bench("beliefs from the whole log and the next check (bound: 10 ms)", () => {
     const evidence = evidenceOf(model, log);
+    standingAt(model, groups, evidence, beliefsOf(model, evidence), "position 8");
+  });
+  bench("the same where no two positions answered alike", () => {
+    const evidence = evidenceOf(model, mixed);
     standingAt(model, groups, evidence, beliefsOf(model, evidence), "position 8");
   });
   bench("the named alternative: the rig's table made anew for every answer", () => {

@@ -6,80 +6,18 @@ import { wayUnder } from "#core/diagnosis/groups.ts";
 import type { Model } from "#core/diagnosis/model.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
-import { fromHeadphoneSocket, straightIn } from "#core/rig/rigs.ts";
+import { straightIn } from "#core/rig/rigs.ts";
 import { derive } from "#core/session/derive.ts";
 import { add } from "#core/session/log.ts";
+import { seeded } from "#core/units/random.ts";
 import { english } from "#core/words/english.ts";
-import { drawn } from "#tests/walkthrough/walk.ts";
+import { drawn, walk } from "#tests/walkthrough/walk.ts";
+import { setUps } from "./field-case-rigs.ts";
 import { answersOf, type FieldCase } from "./field-case-words.ts";
 
 const cases: readonly FieldCase[] = JSON.parse(
   readFileSync("tests/reference/field-cases.json", "utf8"),
 );
-
-/** Laptop, mixer, and headphones straight in the mixer's headphone socket. */
-const intoTheMixer: Rig = {
-  name: "headphones in the mixer",
-  parts: [
-    { id: "laptop", kind: "laptop" },
-    { id: "insert lead", kind: "insert Y" },
-    { id: "mixer", kind: "mixer", settings: { balancing: "actively balanced" } },
-    { id: "headphones 1", kind: "headphones" },
-  ],
-  plugged: [
-    { part: "insert lead", plug: "stem", into: "laptop", socket: "phones" },
-    { part: "insert lead", plug: "left", into: "mixer", socket: "1" },
-    { part: "insert lead", plug: "right", into: "mixer", socket: "2" },
-    { part: "headphones 1", plug: "plug", into: "mixer", socket: "phones" },
-  ],
-  positions: straightIn.positions,
-};
-
-/** Laptop and amplifier, with a lead between. */
-const throughAnAmplifier: Rig = {
-  name: "one lead and an amplifier",
-  parts: [
-    { id: "laptop", kind: "laptop" },
-    { id: "feed lead", kind: "TRS lead" },
-    { id: "amplifier", kind: "headphone amplifier", settings: { outputs: 1 } },
-    { id: "headphones 1", kind: "headphones" },
-  ],
-  plugged: [
-    { part: "feed lead", plug: "near", into: "laptop", socket: "phones" },
-    { part: "feed lead", plug: "far", into: "amplifier", socket: "in" },
-    { part: "headphones 1", plug: "plug", into: "amplifier", socket: "output 1" },
-  ],
-  positions: straightIn.positions,
-};
-
-const table = fromHeadphoneSocket("two at a table", ["one", "two"]);
-const plainTable: Rig = {
-  ...table,
-  parts: table.parts.map((part) =>
-    part.kind === "mixer" ? { ...part, settings: { balancing: "impedance-balanced" } } : part,
-  ),
-};
-
-/** Each case's set-up in parts of ours, and which of our faults its cause is. */
-const setUps: Readonly<Record<string, readonly [rig: Rig, cause: (fault: RigFault) => boolean]>> = {
-  "FC-02": [intoTheMixer, ({ name, at }) => name === "wrong socket" && at.endsWith("send")],
-  "FC-10": [straightIn, ({ name }) => name === "not home, return off"],
-  "FC-12": [straightIn, ({ name }) => name === "sleeve open"],
-  "FC-13": [straightIn, ({ name }) => name === "sleeve open"],
-  "FC-15": [straightIn, ({ name }) => name === "sleeve open"],
-  "FC-20": [straightIn, ({ name }) => name === "tip open"],
-  "FC-21": [straightIn, ({ name }) => name === "tip and ring exchanged"],
-  "FC-23": [throughAnAmplifier, ({ name }) => name === "left side of the output dead"],
-  "FC-26": [throughAnAmplifier, ({ name }) => name === "lead with two contacts"],
-  "FC-28": [plainTable, ({ name, at }) => name === "wrong socket" && at.endsWith("send")],
-  "FC-29": [straightIn, ({ name }) => name === "tip and ring exchanged"],
-  "FC-32": [straightIn, ({ name }) => name === "worn backwards"],
-  "FC-34": [straightIn, ({ name }) => name.endsWith("driver inverted")],
-  "FC-36": [table, ({ name }) => name.startsWith("polarity button")],
-  "FC-38": [straightIn, ({ name }) => name.startsWith("balance off")],
-  "FC-40": [straightIn, ({ name }) => name === "balance far to the right"],
-  "FC-43": [straightIn, ({ part, name }) => part === "laptop" && name === "mono"],
-};
 
 /** Cases whose cause no check here can tell, and the line under 'not tested' that names it. */
 const untestable: Readonly<Record<string, string>> = {
@@ -89,6 +27,12 @@ const untestable: Readonly<Record<string, string>> = {
   "FC-56": "hiss, hum and crackle",
   "FC-64": "hiss, hum and crackle",
 };
+
+function caseOf(id: string): FieldCase {
+  const one = cases.find((each) => each.id === id);
+  if (one === undefined) throw new Error(`no case ${id}`);
+  return one;
+}
 
 function heardOf(one: FieldCase, rig: Rig) {
   const answers = answersOf(one);
@@ -111,7 +55,7 @@ function heardOf(one: FieldCase, rig: Rig) {
   );
   const derived = derive(log);
   if (derived === undefined) throw new Error("the log draws no rig");
-  return { derived, asked, answers };
+  return { derived, asked, answers, log };
 }
 
 /** How likely each answer a case gave was under one fault alone. */
@@ -153,7 +97,12 @@ function leads(one: FieldCase, rig: Rig, cause: (fault: RigFault) => boolean) {
         (p, at) => Math.abs(p - (lead[at] ?? 0)) <= 0.05,
       ),
     );
-  return { leader, alike, found: [...first.faults, ...alike].some(cause) };
+  return {
+    leader,
+    alike,
+    inFirst: first.faults.some(cause),
+    found: [...first.faults, ...alike].some(cause),
+  };
 }
 
 const basis = (one: FieldCase) =>
@@ -161,19 +110,27 @@ const basis = (one: FieldCase) =>
     ? "reported"
     : `inferred: ${one.heard_inferred.length} answers (${one.inferred_basis})`;
 
-// Sources: the address beside each case in field-cases.json; set-ups restated in parts of ours.
+// Sources: the address beside each case in field-cases.json; set-ups restated in parts of ours. The leading group of a case is
+// what the findings it gave cannot tell from the first suspect; how often the cause is in the first suspect's own group, which a
+// further check would single out, is printed as well.
 test("the cause of real troubles is in the leading group", () => {
   const results = Object.entries(setUps).map(([id, [rig, cause]]) => {
-    const one = cases.find((each) => each.id === id);
-    if (one === undefined) throw new Error(`no case ${id}`);
-    const { leader, alike, found } = leads(one, rig, cause);
+    const { leader, alike, found, inFirst } = leads(caseOf(id), rig, cause);
+    const how = [
+      found && !inFirst ? "alike " : "",
+      inFirst ? "first " : "",
+      found ? "" : "missed",
+    ].join("");
     console.log(
-      `${id} ${found ? "found " : "missed"} ${one.cause_class.padEnd(34)} first: ${leader.id} (${alike.length} alike); ${basis(one)}`,
+      `${id} ${how} ${caseOf(id).cause_class.padEnd(34)} first: ${leader.id} (${alike.length} alike); ${basis(caseOf(id))}`,
     );
-    return found;
+    return { found, inFirst };
   });
-  const found = results.filter(Boolean).length;
-  console.log(`${found} of ${results.length} field cases`);
+  const found = results.filter((one) => one.found).length;
+  const first = results.filter((one) => one.inFirst).length;
+  console.log(
+    `${found} of ${results.length} causes in the leading group, ${first} in the first suspect's own`,
+  );
   expect(results.length).toBe(17);
   expect(found).toBeGreaterThanOrEqual(14);
 });
@@ -181,14 +138,19 @@ test("the cause of real troubles is in the leading group", () => {
 test.for(Object.entries(untestable))(
   "%s ends in 'nothing found', its cause under 'not tested'",
   ([id, line]) => {
-    const one = cases.find((each) => each.id === id);
-    if (one === undefined) throw new Error(`no case ${id}`);
-    const { derived } = heardOf(one, straightIn);
-    const { trouble, suspects, advice } = derived.standing("position 1");
-    console.log(`${id} ${one.cause_class}: trouble ${(100 * trouble).toFixed(1)} %; ${basis(one)}`);
-    expect(advice.advice).not.toBe("verdict");
-    expect(trouble).toBeLessThan(0.1);
-    expect(suspects[0]?.probability).toBeLessThan(0.1);
+    const one = caseOf(id);
+    const { log } = heardOf(one, straightIn);
+    // What the report does not say is answered as by somebody whose feed is as it should be.
+    const end = walk(
+      { rig: straightIn, planted: [], slips: 0, random: seeded(1) },
+      "position 1",
+      log,
+    );
+    const { trouble } = end.derived.standing("position 1");
+    console.log(
+      `${id} ${one.cause_class}: ${end.end}, trouble ${(100 * trouble).toFixed(1)} %; ${basis(one)}`,
+    );
+    expect(end.end).toBe("healthy");
     expect(english.neverTested).toContain(line);
   },
 );

@@ -70,7 +70,4 @@ describe.runIf(here || process.env.CI !== undefined)("ngspice says the same of",
 });
 
 if (!here && process.env.CI === undefined)
-  test("ngspice is not installed, so nothing was compared", () => {
-    console.warn("ngspice is not installed: the circuits were compared with no outside solver");
-    expect(installed()).toBe(false);
-  });
+  console.warn("ngspice is not installed: the circuits were compared with no outside solver");

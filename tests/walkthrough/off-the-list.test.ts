@@ -1,9 +1,10 @@
 import { expect, test } from "vitest";
 import { isUnlisted } from "#core/diagnosis/fault-sets.ts";
+import type { Gains } from "#core/rig/effect.ts";
 import { builtInRigs } from "#core/rig/rigs.ts";
 import type { SignalName } from "#core/signals/catalogue.ts";
 import { seeded } from "#core/units/random.ts";
-import { type Gains, walk } from "./walk.ts";
+import { walk } from "./walk.ts";
 
 const [rig] = builtInRigs;
 if (rig === undefined) throw new Error("there is no built-in rig");

@@ -1,3 +1,4 @@
+import { shownIn } from "#core/diagnosis/advice.ts";
 import type { Group } from "#core/diagnosis/groups.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import type { Walked } from "./walk.ts";
@@ -9,14 +10,10 @@ export interface Found {
   readonly walked: Walked;
 }
 
-/** Likelier than this and a suspect is shown. */
-const shownFrom = 0.001;
-
-/** Where the planted fault's group stands at the end, from zero. A position called healthy names nobody. */
+/** Where the planted fault's group stands among those shown, from zero; minus one where it is not. A position called healthy names nobody. */
 function rank({ group, walked }: Found): number {
-  const { suspects } = walked.derived.standing(walked.position);
-  const at = suspects.findIndex((suspect) => suspect.group === group);
-  return walked.end === "healthy" ? suspects.length : at;
+  if (walked.end === "healthy") return -1;
+  return shownIn(walked.derived.standing(walked.position)).findIndex((one) => one.group === group);
 }
 
 const chance = ({ group, walked }: Found): number =>
@@ -30,7 +27,7 @@ export function score(found: readonly Found[]) {
     some.reduce((sum, one) => sum + one.fault.weight * value(one), 0) / weight;
   return {
     count: found.length,
-    shown: found.filter((one) => chance(one) >= shownFrom).length,
+    shown: found.filter((one) => rank(one) >= 0).length,
     firstByWeight: by(first, () => 1),
     firstByCount: first.length / found.length,
     checksByWeight: by(found, ({ walked }) => walked.checks),

@@ -2,8 +2,8 @@ import { earCheck } from "#core/checks/catalogue.ts";
 import type { Asked, Finding } from "#core/checks/finding.ts";
 import { asItShouldBe, sightsOf } from "#core/checks/look.ts";
 import type { Advice } from "#core/diagnosis/advice.ts";
-import { behaviourAt, ears } from "#core/rig/ear-matrix.ts";
-import { signed } from "#core/rig/effect.ts";
+import { relativeGains } from "#core/rig/ear-matrix.ts";
+import type { Gains } from "#core/rig/effect.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import { build } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
@@ -12,14 +12,11 @@ import { add, type Log } from "#core/session/log.ts";
 import { pairOrder } from "#core/signals/burst-pair.ts";
 import type { SignalName } from "#core/signals/catalogue.ts";
 import { render } from "#core/signals/render.ts";
-import { size } from "#core/units/complex.ts";
 import { fromDecibels } from "#core/units/decibels.ts";
 import type { Random } from "#core/units/random.ts";
 import { halves, type Pointed, type Recording, whereWas } from "#tests/robot/ears.ts";
 
 const rate = 16_000;
-
-export type Gains = readonly [ll: number, lr: number, rl: number, rr: number];
 
 /** How one walk ended. */
 export interface Walked {
@@ -27,7 +24,7 @@ export interface Walked {
   readonly derived: Derived;
   readonly log: Log;
   readonly position: string;
-  readonly end: "healthy" | "sure" | "unsure";
+  readonly end: "healthy" | "sure" | "unsure" | "lost";
 }
 
 /** A world to walk: what is planted, how often the person's finger slips, and what else they hear. */
@@ -43,12 +40,7 @@ export interface World {
 }
 
 function gainsAt({ rig, planted, gains }: World, position: string, signal: SignalName): Gains {
-  if (gains !== undefined) return gains(signal);
-  const built = build(rig);
-  const healthy = ears(behaviourAt(built, position, []))
-    .flat()
-    .map(size);
-  return signed(ears(behaviourAt(built, position, planted)), Math.max(...healthy));
+  return gains === undefined ? relativeGains(build(rig), position, planted) : gains(signal);
 }
 
 /** What the cups play: the signal's samples through the four gains. */
@@ -147,7 +139,9 @@ export function walk(world: World, position: string, before: Log = drawn(world.r
   }
 }
 
+/** Lost: it would go on asking. */
 function endOf(advice: Advice): Walked["end"] {
+  if (advice.advice === "ask") return "lost";
   if (advice.advice === "healthy") return "healthy";
-  return advice.advice === "verdict" && advice.sure ? "sure" : "unsure";
+  return advice.sure ? "sure" : "unsure";
 }

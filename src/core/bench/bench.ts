@@ -1,9 +1,8 @@
-import { behaviourAt, ears } from "#core/rig/ear-matrix.ts";
-import { effectOf, signed } from "#core/rig/effect.ts";
+import { behaviourAt, relativeGains } from "#core/rig/ear-matrix.ts";
+import { effectOf, type Gains } from "#core/rig/effect.ts";
 import { type Move, survives } from "#core/rig/moves.ts";
 import { type BuiltRig, build, type Rig } from "#core/rig/rig.ts";
 import { type RigFault, rigFaults } from "#core/rig/rig-faults.ts";
-import { size } from "#core/units/complex.ts";
 import { seeded } from "#core/units/random.ts";
 
 /** A simulated rig with a hidden fault. It knows the fault; nothing that diagnoses may know it. */
@@ -11,10 +10,7 @@ export interface Bench {
   readonly seed: number;
   readonly hidden: RigFault;
   /** Real gains of the four ways to a position's ears after some moves, one for a healthy one. */
-  readonly gains: (
-    position: string,
-    moves: readonly Move[],
-  ) => readonly [ll: number, lr: number, rl: number, rr: number];
+  readonly gains: (position: string, moves: readonly Move[]) => Gains;
   /** The faults, by id, that a look at a place shows after some moves. */
   readonly seen: (place: string, moves: readonly Move[]) => readonly string[];
   /** Whether the headphones at a position sit the wrong way round. */
@@ -31,7 +27,7 @@ export function hide(plan: Rig, seed: number): Bench {
   return {
     seed,
     hidden,
-    gains: (position, moves) => gainsAt(rig, position, now(moves)),
+    gains: (position, moves) => relativeGains(rig, position, now(moves)),
     seen: (place, moves) =>
       now(moves)
         .filter((fault) => fault.seen && fault.place === place)
@@ -69,11 +65,4 @@ function drawn(faults: readonly RigFault[], share: number): RigFault | undefined
 /** A fault the simulated rig can play: one that is in the gear or in how it is worn, and can be heard somewhere. */
 const plays = (rig: BuiltRig, fault: RigFault): boolean =>
   fault.name !== "mirrors left and right" &&
-  rig.positions.some(({ id }) => effectOf(gainsAt(rig, id, [fault])) !== "straight");
-
-function gainsAt(rig: BuiltRig, position: string, faults: readonly RigFault[]) {
-  const healthy = ears(behaviourAt(rig, position, []))
-    .flat()
-    .map(size);
-  return signed(ears(behaviourAt(rig, position, faults)), Math.max(...healthy));
-}
+  rig.positions.some(({ id }) => effectOf(relativeGains(rig, id, [fault])) !== "straight");

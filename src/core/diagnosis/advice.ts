@@ -1,6 +1,7 @@
 import { catalogue, earCheck } from "#core/checks/catalogue.ts";
 import type { Asked } from "#core/checks/finding.ts";
 import { slip } from "#core/checks/slips.ts";
+import { survives } from "#core/rig/moves.ts";
 import type { Probability } from "#core/units/units.ts";
 import type { Beliefs } from "./beliefs.ts";
 import type { Evidence } from "./evidence.ts";
@@ -54,6 +55,27 @@ function unanswered(model: Model, evidence: Evidence, position: string): readonl
     .map(({ name }) => name);
 }
 
+/** The groups as moves have left them: what a move cured is no suspect any more. */
+const living = (groups: readonly Group[], { moves }: Evidence): readonly Group[] =>
+  moves.length === 0
+    ? groups
+    : groups
+        .map((group) => ({
+          ...group,
+          faults: group.faults.filter((fault) => moves.every((move) => survives(fault, move))),
+        }))
+        .filter(({ faults }) => faults.length > 0);
+
+/** Less likely than this, or after so many, and a suspect is not shown. */
+const worthShowing: Probability = 0.003;
+const mostShown = 5;
+
+/** The suspects a verdict shows: whom it names, then those that are not ruled out. */
+export function shownIn({ leading, suspects }: Standing): readonly Suspect[] {
+  const others = suspects.filter((one) => one !== leading && one.probability >= worthShowing);
+  return [...(leading === undefined ? [] : [leading]), ...others.slice(0, mostShown)];
+}
+
 /** The standing of one position: how likely trouble is there, who is suspected, what to ask next. */
 export function standingAt(
   model: Model,
@@ -64,7 +86,7 @@ export function standingAt(
 ): Standing {
   const way = model.wayTo(position);
   const suspects = suspectsOf(
-    groups.filter(({ branch }) => way.includes(branch)),
+    living(groups, evidence).filter(({ branch }) => way.includes(branch)),
     beliefs,
   );
   const trouble = troubleAt(model, beliefs, position);

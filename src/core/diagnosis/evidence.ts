@@ -57,7 +57,7 @@ const answered = (
   epoch: number,
 ): Heard[] =>
   earCheck(check).questions.map((question, at) => {
-    const said = results[at] ?? question.answers;
+    const said = known(question.answers, results[at]);
     return {
       question,
       position,
@@ -68,6 +68,12 @@ const answered = (
     };
   });
 
+/** Those of the answers given that the list has; words it does not know, or none, say nothing. */
+function known(answers: readonly string[], given: readonly string[] = answers): readonly string[] {
+  const listed = given.filter((one) => answers.includes(one));
+  return listed.length > 0 ? listed : answers;
+}
+
 function glance(
   model: Model,
   { place }: Extract<Asked, { check: "look" }>,
@@ -76,7 +82,7 @@ function glance(
 ): Seen[] {
   const look = model.looks.find((one) => one.place === place);
   if (look === undefined) return []; // the drawing has changed since
-  return [{ look, epoch, weights: meant(look.answers, results[0] ?? look.answers, lookSlip) }];
+  return [{ look, epoch, weights: meant(look.answers, known(look.answers, results[0]), lookSlip) }];
 }
 
 /** Adds to the evidence on the same question, or begins it. */
@@ -85,14 +91,14 @@ function gather(heard: Heard[], next: Heard): void {
     (one) =>
       one.question === next.question && one.position === next.position && one.epoch === next.epoch,
   );
-  const known = heard[at];
-  if (known === undefined) {
+  const before = heard[at];
+  if (before === undefined) {
     heard.push(next);
     return;
   }
-  const weights = known.weights.map((w, index) => w * (next.weights[index] ?? 1));
-  const said = new Set([...known.said, ...next.said]);
-  heard[at] = { ...known, weights, said, times: known.times + 1 };
+  const weights = before.weights.map((w, index) => w * (next.weights[index] ?? 1));
+  const said = new Set([...before.said, ...next.said]);
+  heard[at] = { ...before, weights, said, times: before.times + 1 };
 }
 
 /** The likelihood of what a look showed, for each of some fault sets. */

@@ -1,5 +1,4 @@
 import type { Look } from "#core/checks/look.ts";
-import type { Joined } from "#core/inference/rows.ts";
 import { type BuiltRig, build, type Rig } from "#core/rig/rig.ts";
 import { segmentsOf } from "#core/rig/segments.ts";
 import { type Answers, answersFor } from "./answers.ts";
@@ -17,8 +16,6 @@ export interface Model extends Answers {
   /** What the way to a position does with nothing wrong. */
   readonly healthy: (position: string) => number;
   readonly looks: readonly Look[];
-  /** What the inference keeps from one question to the next. */
-  readonly joined: Joined;
 }
 
 /** Works out what every fault of a rig, and every two together, would be answered. Takes a fraction of a second. */
@@ -55,6 +52,5 @@ export function modelOf(drawn: Rig): Model {
     wayTo,
     healthy,
     looks: branches.flatMap((branch) => branch.looks),
-    joined: new WeakMap(),
   };
 }

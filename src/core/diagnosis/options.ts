@@ -155,11 +155,15 @@ function elsewhere(
     });
 }
 
-/** The next position after this one, those not heard from first. */
+/** The position to go to for a second opinion: one already begun, else the next not heard from, else the next. */
 function neighbour(model: Model, evidence: Evidence, position: string): string | undefined {
   const all = model.root.positions;
   const at = all.indexOf(position);
   const others = [...all.slice(at + 1), ...all.slice(0, at)];
-  const heard = new Set(evidence.heard.map((one) => one.position));
-  return others.find((one) => heard.has(one)) ?? others[0];
+  const asked = (one: string) =>
+    evidence.heard.filter((each) => each.position === one && each.epoch === evidence.moves.length)
+      .length;
+  const whole = catalogue.filter(({ required }) => required).flatMap((check) => check.questions);
+  const begun = others.find((one) => asked(one) > 0 && asked(one) < whole.length);
+  return begun ?? others.find((one) => asked(one) === 0) ?? others[0];
 }

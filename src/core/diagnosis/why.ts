@@ -17,15 +17,17 @@ export interface Reason {
   }[];
 }
 
-/** Predicted against given, finding by finding, for the first fault of a group standing alone. */
+/** Predicted against given, for the first fault of a group standing alone; findings from before the last move speak of before. */
 export const reasonsFor = (
   model: Model,
   group: Group,
   happenings: readonly Happening[],
 ): readonly Reason[] =>
-  happenings.flatMap((happening) =>
-    happening.kind === "finding" ? [reason(model, group, happening.finding)] : [],
-  );
+  happenings
+    .slice(happenings.findLastIndex(({ kind }) => kind === "move") + 1)
+    .flatMap((happening) =>
+      happening.kind === "finding" ? [reason(model, group, happening.finding)] : [],
+    );
 
 /** What would be asked, and how likely each answer is under the first fault of a group. */
 interface Prediction {

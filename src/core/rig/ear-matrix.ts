@@ -1,5 +1,7 @@
+import { size } from "#core/units/complex.ts";
 import type { Matrix } from "#core/units/matrix.ts";
 import { type Behaviour, follow } from "./behaviour.ts";
+import { type Gains, signed } from "./effect.ts";
 import type { BuiltRig } from "./rig.ts";
 import type { RigFault } from "./rig-faults.ts";
 import { stepsTo } from "./steps.ts";
@@ -20,6 +22,15 @@ export const behaviourAt = (
  */
 export function earMatrix(rig: BuiltRig, position: string, faults: readonly RigFault[]): Matrix {
   return ears(behaviourAt(rig, position, faults));
+}
+
+/**
+ * Real gains of the four ways to a position's ears under a fault set, one for the largest of a healthy chain: left ear from left,
+ * left ear from right, right ear from left, right ear from right.
+ */
+export function relativeGains(rig: BuiltRig, position: string, faults: readonly RigFault[]): Gains {
+  const healthy = earMatrix(rig, position, []).flat().map(size);
+  return signed(earMatrix(rig, position, faults), Math.max(...healthy));
 }
 
 /** From the cups to the ears: who wears them backwards has them exchanged, and an ear may hear less. */

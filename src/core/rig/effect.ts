@@ -24,6 +24,9 @@ export const effects = [
 ] as const;
 export type Effect = (typeof effects)[number];
 
+/** Left ear from left, left ear from right, right ear from left, right ear from right. */
+export type Gains = readonly [ll: number, lr: number, rl: number, rr: number];
+
 /** Weaker than this beside the strongest and a picture leaves it out. */
 const drawn: Decibels = -18;
 
@@ -31,7 +34,7 @@ const drawn: Decibels = -18;
  * Real gains of the four ways, with the sign they mostly have, relative to `healthy` (the largest gain of the healthy chain): left
  * ear from left, left ear from right, right ear from left, right ear from right.
  */
-export function signed(ears: Matrix, healthy: number): readonly [number, number, number, number] {
+export function signed(ears: Matrix, healthy: number): Gains {
   const at = (ear: number, side: number) => {
     const gain = ears[ear]?.[side];
     return gain === undefined ? 0 : (Math.sign(gain.re) * size(gain)) / healthy;
@@ -40,7 +43,7 @@ export function signed(ears: Matrix, healthy: number): readonly [number, number,
 }
 
 /** Names what four signed gains do. */
-export function effectOf(gains: readonly [number, number, number, number]): Effect {
+export function effectOf(gains: Gains): Effect {
   const strongest = Math.max(...gains.map(Math.abs));
   if (toDecibels(strongest) < silent) return "nothing";
   const pattern = gains
@@ -56,7 +59,7 @@ const silent: Decibels = -30;
 const tilted: Decibels = 3;
 
 /** Each side in its own ear. */
-function apart([ll, , , rr]: readonly [number, number, number, number]): Effect {
+function apart([ll, , , rr]: Gains): Effect {
   if (ll * rr < 0) return "one side inverted";
   const tilt = toDecibels(Math.abs(ll) / Math.abs(rr));
   if (Math.abs(tilt) < tilted) return "straight";
@@ -64,7 +67,7 @@ function apart([ll, , , rr]: readonly [number, number, number, number]): Effect 
 }
 
 /** Both sides in both ears. */
-function together([ll, lr, rl, rr]: readonly [number, number, number, number]): Effect {
+function together([ll, lr, rl, rr]: Gains): Effect {
   if (ll * lr < 0 && rl * rr < 0) return "difference";
   if (ll * lr > 0 && rl * rr > 0 && ll * rl < 0) return "mono, one ear inverted";
   return ll * rl > 0 && lr * rr > 0 ? "mono" : "mixed";

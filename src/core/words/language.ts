@@ -34,6 +34,17 @@ export interface Language {
   readonly volumeFirst: string;
   /** What no check here can tell, whatever was answered. */
   readonly neverTested: readonly string[];
-  /** Where a fault sits: its part, and its plug or socket where that matters. */
-  readonly where: (part: string, at: string, into: string | undefined) => string;
+  readonly where: (spot: Spot) => string;
+}
+
+/** Where a fault sits: its part, and its plug or socket where that matters. */
+export interface Spot {
+  readonly part: string;
+  readonly at: string;
+  /** The box its plug belongs in. */
+  readonly into?: string;
+  /** Which plug, where several of the part's go into that box. */
+  readonly plug?: string;
+  /** The socket it stands in by mistake. */
+  readonly socket?: string;
 }

@@ -2,6 +2,7 @@ import { type Look, sightOf } from "#core/checks/look.ts";
 import type { BuiltRig } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { english } from "#core/words/english.ts";
+import { spotOf } from "#core/words/fault-text.ts";
 
 /** One thing an eye can see at a place, and the answer of the look that says so. */
 export interface LookAnswer {
@@ -10,15 +11,14 @@ export interface LookAnswer {
 }
 
 /** What a fault shows, with the end of the lead where it has several. */
-export function seenWords(rig: BuiltRig, { part, at, name }: RigFault): string {
-  const { seen } = english.faults[name];
-  const end = rig.plugged.find((one) => one.part === part && at.startsWith(one.plug));
-  if (end === undefined || name === "sides exchanged") return seen;
-  const other = at.split(" in ")[1];
-  const what = other === undefined ? seen : `in the socket marked ${other}`;
-  const beside = rig.plugged.filter((one) => one.part === part && one.into === end.into);
-  const plug = beside.length === 1 ? "" : `the ${end.plug} plug `;
-  return `${what}, ${plug}at the ${end.into}`;
+export function seenWords(rig: BuiltRig, fault: RigFault): string {
+  const { seen } = english.faults[fault.name];
+  const { into, plug, socket } = spotOf(rig, fault);
+  if (into === undefined) return seen;
+  const what = socket === undefined ? seen : `in the socket marked ${socket}`;
+  return plug === undefined
+    ? `${what}, at the ${into}`
+    : `${what}, the ${plug} plug at the ${into}`;
 }
 
 /** The closed list of a look, 'all as it should be' first. */

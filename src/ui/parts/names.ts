@@ -8,5 +8,5 @@ export const seatName = (rig: Rig, position: string): string =>
 export function placeName(rig: Rig, place: string): string {
   if (place === operatorId) return "whoever writes the answers down";
   const seat = rig.positions.find(({ id }) => listenerOf(id) === place || id === place);
-  return seat?.name ?? `the ${place}`;
+  return seat?.name ?? (place.startsWith("headphones") ? place : `the ${place}`);
 }

@@ -1,7 +1,6 @@
 import { useState } from "preact/hooks";
 import { earCheck } from "#core/checks/catalogue.ts";
 import type { EarCheck } from "#core/checks/check.ts";
-import { startLevel } from "#core/signals/caps.ts";
 import { english } from "#core/words/english.ts";
 import { BurstCue } from "#ui/parts/burst-cue.tsx";
 import { seatName } from "#ui/parts/names.ts";
@@ -46,7 +45,7 @@ export function Ask({ held, ready, position, asked }: Props) {
         <h1 id="question">
           {state.phase === "play" ? words.before : words.questions[state.given.length]}
         </h1>
-        <p class={asked.position === position && world.level >= startLevel ? "hint" : "hint go"}>
+        <p class={asked.position === position && !world.lowered ? "hint" : "hint go"}>
           {hint({ held, ready, position, asked }, state)}
         </p>
         {check.questions.length > 1 && <BurstCue signal={check.signal} playing={world.playing} />}
@@ -93,7 +92,7 @@ function hint({ held, ready, position, asked }: Props, { phase }: AskState): str
       ? "Point at the ear it is in: the letter drawn there is the answer."
       : "As the person wearing them hears it.";
   if (held.world.muted) return "Muted: a hand was on the gear.";
-  if (held.world.level < startLevel)
+  if (held.world.lowered)
     return "It comes back 20 dB lower. Press louder, step by step, until it is as it was.";
   return asked.position === position
     ? "Play it, then point at where it was."

@@ -19,7 +19,7 @@ export function Healthy({ held: { show }, ready: { derived }, position }: AtPosi
         <Tick /> Healthy
       </Heading>
       <p class="sure">
-        {`Left in the left ear, right in the right, the middle in the middle. Trouble is still possible: ${inHundred(derived.standing(position).trouble)}.`}
+        {`Nothing found by these checks: left in the left ear, right in the right, the middle in the middle. Trouble is still possible: ${inHundred(derived.standing(position).trouble)}.`}
       </p>
       <WayPicture rig={rig} position={position} />
       <div class="columns">

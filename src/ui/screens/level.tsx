@@ -7,7 +7,7 @@ export function Level({ held: { page, world, edges, change } }: { readonly held:
   return (
     <footer class="level">
       <p class="loudness">
-        <output>{levelWords(world.level)}</output>
+        <span class="now">{levelWords(world.level)}</span>
         {page.sounded && (
           <span>
             <button type="button" class="step" onClick={softer}>

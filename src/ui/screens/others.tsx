@@ -12,19 +12,14 @@ interface Props {
   readonly position: string;
 }
 
-/** Less likely than this and a suspect is not worth a line. */
-const worthSaying = 0.01;
-const most = 3;
-
 /** The other suspects, each with what would tell it from the first. */
 export function Others({ leading, rest, derived: { model }, position }: Props) {
-  const shown = rest.filter(({ probability }) => probability >= worthSaying).slice(0, most);
-  if (shown.length === 0) return null;
+  if (rest.length === 0) return null;
   return (
     <>
       <h2>Not ruled out</h2>
       <ul>
-        {shown.map(({ group, probability }) => {
+        {rest.map(({ group, probability }) => {
           const [fault] = group.faults;
           const asked = separating(model, leading.group, group, position);
           return (

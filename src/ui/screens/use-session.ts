@@ -16,6 +16,7 @@ export function useSession(held: Held): Session {
   const { player, now } = edges;
   const ready = useReady(page, () => change(dropped));
   const go = (next: Page) => {
+    player.silence();
     if (player.world().muted && asksForSound(next)) player.handOff();
     change(() => next);
   };

@@ -1,4 +1,4 @@
-import type { Advice } from "#core/diagnosis/advice.ts";
+import { type Advice, shownIn } from "#core/diagnosis/advice.ts";
 import type { Suspect } from "#core/diagnosis/suspects.ts";
 import { english } from "#core/words/english.ts";
 import { mendText } from "#core/words/fault-text.ts";
@@ -22,8 +22,7 @@ type Props = AtPosition & { readonly verdict: Verdicts };
 export function Verdict({ held, ready, position, verdict }: Props) {
   useHandOn(held.edges.player);
   const { derived } = ready;
-  const { leading, suspects } = derived.standing(position);
-  const rest = suspects.filter((one) => one !== leading);
+  const [leading, ...rest] = shownIn(derived.standing(position));
   const [fault] = leading ? leading.group.faults : [];
   if (leading === undefined || fault === undefined) return null;
   const { rig } = derived.model;
@@ -46,8 +45,15 @@ export function Verdict({ held, ready, position, verdict }: Props) {
   );
 }
 
-function sureWords({ probability }: Suspect, { sure, fits }: Verdicts, text: string): string {
+function sureWords(
+  { group, probability }: Suspect,
+  { sure, fits }: Verdicts,
+  text: string,
+): string {
   const words = `${howSure(probability)}, ${inHundred(probability)}`;
+  const alike = group.faults.length;
+  if (sure && alike > 1)
+    return `Or one of ${counted(alike - 1, "other", "others")} that no check here tells from it: ${words}.`;
   if (sure) return sentence(words);
   const why = fits
     ? "Nothing on offer is worth its seconds."
@@ -87,7 +93,7 @@ function Possibilities({ leading: { group }, ready }: Pick<MoveProps, "leading" 
   if (group.faults.length < 2) return null;
   return (
     <>
-      <h2>{`Cannot be told apart here: ${counted(group.faults.length, "possibility", "possibilities")}`}</h2>
+      <h2>{`No check here tells these ${group.faults.length} apart, a repair does`}</h2>
       <ul>
         {group.faults.map((fault) => (
           <li key={fault.id}>{faultWords(ready.derived.model, fault)}</li>

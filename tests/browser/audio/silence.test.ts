@@ -1,29 +1,48 @@
 import { describe, expect, test } from "vitest";
-import { pause, Stage, settled } from "./stage.ts";
-import { soundingSpan } from "./tap.ts";
+import { burst, pause, Stage, settled } from "./stage.ts";
+import { isGapless, soundingSpan } from "./tap.ts";
 
 const stage = new Stage();
+
+/** Plays, presses silence after so many milliseconds, and hears the rest. */
+async function silenced(ms: number) {
+  const { player, tap } = stage;
+  tap.heard.length = 0;
+  const playing = player.play("burst-pair", 1);
+  const context = await stage.sounding();
+  await pause(ms);
+  const pressed = context.currentTime;
+  player.silence();
+  expect(await playing).toEqual({ ended: "silenced" });
+  expect(player.world().playing).toBe(false);
+  await settled();
+  return { pressed, heard: [...tap.heard] };
+}
+
+/** On a busy machine the recorder may lose a block, or the press may come after the burst: neither says anything of the player. */
+async function silencedOnTheRecord(ms: number) {
+  for (let again = 0; again < 4; again++) {
+    const recorded = await silenced(ms);
+    const { first } = soundingSpan(recorded.heard) ?? { first: 0 };
+    const inTheBurst = recorded.pressed - first < burst - 0.03;
+    if (inTheBurst && isGapless(recorded.heard)) return recorded;
+  }
+  throw new Error("no press fell into the burst and was recorded whole");
+}
 
 describe("silence", () => {
   test.for([100, 107, 113])(
     "pressed after %d ms is there within 20 ms, without a click",
+    { timeout: 30_000 },
     async (ms) => {
-      const { player, tap } = stage;
-      const playing = player.play("burst-pair", 1);
-      const context = await stage.sounding();
-      await pause(ms);
-      const pressed = context.currentTime;
-      player.silence();
-      expect(await playing).toEqual({ ended: "silenced" });
-      expect(player.world().playing).toBe(false);
-      await settled();
-      const { first, last } = soundingSpan(tap.heard) ?? { first: 0, last: 0 };
+      const { pressed, heard } = await silencedOnTheRecord(ms);
+      const { first, last } = soundingSpan(heard) ?? { first: 0, last: 0 };
       expect(first).toBeLessThan(pressed);
       expect(last - pressed).toBeGreaterThan(0.002);
       expect(last - pressed).toBeLessThan(0.02);
-      const steps = tap.heard.map(({ left }, n) => Math.abs(left - (tap.heard[n - 1]?.left ?? 0)));
+      const steps = heard.map(({ left }, n) => Math.abs(left - (heard[n - 1]?.left ?? 0)));
       const greatest = (values: number[]) => values.reduce((most, x) => Math.max(most, x), 0);
-      const end = tap.heard.findIndex(({ at }) => at >= last - 0.002);
+      const end = heard.findIndex(({ at }) => at >= last - 0.002);
       expect(greatest(steps.slice(end))).toBeLessThan(greatest(steps) / 3);
     },
   );

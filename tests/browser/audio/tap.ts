@@ -87,3 +87,7 @@ export function soundingSpan(heard: Heard[]): { first: Seconds; last: Seconds } 
   const [first, last] = [sounding[0], sounding.at(-1)];
   return first && last && { first: first.at, last: last.at };
 }
+
+/** Whether no block was lost: every sample follows the one before it by one period. */
+export const isGapless = (heard: Heard[]): boolean =>
+  heard.every(({ at }, n) => n === 0 || Math.abs(at - (heard[n - 1]?.at ?? 0)) < 0.001);

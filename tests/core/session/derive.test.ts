@@ -99,6 +99,52 @@ describe("moves", () => {
     expect(first?.group.faults.every(({ part }) => part !== "headphones 1")).toBe(true);
   });
 
+  test("a mended part is named no more: the next of its group is", () => {
+    const dead = ["position 2", "position 3"].reduce(
+      (log, position) =>
+        at(
+          at(at(log, position, "left", "left ear"), position, "right", "right ear"),
+          position,
+          "pair",
+          "middle",
+          "all round",
+        ),
+      find(
+        find(find(empty, "left", "nothing"), "right", "right ear"),
+        "pair",
+        "right ear",
+        "right ear",
+      ),
+    );
+    const named = (log: Log) => derived(log).standing("position 1").leading?.group.faults[0];
+    expect(named(dead)?.part).toBe("headphones 1");
+    const other = add(
+      dead,
+      { entry: "move", move: { move: "replaced", place: "headphones 1" } },
+      0,
+    );
+    const still = find(find(other, "left", "nothing"), "right", "right ear");
+    expect(named(still)?.id).toBe("amplifier / output 1 / left side of the output dead");
+    const moved = add(
+      still,
+      { entry: "move", move: { move: "replaced", place: "amplifier, output 1" } },
+      0,
+    );
+    const well = find(
+      find(find(moved, "left", "left ear"), "right", "right ear"),
+      "pair",
+      "middle",
+      "all round",
+    );
+    expect(derived(well).state("position 1")).toBe("healthy");
+  });
+
+  test("words that no list has say nothing, and never make a position healthy", () => {
+    const odd = find(find(find(empty, "left", "somewhere"), "right"), "pair", "up", "down");
+    expect(derived(odd).state("position 1")).not.toBe("healthy");
+    expect(chance(odd, lostReturn)).toBeCloseTo(chance(empty, lostReturn), 12);
+  });
+
   test("after a move a position is healthy only when it was heard again", () => {
     const before = find(
       find(find(empty, "left", "left ear"), "right", "right ear"),
