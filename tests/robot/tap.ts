@@ -33,8 +33,11 @@ export function layTap(): void {
     const lines = context.createChannelMerger(3);
     const clock = context.createConstantSource();
     const node = context.createScriptProcessor(4096, 3, 1);
+    // From a moment still to come: one that has passed would be taken for now, and the clock would be late for good.
+    const start = context.currentTime + 0.02;
     clock.offset.setValueAtTime(0, 0);
-    clock.offset.linearRampToValueAtTime(600, 600);
+    clock.offset.setValueAtTime(start, start);
+    clock.offset.linearRampToValueAtTime(start + 600, start + 600);
     clock.start();
     plain.call(sides, lines, 0, 0);
     plain.call(sides, lines, 1, 1);
@@ -42,9 +45,10 @@ export function layTap(): void {
     plain.call(lines, node);
     plain.call(node, context.destination);
     node.onaudioprocess = ({ inputBuffer }) => {
+      const left = inputBuffer.getChannelData(0).slice();
+      const right = inputBuffer.getChannelData(1).slice();
       const at = inputBuffer.getChannelData(2)[0] ?? 0;
-      const [left, right] = [inputBuffer.getChannelData(0), inputBuffer.getChannelData(1)];
-      blocks.push({ at, left: left.slice(), right: right.slice() });
+      if (at > 0) blocks.push({ at, left, right }); // else the clock has not begun
     };
     return sides;
   };

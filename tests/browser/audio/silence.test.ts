@@ -24,8 +24,10 @@ async function silencedOnTheRecord(ms: number) {
   for (let again = 0; again < 4; again++) {
     const recorded = await silenced(ms);
     const { first } = soundingSpan(recorded.heard) ?? { first: 0 };
-    const inTheBurst = recorded.pressed - first < burst - 0.03;
-    if (inTheBurst && isGapless(recorded.heard)) return recorded;
+    const { heard, pressed } = recorded;
+    const inTheBurst = pressed - first < burst - 0.03;
+    const toTheEnd = (heard.at(-1)?.at ?? 0) > pressed + 0.05;
+    if (inTheBurst && toTheEnd && isGapless(heard)) return recorded;
   }
   throw new Error("no press fell into the burst and was recorded whole");
 }

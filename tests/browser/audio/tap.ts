@@ -48,13 +48,18 @@ function recorderOf(context: AudioContext, heard: Heard[], connect: Connect): Au
   const sides = context.createChannelSplitter(2);
   const lines = context.createChannelMerger(3);
   const clock = context.createConstantSource();
-  const recorder = context.createScriptProcessor(1024, 3, 1);
+  const recorder = context.createScriptProcessor(2048, 3, 1);
+  // From a moment still to come: one that has passed would be taken for now, and the clock would be late for good.
+  const start = context.currentTime + 0.02;
   clock.offset.setValueAtTime(0, 0);
-  clock.offset.linearRampToValueAtTime(60, 60);
+  clock.offset.setValueAtTime(start, start);
+  clock.offset.linearRampToValueAtTime(start + 60, start + 60);
   clock.start();
   recorder.onaudioprocess = ({ inputBuffer }) => {
-    const [left, right, times] = [0, 1, 2].map((n) => inputBuffer.getChannelData(n));
+    // Copied at once: a browser that is ahead writes into the same memory again.
+    const [left, right, times] = [0, 1, 2].map((n) => inputBuffer.getChannelData(n).slice());
     for (const [n, at] of (times ?? []).entries()) {
+      if (at === 0) continue; // the clock has not begun
       heard.push({ at, left: left?.[n] ?? Number.NaN, right: right?.[n] ?? Number.NaN });
     }
   };
