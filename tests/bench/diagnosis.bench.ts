@@ -46,6 +46,13 @@ const mixed: readonly Happening[] = [0, 1, 2, 3, 4, 5, 6, 7].flatMap((at) => {
   ];
 });
 
+/** After a part was replaced: findings from before it speak of the rig as it was. */
+const replaced: readonly Happening[] = [
+  ...log,
+  { kind: "move", move: { move: "replaced", place: "headphones 8" } },
+  heard("position 8", "left", "left ear"),
+];
+
 describe("eight positions", () => {
   bench("beliefs from the whole log and the next check (bound: 10 ms)", () => {
     const evidence = evidenceOf(model, log);
@@ -53,6 +60,10 @@ describe("eight positions", () => {
   });
   bench("the same where no two positions answered alike", () => {
     const evidence = evidenceOf(model, mixed);
+    standingAt(model, groups, evidence, beliefsOf(model, evidence), "position 8");
+  });
+  bench("the same after a part was replaced", () => {
+    const evidence = evidenceOf(model, replaced);
     standingAt(model, groups, evidence, beliefsOf(model, evidence), "position 8");
   });
   bench("the named alternative: the rig's table made anew for every answer", () => {

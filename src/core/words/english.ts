@@ -59,18 +59,6 @@ export const english: Language = {
     "right weak": "the right side is weaker",
     mixed: "the sides are mixed up in each other",
   },
-  parts: {
-    laptop: "laptop",
-    mixer: "mixer",
-    "TRS lead": "TRS lead",
-    "TS lead": "TS lead",
-    "insert Y": "insert Y lead",
-    "one-to-both lead": "one-to-both lead",
-    "headphone amplifier": "headphone amplifier",
-    headphones: "headphones",
-    listener: "listener",
-    operator: "whoever asks",
-  },
   asItShouldBe: "all as it should be",
   volumeFirst: "Volume down first",
   neverTested: [

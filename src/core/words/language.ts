@@ -1,7 +1,6 @@
 import type { EarCheckName } from "#core/checks/check.ts";
 import type { Heard } from "#core/listening/heard.ts";
 import type { FaultName } from "#core/parts/fault-names.ts";
-import type { PartKind } from "#core/parts/part.ts";
 import type { Effect } from "#core/rig/effect.ts";
 
 /** What is said of a fault, given the words for where it is. */
@@ -29,7 +28,6 @@ export interface Language {
   readonly checks: Readonly<Record<EarCheckName, CheckWords>>;
   readonly heard: Readonly<Record<Heard, string>>;
   readonly effects: Readonly<Record<Effect, string>>;
-  readonly parts: Readonly<Record<PartKind, string>>;
   readonly asItShouldBe: string;
   readonly volumeFirst: string;
   /** What no check here can tell, whatever was answered. */
