@@ -33,7 +33,7 @@ const most = 30;
 
 /** Lays the tap; once a page, before it loads anything. */
 export async function prepare(page: Page): Promise<void> {
-  // A compiler may name functions by a helper of its own, which the page lacks.
+  // A compiler may name functions by a function of its own, which the page lacks.
   await page.addInitScript({ content: `globalThis.__name ??= (one) => one;(${layTap})()` });
 }
 

@@ -39,13 +39,12 @@ export interface Standing {
 }
 
 /** The required checks not clearly answered at a position since anything on the way to it was touched. */
-function unanswered(model: Model, evidence: Evidence, position: string): readonly string[] {
-  const places = new Set(
-    model.wayTo(position).flatMap(({ faults }) => faults.map(({ place }) => place)),
-  );
-  const touched = evidence.moves.findLastIndex(({ place }) => places.has(place));
+function unanswered(evidence: Evidence, position: string): readonly string[] {
   const clear = evidence.heard.filter(
-    (one) => one.position === position && one.epoch > touched && Math.min(...one.weights) < slip,
+    (one) =>
+      one.position === position &&
+      one.epoch === evidence.nowAt(position) &&
+      Math.min(...one.weights) < slip,
   );
   return catalogue
     .filter(({ required }) => required)
@@ -90,7 +89,7 @@ export function standingAt(
     beliefs,
   );
   const trouble = troubleAt(model, beliefs, position);
-  const missing = unanswered(model, evidence, position);
+  const missing = unanswered(evidence, position);
   const fit = fitAt(model, evidence, beliefs, position);
   const settled = settle(trouble, suspects, missing, fit, position);
   const advice =

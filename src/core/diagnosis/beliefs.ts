@@ -3,10 +3,12 @@ import type { Way } from "#core/inference/spread.ts";
 import { believe } from "#core/inference/tree.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { type Branch, mostFaults } from "./branch.ts";
+import { dot } from "./dot.ts";
 import { type Era, eraAfter } from "./era.ts";
-import { dot, type Evidence, glimpses } from "./evidence.ts";
+import type { Evidence } from "./evidence.ts";
 import type { Model } from "./model.ts";
 import { remembered } from "./remembered.ts";
+import { glimpses } from "./sights.ts";
 
 /** The fault sets of one branch as they are now, and one probability for each. */
 export interface BelievedSets {

@@ -1,17 +1,16 @@
 import { earCheck } from "#core/checks/catalogue.ts";
 import type { Question } from "#core/checks/check.ts";
 import type { Asked, Finding, Happening } from "#core/checks/finding.ts";
-import { type Look, predictLook, sightsOf } from "#core/checks/look.ts";
+import type { Look } from "#core/checks/look.ts";
 import { lookSlip, meant, slip } from "#core/checks/slips.ts";
 import type { Move } from "#core/rig/moves.ts";
-import type { RigFault } from "#core/rig/rig-faults.ts";
 import type { Model } from "./model.ts";
 
 /** Everything answered to one question between two moves: the chance of it, for each answer that may have been meant. */
 export interface Heard {
   readonly question: Question;
   readonly position: string;
-  /** How many moves came before. */
+  /** How many moves came before the last that touched the way to there; any epoch up to the next such move is the same. */
   readonly epoch: number;
   readonly weights: Float64Array;
   /** All answers given. */
@@ -31,6 +30,9 @@ export interface Evidence {
   readonly moves: readonly Move[];
   readonly heard: readonly Heard[];
   readonly seen: readonly Seen[];
+  /** The epoch that holds now at a position, and at a place to look at. */
+  readonly nowAt: (position: string) => number;
+  readonly nowOf: (look: Look) => number;
 }
 
 /** Whoever is asked twice gives the same judgement twice; only the slips are drawn anew. So answers to one question are gathered. */
@@ -38,15 +40,28 @@ export function evidenceOf(model: Model, happenings: readonly Happening[]): Evid
   const moves: Move[] = [];
   const heard: Heard[] = [];
   const seen: Seen[] = [];
+  const nowAt = (position: string) => epochOf(moves, placesOn(model, position));
+  const nowOf = ({ place }: Look) => epochOf(moves, new Set([place]));
   const find = ({ asked, results }: Finding): void => {
-    if (asked.check === "look") seen.push(...glance(model, asked, results, moves.length));
-    else for (const one of answered(asked, results, moves.length)) gather(heard, one);
+    if (asked.check === "look") {
+      const look = model.looks.find((one) => one.place === asked.place);
+      if (look !== undefined) glance(seen, look, results, nowOf(look));
+    } else if (model.rig.positions.some(({ id }) => id === asked.position))
+      for (const one of answered(asked, results, nowAt(asked.position))) gather(heard, one);
   };
   for (const happening of happenings)
     if (happening.kind === "move") moves.push(happening.move);
     else find(happening.finding);
-  return { moves, heard, seen };
+  return { moves, heard, seen, nowAt, nowOf };
 }
+
+/** Just after the last move at one of some places. */
+const epochOf = (moves: readonly Move[], places: ReadonlySet<string>): number =>
+  moves.findLastIndex(({ place }) => places.has(place)) + 1;
+
+/** Every place on the way to a position that a hand may touch. */
+const placesOn = ({ wayTo }: Model, position: string): ReadonlySet<string> =>
+  new Set(wayTo(position).flatMap(({ faults }) => faults.map(({ place }) => place)));
 
 type Results = readonly (readonly string[])[];
 
@@ -74,15 +89,11 @@ function known(answers: readonly string[], given: readonly string[] = answers): 
   return listed.length > 0 ? listed : answers;
 }
 
-function glance(
-  model: Model,
-  { place }: Extract<Asked, { check: "look" }>,
-  results: Results,
-  epoch: number,
-): Seen[] {
-  const look = model.looks.find((one) => one.place === place);
-  if (look === undefined) return []; // the drawing has changed since
-  return [{ look, epoch, weights: meant(look.answers, known(look.answers, results[0]), lookSlip) }];
+/** A second look at what nobody touched shows the same, and takes the place of the first. */
+function glance(seen: Seen[], look: Look, results: Results, epoch: number): void {
+  const weights = meant(look.answers, known(look.answers, results[0]), lookSlip);
+  const at = seen.findIndex((one) => one.look === look && one.epoch === epoch);
+  seen.splice(at < 0 ? seen.length : at, at < 0 ? 0 : 1, { look, epoch, weights });
 }
 
 /** Adds to the evidence on the same question, or begins it. */
@@ -99,46 +110,4 @@ function gather(heard: Heard[], next: Heard): void {
   const weights = before.weights.map((w, index) => w * (next.weights[index] ?? 1));
   const said = new Set([...before.said, ...next.said]);
   heard[at] = { ...before, weights, said, times: before.times + 1 };
-}
-
-/** The likelihood of what a look showed, for each of some fault sets. */
-export function glimpses({ look, weights }: Seen, sets: FaultLists): Float64Array {
-  const { which, shown } = showing(look, sets);
-  const chances = shown.map((there) => dot(predictLook(look, there), weights));
-  return Float64Array.from(which, (at) => chances[at] ?? 1);
-}
-
-type FaultLists = readonly (readonly RigFault[])[];
-
-/** Which of a look's answers each fault set would show: the different cases, and for each set the number of its case. */
-export interface Showing {
-  readonly shown: readonly (readonly string[])[];
-  readonly which: Int32Array;
-}
-
-const showings = new WeakMap<FaultLists, Map<Look, Showing>>();
-
-/** Remembered by the identity of the list of sets. */
-export function showing(look: Look, sets: FaultLists): Showing {
-  const memory = showings.get(sets) ?? new Map<Look, Showing>();
-  showings.set(sets, memory);
-  const known = memory.get(look);
-  if (known !== undefined) return known;
-  const cases = new Map<string, number>();
-  const shown: (readonly string[])[] = [];
-  const which = Int32Array.from(sets, (faults) => {
-    const there = sightsOf(look, faults);
-    const key = there.join();
-    const at = cases.get(key) ?? shown.push(there) - 1;
-    cases.set(key, at);
-    return at;
-  });
-  memory.set(look, { shown, which });
-  return { shown, which };
-}
-
-export function dot(a: Float64Array, b: Float64Array): number {
-  let sum = 0;
-  for (let at = 0; at < a.length; at++) sum += (a[at] as number) * (b[at] as number);
-  return sum;
 }

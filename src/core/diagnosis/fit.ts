@@ -23,7 +23,7 @@ export function fitAt(model: Model, evidence: Evidence, beliefs: Beliefs, positi
   if (best === undefined || model.pool.behaviour(best.behaviour).unlisted)
     return { fit: 1, worst: undefined };
   const fits = evidence.heard
-    .filter((one) => one.position === position && one.epoch === evidence.moves.length)
+    .filter((one) => one.position === position && one.epoch === evidence.nowAt(position))
     .map((one) => ({ one, fit: fitOf(model, one, best.behaviour) }));
   const worst = fits.reduce<(typeof fits)[number] | undefined>(
     (least, next) => (least === undefined || next.fit < least.fit ? next : least),

@@ -7,8 +7,9 @@ import { both, expected, information, type Prospect } from "#core/inference/info
 import type { Way } from "#core/inference/spread.ts";
 import type { Seconds } from "#core/units/units.ts";
 import type { Beliefs, BelievedSets } from "./beliefs.ts";
-import { type Evidence, showing } from "./evidence.ts";
+import type { Evidence } from "./evidence.ts";
 import type { Model } from "./model.ts";
+import { showing } from "./sights.ts";
 
 /** Something that could be asked next: what it is expected to tell, and what it costs. */
 export interface Option {
@@ -45,8 +46,8 @@ export function optionsAt(
 }
 
 /** Looking twice at what nobody touched shows the same. */
-const notYet = (looks: readonly Look[], { seen, moves }: Evidence): readonly Look[] =>
-  looks.filter((look) => seen.every((one) => one.look !== look || one.epoch < moves.length));
+const notYet = (looks: readonly Look[], { seen, nowOf }: Evidence): readonly Look[] =>
+  looks.filter((look) => seen.every((one) => one.look !== look || one.epoch < nowOf(look)));
 
 const likely = (beliefs: Beliefs, position: string): readonly Way[] =>
   beliefs.ways(position).filter(({ probability }) => probability > negligible);
@@ -74,7 +75,7 @@ function atPosition(
 
 function answersTo(
   model: Model,
-  { heard, moves }: Evidence,
+  { heard, nowAt }: Evidence,
   behaviour: number,
   position: string,
   check: EarCheck,
@@ -82,7 +83,7 @@ function answersTo(
   const before = heard.filter(
     (one) =>
       one.position === position &&
-      one.epoch === moves.length &&
+      one.epoch === nowAt(position) &&
       check.questions.includes(one.question),
   );
   if (before.length === 0) return model.answers(check, position)(behaviour);
@@ -161,7 +162,7 @@ function neighbour(model: Model, evidence: Evidence, position: string): string |
   const at = all.indexOf(position);
   const others = [...all.slice(at + 1), ...all.slice(0, at)];
   const asked = (one: string) =>
-    evidence.heard.filter((each) => each.position === one && each.epoch === evidence.moves.length)
+    evidence.heard.filter((each) => each.position === one && each.epoch === evidence.nowAt(one))
       .length;
   const whole = catalogue.filter(({ required }) => required).flatMap((check) => check.questions);
   const begun = others.find((one) => asked(one) > 0 && asked(one) < whole.length);

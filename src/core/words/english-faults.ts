@@ -184,7 +184,7 @@ export const faults: Readonly<Record<FaultName, FaultWords>> = {
   "mirrors left and right": words(
     "@ takes left for right",
     "cannot be seen",
-    "ask by touching the cup, not by saying left or right",
+    "let somebody else take over from @; or ask which cup is touched, not left or right",
   ),
   "something not on the list": words(
     "it is something that is not on the list",

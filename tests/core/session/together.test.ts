@@ -45,4 +45,32 @@ describe("positions are judged together", () => {
     expect(chance(look(sightOf(fault)), mixerMono)).toBeGreaterThan(0.95);
     expect(chance(look("as it should be"), mixerMono)).toBeLessThan(0.1);
   });
+
+  test("a move elsewhere is no new hearing: the same answer after it is the same judgement", () => {
+    const once = find(find(empty, "left", "middle"), "right", "middle");
+    const elsewhere = add(
+      once,
+      { entry: "move", move: { move: "set right", place: "amplifier, output 4" } },
+      0,
+    );
+    expect(chance(find(elsewhere, "left", "middle"), mixerMono)).toBeCloseTo(
+      chance(find(once, "left", "middle"), mixerMono),
+      9,
+    );
+    const looked = (log: Log) =>
+      add(
+        log,
+        {
+          entry: "finding",
+          finding: { asked: { check: "look", place: "mixer" }, results: [["as it should be"]] },
+        },
+        0,
+      );
+    const moved = add(
+      looked(once),
+      { entry: "move", move: { move: "set right", place: "amplifier, output 4" } },
+      0,
+    );
+    expect(chance(looked(moved), mixerMono)).toBeCloseTo(chance(looked(once), mixerMono), 9);
+  });
 });
