@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { type BuiltPage, openBuiltPage } from "./built-page.ts";
 import { type Case, casesOfEveryKind, kindOf, kinds, model, namedBy, rig } from "./cases.ts";
 import type { Recording } from "./ears.ts";
-import { prepare, walk } from "./robot.ts";
+import { mend, prepare, walk } from "./robot.ts";
 
 let built: BuiltPage;
 beforeAll(async () => {
@@ -77,6 +77,23 @@ describe("a simulated person at the built page", () => {
     });
     console.log(`healthy positions: ${checks.join(", ")} checks`);
     expect(checks.reduce((sum, one) => sum + one, 0) / checks.length).toBeLessThanOrEqual(3.3);
+  });
+
+  test("mends what was named: 20 dB lower, and healthy afterwards", {
+    timeout: 120_000,
+  }, async () => {
+    const some = casesOfEveryKind().filter(({ fault }) =>
+      /sides exchanged|headphones . .*sleeve open/.test(fault.id),
+    );
+    expect(some.length).toBe(2);
+    await walkAll(some, 2, async (page, one) => {
+      const person = { url: built.url, rig: one.seed, position: one.position };
+      expect(namedBy(await walk(page, person), one).named).toBe(true);
+      const mended = await mend(page, person);
+      console.log(`${one.fault.id}: mended, ${mended.checks} checks, ${mended.heading}`);
+      expect(20 * Math.log10(mended.normal)).toBeCloseTo(-70, 5);
+      expect(mended.end, mended.text).toBe("healthy");
+    });
   });
 
   const people: Readonly<Record<string, (position: string) => boolean>> = {

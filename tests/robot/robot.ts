@@ -40,6 +40,18 @@ export async function prepare(page: Page): Promise<void> {
 /** Plays one rig to its end. */
 export async function walk(page: Page, person: Walk): Promise<Walked> {
   await begin(page, person);
+  return toTheEnd(page, person);
+}
+
+/** From a verdict: does what it says, and goes on to the next end. Says how loud the page plays afterwards, as an amplitude. */
+export async function mend(page: Page, person: Walk): Promise<Walked & { normal: number }> {
+  await press(page, "Done, check again");
+  await page.locator(".ask").waitFor();
+  const normal = await normalOf(page);
+  return { ...(await toTheEnd(page, person)), normal };
+}
+
+async function toTheEnd(page: Page, person: Walk): Promise<Walked> {
   for (let checks = 0; checks < most; ) {
     await settled(page);
     const end = await endOf(page);

@@ -10,7 +10,7 @@ import type { Model } from "./model.ts";
 export interface Heard {
   readonly question: Question;
   readonly position: string;
-  /** How many moves came before the last that touched the way to there; any epoch up to the next such move is the same. */
+  /** How many moves there had been, up to the last one that touched the way there. */
   readonly epoch: number;
   readonly weights: Float64Array;
   /** All answers given. */
