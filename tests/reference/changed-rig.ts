@@ -1,6 +1,6 @@
 import type { Circuit, Element } from "#core/circuit/circuit.ts";
 import type { Part } from "#core/parts/part.ts";
-import { type BuiltRig, build, type Rig } from "#core/rig/rig.ts";
+import { type BuiltPart, type BuiltRig, build, type Rig } from "#core/rig/rig.ts";
 import { type RigFault, rigFaults } from "#core/rig/rig-faults.ts";
 import type { Ohms } from "#core/units/units.ts";
 
@@ -11,7 +11,10 @@ export type Changes = Readonly<Record<string, (part: Part) => Part>>;
 export function changedRig(rig: Rig, changes: Changes): BuiltRig {
   const built = build(rig);
   const changed = new Map(
-    Object.entries(changes).map(([id, change]) => [id, change(built.part(id))]),
+    Object.entries(changes).map(([id, change]): [string, BuiltPart] => [
+      id,
+      { ...built.part(id), ...change(built.part(id)) },
+    ]),
   );
   return { ...built, part: (id) => changed.get(id) ?? built.part(id) };
 }
@@ -33,16 +36,19 @@ export const withOhms =
       body: change(part.body),
       sockets: part.sockets.map((socket) => ({ ...socket, circuit: change(socket.circuit) })),
     };
-    if (missing.size > 0) throw new Error(`a ${part.kind} has no element ${[...missing]}`);
+    if (missing.size > 0) throw new Error(`the part has no element ${[...missing]}`);
     return changed;
   };
 
 /** The part on earth by this instead of by what it has. */
 export const onEarthBy =
-  (way: Element) =>
+  (way: Element | Circuit) =>
   (part: Part): Part => ({
     ...part,
-    body: [...part.body.filter(({ b }) => b !== "earth"), way],
+    body: [
+      ...part.body.filter(({ name }) => !/^(mains|mains earth|supply|battery)$/.test(name)),
+      ...[way].flat(),
+    ],
   });
 
 /** One change after another. */

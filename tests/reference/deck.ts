@@ -14,6 +14,8 @@ export interface Block {
 /** The nodes that carry one volt of each signal in its run, shared by all blocks. */
 export const signalNode = (signal: number): string => `s${signal}`;
 
+export type Writer = ReturnType<typeof blockWriter>;
+
 /** Writes circuits under short names, in the order in which they are met. */
 export function blockWriter() {
   const lines: string[] = [];
@@ -38,24 +40,29 @@ export function blockWriter() {
       return above;
     }, from);
 
-  /** One element. `bus` says where the voltage of each signal that drives a source stands. */
-  const element = (one: Element, bus: (signal: string) => string): void => {
+  /** One element. `bus` says where the voltage of each signal that drives a source stands; those it knows nothing of, as the mains, are at zero. */
+  const element = (one: Element, bus: (signal: string) => string | undefined): void => {
     const [a, b] = [node(one.a), node(one.b)];
     if (one.kind === "resistor") line("r", a, b, one.ohms);
     if (one.kind === "capacitor") line("c", a, b, one.farads);
     if (one.kind !== "source") return;
     const driving = Object.entries(one.drive).filter(([, gain]) => gain !== 0);
-    const terms = driving.map(
-      ([signal, gain]) => [{ plus: bus(signal), minus: "0" }, gain] as const,
-    );
+    const terms = driving.flatMap(([signal, gain]) => {
+      const plus = bus(signal);
+      return plus === undefined ? [] : [[{ plus, minus: "0" }, gain] as const];
+    });
     line("r", a, sum(b, terms), one.ohms);
   };
 
   return {
     node,
     sum,
+    /** One line: a letter, then what stands behind its name. */
+    line,
+    /** A node that no circuit names. */
+    inner,
     /** What stands in it already, as a box's own chassis between two circuits, is not written twice. */
-    circuit: (circuit: Circuit, bus: (signal: string) => string) => {
+    circuit: (circuit: Circuit, bus: (signal: string) => string | undefined) => {
       const fresh = circuit.filter(({ name }) => !written.has(name));
       for (const one of fresh) element(one, bus);
       for (const { name } of fresh) written.add(name);
@@ -64,12 +71,52 @@ export function blockWriter() {
   };
 }
 
-/** How many vectors one print command gets. */
-const atOnce = 40;
+/** How many vectors one line names. */
+const aLine = 40;
 
-/** A deck with all blocks side by side, and one alternating-current run a signal: one volt of it, none of the others. */
-export function deckOf(blocks: readonly Block[], signals: number, at: Hertz): string {
+/**
+ * A deck with all blocks side by side, and for every signal one alternating-current run: one volt of it, none of the others. Each run
+ * leaves the wanted voltages at all frequencies, which must go up by decades, in a file named by `fileOf`.
+ */
+export function deckOf(
+  blocks: readonly Block[],
+  signals: number,
+  frequencies: readonly Hertz[],
+): string {
   const names = Array.from({ length: signals }, (_, signal) => signalNode(signal));
+  const runs = names.flatMap((name, signal) => [
+    ...names.map((other) => `alter @v${other}[acmag] = ${other === name ? 1 : 0}`),
+    sweep(frequencies),
+    `write ${fileOf(signal)}`,
+    "destroy",
+  ]);
+  return [
+    "* circuits side by side",
+    ".options noopac",
+    ...names.map((name) => `v${name} ${name} 0 dc 0 ac 1`),
+    ...blocks.flatMap(({ lines }, copy) => lines.map((line) => copied(line, copy))),
+    ...saved(blocks),
+    ".control",
+    "set filetype=binary",
+    ...runs,
+    "quit",
+    ".endc",
+    ".end",
+    "",
+  ].join("\n");
+}
+
+export const fileOf = (signal: number): string => `signal${signal}.raw`;
+
+function sweep(frequencies: readonly Hertz[]): string {
+  const [first, last] = [frequencies[0], frequencies.at(-1)];
+  if (frequencies.some((at, index) => index > 0 && at !== 10 * (frequencies[index - 1] ?? at)))
+    throw new Error(`${frequencies.join(", ")} Hz do not go up by decades`);
+  return first === last ? `ac lin 1 ${first} ${first}` : `ac dec 1 ${first} ${last}`;
+}
+
+/** The simulator keeps these voltages and no other. */
+function saved(blocks: readonly Block[]): readonly string[] {
   const wanted = [
     ...new Set(
       blocks.flatMap((block, copy) =>
@@ -77,31 +124,11 @@ export function deckOf(blocks: readonly Block[], signals: number, at: Hertz): st
       ),
     ),
   ].filter((name) => name !== "0");
-  const prints = Array.from({ length: Math.ceil(wanted.length / atOnce) }, (_, index) =>
-    [
-      "print",
-      ...wanted.slice(index * atOnce, (index + 1) * atOnce).map((name) => `v(${name})`),
-    ].join(" "),
+  return Array.from({ length: Math.ceil(wanted.length / aLine) }, (_, index) =>
+    [".save", ...wanted.slice(index * aLine, (index + 1) * aLine).map((name) => `v(${name})`)].join(
+      " ",
+    ),
   );
-  const runs = names.flatMap((name, run) => [
-    ...names.map((other) => `alter @v${other}[acmag] = ${other === name ? 1 : 0}`),
-    `ac lin 1 ${at} ${at}`,
-    `echo run ${run}`,
-    ...prints,
-  ]);
-  return [
-    "* circuits side by side",
-    ".options noopac",
-    ...names.map((name) => `v${name} ${name} 0 dc 0 ac 1`),
-    ...blocks.flatMap(({ lines }, copy) => lines.map((line) => copied(line, copy))),
-    ".control",
-    "set numdgt=12",
-    ...runs,
-    "quit",
-    ".endc",
-    ".end",
-    "",
-  ].join("\n");
 }
 
 export const copied = (text: string, copy: number): string => text.replaceAll("@", `x${copy}`);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { mainsEarth } from "#core/parts/boxes.ts";
+import { solved } from "#core/rig/circuit-step.ts";
 import { straightIn } from "#core/rig/rigs.ts";
-import { solved } from "#core/rig/steps.ts";
 import { size } from "#core/units/complex.ts";
 import { toDecibels } from "#core/units/decibels.ts";
 import type { Matrix } from "#core/units/matrix.ts";

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { mainsEarth } from "#core/parts/boxes.ts";
+import { solved } from "#core/rig/circuit-step.ts";
 import type { Rig } from "#core/rig/rig.ts";
-import { solved } from "#core/rig/steps.ts";
 import type { Matrix } from "#core/units/matrix.ts";
 import { changedRig, faultOf, onEarthBy } from "./changed-rig.ts";
 import { columns, expectPrinted, gains, levels } from "./printed.ts";

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import type { Edit } from "#core/parts/part.ts";
+import { solved } from "#core/rig/circuit-step.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { straightIn } from "#core/rig/rigs.ts";
-import { solved } from "#core/rig/steps.ts";
 import { toDecibels } from "#core/units/decibels.ts";
 import type { Ohms } from "#core/units/units.ts";
 import { changedRig, faultOf, withOhms } from "./changed-rig.ts";
@@ -44,7 +44,7 @@ describe("headphones of 32 ohms on 10 ohms", () => {
 
   // The row has the springs shorted to each other; the plug itself carries the short through its sleeve contact, below.
   test("TS plug in the socket", () => {
-    const springs: Edit = { edit: "bridge", a: "phones.ring", b: "phones.sleeve", ohms: 0.05 };
+    const springs: Edit = { edit: "bridge", a: "phones.ring", b: "phones.ring 2", ohms: 0.05 };
     const ring: Edit = { edit: "ohms", element: "ring", ohms: 1e9 };
     const faults = [edited("laptop", springs), edited(set, ring)];
     expectPrinted(gainsWith(faults), "+.746 -.0015 0 0");

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { type Circuit, type Element, earth } from "#core/circuit/circuit.ts";
 import { solve } from "#core/circuit/solve.ts";
-import { resistor } from "#core/parts/boxes.ts";
-import { solved } from "#core/rig/steps.ts";
+import { hum, resistor } from "#core/parts/boxes.ts";
+import { solved } from "#core/rig/circuit-step.ts";
 import { stretchInto } from "#core/rig/stretch.ts";
 import { add, size, subtract, zero } from "#core/units/complex.ts";
 import { toDecibels } from "#core/units/decibels.ts";
@@ -17,7 +17,7 @@ const earthed = resistor("mains earth", "chassis", earth, 0.02);
 const lineOut = withOhms({ "phones tip": 22, "phones ring": 22 });
 
 /** 22 ohms out, a stereo lead of 3 m, 10 kilohms in, each box on earth in its own way. */
-const line = (source: Element, amplifier: Element) =>
+const line = (source: Element | Circuit, amplifier: Element | Circuit) =>
   changedRig(laptopIntoAmplifier, {
     laptop: both(lineOut, onEarthBy(source)),
     amplifier: onEarthBy(amplifier),
@@ -69,22 +69,13 @@ function middle(matrix: Matrix): number {
  */
 describe("hum of a lost sleeve, one box floating", () => {
   const humming = (farads: Farads): Circuit => {
-    const rig = line(earthed, { ...plugTop, b: "mains" });
+    const rig = line(earthed, plugTop);
     const fault = faultOf(rig, "lead / body / sleeve open");
-    const circuit = stretchInto(rig, "amplifier", [fault]).circuit.map((element) =>
+    return stretchInto(rig, "amplifier", [fault]).circuit.map((element) =>
       element.kind === "capacitor" && element.name === "amplifier: supply"
         ? { ...element, farads }
         : element,
     );
-    const mains: Element = {
-      kind: "source",
-      name: "mains",
-      a: "amplifier: mains",
-      b: earth,
-      ohms: 1,
-      drive: { hum: 115 },
-    };
-    return [...circuit, mains];
   };
 
   test.each([
@@ -92,7 +83,7 @@ describe("hum of a lost sleeve, one box floating", () => {
     [1e-9, "0.181"],
     [2.2e-9, "0.397"],
   ])("%f F: %s V in both sides", (farads, printed) => {
-    const [volts] = solve(humming(farads), 50, ["hum"]);
+    const [volts] = solve(humming(farads), 50, [hum]);
     if (volts === undefined) throw new Error("no answer");
     const sides = (["tip", "ring"] as const).map((side) =>
       subtract(volts(`amplifier: in.${side}`), volts("amplifier: chassis")),

@@ -1,13 +1,14 @@
-import type { PartKind } from "#core/parts/part.ts";
+import type { PartKind } from "#core/parts/catalogue.ts";
+import { busesOf, circuitInto, solved } from "#core/rig/circuit-step.ts";
 import { earMatrix } from "#core/rig/ear-matrix.ts";
+import { isFed, reachInto } from "#core/rig/reach.ts";
 import { type BuiltRig, listenerOf } from "#core/rig/rig.ts";
 import { type RigFault, rigFaults } from "#core/rig/rig-faults.ts";
-import { midband, solved } from "#core/rig/steps.ts";
 import { type Complex, scale, size, subtract } from "#core/units/complex.ts";
 import { fromDecibels } from "#core/units/decibels.ts";
 import type { Matrix } from "#core/units/matrix.ts";
-import type { Hertz } from "#core/units/units.ts";
-import { busesOf, chainBlock, partsInto, stretchBlock } from "./chain-deck.ts";
+import type { Hertz, Volts } from "#core/units/units.ts";
+import { rigBlock, stretchBlock } from "./chain-deck.ts";
 import type { Block } from "./deck.ts";
 import { simulate } from "./ngspice.ts";
 
@@ -16,24 +17,29 @@ export interface Case {
   /** The kind of part whose fault it is. */
   readonly of: PartKind | "no fault";
   readonly name: string;
-  readonly ours: Matrix;
+  readonly ours: (at: Hertz) => Matrix;
   readonly block: Block;
-  readonly at: Hertz;
   readonly signals: number;
-  /** From the voltages of the drivers to what the core speaks of. */
-  readonly heard: (drivers: Matrix) => Matrix;
+  /** From the voltages that the simulator gives to what the core speaks of. */
+  readonly heard: (simulated: Matrix) => Matrix;
 }
 
 export interface Compared extends Case {
+  readonly entries: number;
   /** The largest of all entries: volts for one volt of the source, and in shares of what is allowed. */
-  readonly off: number;
+  readonly off: Volts;
   readonly share: number;
 }
 
-const withNone = (faults: readonly RigFault[]) => [[], ...faults.map((fault) => [fault])];
-const same = (matrix: Matrix) => matrix;
+/** Those with a circuit of their own: a contact that comes and goes has that of one that is open. */
+export const steadyFaults = (rig: BuiltRig): readonly RigFault[] =>
+  rigFaults(rig).filter(({ comesAndGoes }) => !comesAndGoes);
 
-function named(
+const withNone = (faults: readonly RigFault[]) => [[], ...faults.map((fault) => [fault])];
+export const same = (matrix: Matrix) => matrix;
+
+/** Whose fault a case is, and what it is called. */
+export function named(
   rig: BuiltRig,
   where: string,
   [fault]: readonly RigFault[],
@@ -42,62 +48,92 @@ function named(
   return { of: kind, name: `${rig.name}, ${where}: ${fault?.id ?? "no fault"}` };
 }
 
-/** The circuit into every part that takes something in, under every fault of what it consists of. */
-export function stretchCases(rig: BuiltRig, at: Hertz): Case[] {
-  const takers = rig.parts.map(({ id }) => id).filter((id) => rig.part(id).takes.length > 0);
-  return takers.flatMap((id) => {
-    const near = partsInto(rig, id);
-    const signals = busesOf(rig, near.at(-1) ?? "").length;
-    return withNone(rigFaults(rig).filter(({ part }) => near.includes(part))).map((faults) => ({
-      ...named(rig, `into ${id} at ${at} Hz`, faults),
-      ours: solved(rig, id, faults, at),
-      block: stretchBlock(rig, id, faults),
-      at,
-      signals,
-      heard: same,
-    }));
-  });
-}
+/** One part for each circuit that something takes from: the others on it are in the same one. */
+export const takersOf = (rig: BuiltRig): readonly string[] =>
+  rig.parts.map(({ id }) => id).filter((id) => rig.part(id).takes.length > 0 && isFed(rig, id));
 
-/** The way to every position, under every fault of the rig. */
-export const chainCases = (rig: BuiltRig): Case[] =>
-  rig.positions.flatMap(({ id, wears }) =>
-    withNone(rigFaults(rig)).map((faults) => ({
-      ...named(rig, `ears of ${id}`, faults),
-      ours: earMatrix(rig, id, faults),
-      block: chainBlock(rig, wears, faults),
-      at: midband,
-      signals: 2,
-      heard: worn(faults.find(({ part }) => part === listenerOf(id))?.name ?? ""),
+/** The circuit into every part that takes something in, under every fault that is its own. */
+export const stretchCases = (rig: BuiltRig): Case[] =>
+  takersOf(rig).flatMap((id) =>
+    withNone(steadyFaults(rig).filter(circuitInto(rig, id).owns)).map((faults) => ({
+      ...named(rig, `into ${id}`, faults),
+      ours: (at) => solved(rig, id, faults, at),
+      block: stretchBlock(rig, id, faults),
+      signals: busesOf(rig, reachInto(rig, id).from).length,
+      heard: same,
     })),
   );
 
+/** The ears of everybody in a rig, under every fault of it: two rows for each position. */
+export const rigCases = (rig: BuiltRig): Case[] =>
+  withNone(steadyFaults(rig)).map((faults) => ({
+    ...named(rig, "all ears", faults),
+    ours: (at) => rig.positions.flatMap(({ id }) => earMatrix(rig, id, faults, at)),
+    block: rigBlock(rig, faults),
+    signals: 2,
+    heard: (drivers) =>
+      rig.positions.flatMap(({ id }, index) =>
+        worn(
+          faults.find(({ part }) => part === listenerOf(id))?.name ?? "",
+          drivers.slice(2 * index, 2 * index + 2),
+        ),
+      ),
+  }));
+
 /** From the drivers to the ears. A poorer ear is 15 dB down: 2.8 % of adults, handbook, section 6. */
-const worn =
-  (trait: string) =>
-  ([left = [], right = []]: Matrix): Matrix => {
-    const duller = (row: readonly Complex[]) => row.map((gain) => scale(gain, fromDecibels(-15)));
-    if (trait === "worn backwards") return [right, left];
-    if (trait === "left ear hears less") return [duller(left), right];
-    return [left, trait === "right ear hears less" ? duller(right) : right];
-  };
+function worn(trait: string, [left = [], right = []]: Matrix): Matrix {
+  const duller = (row: readonly Complex[]) => row.map((gain) => scale(gain, fromDecibels(-15)));
+  if (trait === "worn backwards") return [right, left];
+  if (trait === "left ear hears less") return [duller(left), right];
+  return [left, trait === "right ear hears less" ? duller(right) : right];
+}
 
 /** A thousandth of an entry, or a hundred-thousandth of the source. */
-const allowed = (outside: Complex) => Math.max(0.001 * size(outside), 1e-5);
+const usual = (outside: Complex): Volts => Math.max(0.001 * size(outside), 1e-5);
 
-/** Asks the simulator the same. All cases must have their signals and frequency in common. */
-export function compare(cases: readonly Case[]): Compared[] {
+/** Low, middle and high: capacitance tells at the ends. */
+export const frequencies: readonly Hertz[] = [100, 1000, 10_000];
+
+/** Cases of equally many signals go to the simulator together. */
+export const compareAll = (
+  cases: readonly Case[],
+  at: readonly Hertz[],
+  allowed?: (outside: Complex) => Volts,
+): Compared[] =>
+  [...new Set(cases.map(({ signals }) => signals))].flatMap((count) =>
+    compare(
+      cases.filter(({ signals }) => signals === count),
+      at,
+      allowed,
+    ),
+  );
+
+/** Asks the simulator the same at every frequency. All cases must have their signals in common. */
+function compare(
+  cases: readonly Case[],
+  at: readonly Hertz[],
+  allowed: (outside: Complex) => Volts = usual,
+): Compared[] {
   const [first] = cases;
   if (first === undefined) return [];
   const blocks = cases.map(({ block }) => block);
-  const answers = simulate(blocks, first.signals, first.at);
+  const answers = simulate(blocks, first.signals, at);
   return cases.map((one, index) => {
-    const outside = one.heard(answers[index] ?? []).flat();
-    const ours = one.ours.flat();
-    if (outside.length !== ours.length)
-      throw new Error(`${one.name}: ${ours.length} entries against ${outside.length}`);
-    const offs = outside.map((entry, at) => size(subtract(entry, ours[at] ?? entry)));
-    const shares = outside.map((entry, at) => (offs[at] ?? Number.NaN) / allowed(entry));
-    return { ...one, off: Math.max(...offs), share: Math.max(...shares) };
+    const found = at.flatMap((frequency, place) => {
+      const outside = one.heard(answers[index]?.[place] ?? []).flat();
+      const ours = one.ours(frequency).flat();
+      if (outside.length !== ours.length)
+        throw new Error(`${one.name}: ${ours.length} entries against ${outside.length}`);
+      return outside.map((entry, which) => {
+        const off = size(subtract(entry, ours[which] ?? entry));
+        return { off, share: off / allowed(entry) };
+      });
+    });
+    return {
+      ...one,
+      entries: found.length,
+      off: Math.max(...found.map(({ off }) => off)),
+      share: Math.max(...found.map(({ share }) => share)),
+    };
   });
 }

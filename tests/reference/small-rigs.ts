@@ -1,7 +1,7 @@
 import { earth, open } from "#core/circuit/circuit.ts";
 import { floating, resistor } from "#core/parts/boxes.ts";
-import type { Balancing } from "#core/parts/mixer.ts";
-import type { PartKind } from "#core/parts/part.ts";
+import type { PartKind } from "#core/parts/catalogue.ts";
+import type { Balancing } from "#core/parts/stages.ts";
 import type { Connection, Rig } from "#core/rig/rig.ts";
 import { fromHeadphoneSocket } from "#core/rig/rigs.ts";
 
@@ -10,7 +10,7 @@ export const laptopIntoAmplifier: Rig = {
   name: "laptop into an amplifier",
   parts: [
     { id: "laptop", kind: "laptop" },
-    { id: "lead", kind: "TRS lead" },
+    { id: "lead", kind: "TRS lead", settings: { nearSize: "3.5 mm" } },
     { id: "amplifier", kind: "headphone amplifier" },
     { id: "headphones", kind: "headphones" },
   ],

@@ -9,8 +9,11 @@ import { seeded } from "#core/units/random.ts";
 export interface Bench {
   readonly seed: number;
   readonly hidden: RigFault;
-  /** Real gains of the four ways to a position's ears after some moves, one for a healthy one. */
-  readonly gains: (position: string, moves: readonly Move[]) => Gains;
+  /**
+   * Real gains of the four ways to a position's ears after some moves, one for a healthy one. A fault that comes and goes is there or not
+   * by the number of the playing.
+   */
+  readonly gains: (position: string, moves: readonly Move[], playing: number) => Gains;
   /** The faults, by id, that a look at a place shows after some moves. */
   readonly seen: (place: string, moves: readonly Move[]) => readonly string[];
   /** Whether the headphones at a position sit the wrong way round. */
@@ -27,7 +30,8 @@ export function hide(plan: Rig, seed: number): Bench {
   return {
     seed,
     hidden,
-    gains: (position, moves) => relativeGains(rig, position, now(moves)),
+    gains: (position, moves, playing) =>
+      relativeGains(rig, position, now(moves).filter(shows(seed, playing))),
     seen: (place, moves) =>
       now(moves)
         .filter((fault) => fault.seen && fault.place === place)
@@ -35,6 +39,12 @@ export function hide(plan: Rig, seed: number): Bench {
     backwards: (position, moves) => behaviourAt(rig, position, now(moves)).worn < 0,
   };
 }
+
+/** Whether a fault is there at one playing. */
+const shows =
+  (seed: number, playing: number) =>
+  ({ comesAndGoes }: RigFault): boolean =>
+    !comesAndGoes || seeded(seed * 1009 + playing)() < 0.5;
 
 interface Playable {
   readonly rig: BuiltRig;

@@ -15,7 +15,7 @@ export const whereWas = (name: string, programme: Programme): Question => ({
   predict: (behaviour, healthy) => {
     const [left, right] = atEars(behaviour, programme);
     const reference = Math.max(...referenceFor(healthy, programme));
-    const said = percept(left, right, reference);
+    const said = percept(left, right, reference, behaviour.late * behaviour.worn);
     return behaviour.mirrors ? turnRound(said) : said;
   },
 });

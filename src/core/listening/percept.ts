@@ -1,6 +1,6 @@
 import { agreement, type Complex, size } from "#core/units/complex.ts";
 import { toDecibels } from "#core/units/decibels.ts";
-import type { Decibels, Probability } from "#core/units/units.ts";
+import type { Decibels, Probability, Seconds } from "#core/units/units.ts";
 import { type Heard, heards, type Place } from "./heard.ts";
 import { below } from "./normal.ts";
 
@@ -23,14 +23,20 @@ const over = (level: Decibels, { at, spread }: { at: Decibels; spread: Decibels 
 
 /**
  * What a listener would say of a sound, from the signals at the two ears, both of one shape. `reference` is the amplitude of
- * the stronger ear in a healthy chain. Returns one probability for each of `heards`, in their order.
+ * the stronger ear in a healthy chain; `late` is how much later the right ear gets it, seconds. Returns one probability for each of
+ * `heards`, in their order.
  */
-export function percept(left: Complex, right: Complex, reference: number): Float64Array {
+export function percept(
+  left: Complex,
+  right: Complex,
+  reference: number,
+  late: Seconds = 0,
+): Float64Array {
   const stronger = Math.max(size(left), size(right));
   const level = stronger > 0 ? toDecibels(stronger / reference) : Number.NEGATIVE_INFINITY;
   const heard = level === Number.NEGATIVE_INFINITY ? 0 : over(level, turning.nothing);
   const faint = level === Number.NEGATIVE_INFINITY ? 0 : 1 - over(level, turning.faint);
-  const place = placed(left, right);
+  const place = placed(left, right, pullOf(late));
   return Float64Array.from(heards, (name: Heard) => {
     if (name === "nothing") return 1 - heard;
     const weak = name.startsWith("faint, ");
@@ -40,8 +46,12 @@ export function percept(left: Complex, right: Complex, reference: number): Float
 }
 
 /** Chances of each place for a sound that is heard at all. */
-function placed(left: Complex, right: Complex): Readonly<Record<Place, Probability>> {
-  const lead = leadOf(left, right);
+function placed(
+  left: Complex,
+  right: Complex,
+  pull: Decibels,
+): Readonly<Record<Place, Probability>> {
+  const lead = leadOf(left, right) + pull;
   const apart = Math.abs(lead);
   const wide = agreement(left, right) < 0 ? 1 - over(apart, turning.wide) : 0;
   const oneEar = (1 - wide) * over(apart, turning.oneEar);
@@ -58,6 +68,9 @@ function placed(left: Complex, right: Complex): Readonly<Record<Place, Probabili
     "all round": wide,
   };
 }
+
+/** The earlier ear pulls a sound to itself, fully by about 0.7 to 1 ms (handbook, section 5): as if it were this much louder. */
+const pullOf = (late: Seconds): Decibels => Math.max(-1, Math.min(1, late / 0.001)) * 20;
 
 /** By how many decibels the left ear leads, at most 100 either way. */
 function leadOf(left: Complex, right: Complex): Decibels {

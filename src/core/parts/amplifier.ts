@@ -1,78 +1,124 @@
-import { type Element, open } from "#core/circuit/circuit.ts";
-import { chassis, driven, floating, loaded, sleeve } from "./boxes.ts";
-import type { Buses, Fault, Part, Socket } from "./part.ts";
-import { point } from "./part.ts";
+import type { Ohms } from "#core/units/units.ts";
+import { earthDifference, powered, type Supply, supplies } from "./boxes.ts";
+import { inputControls, inputFaults, inputSides } from "./dead-sides.ts";
+import { type InputKind, inletOf, inputKinds, inputOhms } from "./inputs.ts";
+import { kindOf } from "./kind.ts";
+import type { Buses, Control, Fault, Part, Socket } from "./part.ts";
+import { powerControls, powerFaults } from "./power.ts";
+import { balanceControls, balanced, balanceFaults, inMono, inOrder, turnedBy } from "./sides.ts";
+import { phonesFaults, volumeFaults, volumeOf, volumesUp } from "./socket-faults.ts";
+import { monoOutput } from "./stages.ts";
+import { stereoOutput } from "./stereo-outputs.ts";
 import { switchFault } from "./switch-faults.ts";
-
-const input = "in";
 
 /** What one output is called. */
 export const outputName = (index: number): string => `output ${index + 1}`;
 
-const output = (name: string): Socket => ({
-  name,
-  kind: "TRS",
+/** Whether a box has something. */
+const fitting = { choices: ["none", "fitted"], typical: "none" } as const;
+type Fitted = (typeof fitting.choices)[number];
+
+interface Values {
+  readonly outputs: number;
+  readonly supply: Supply;
+  readonly input: InputKind;
+  readonly "input ohms": Ohms;
+  readonly "output ohms": Ohms;
+  readonly balance: Fitted;
+  readonly blend: Fitted;
+  readonly "balanced output": Fitted;
+}
+
+const balancedPair = ["balanced left", "balanced right"] as const;
+
+/** One side of a balanced headphone output: an amplifier for each end of its driver. */
+const balancedOutput = (side: "left" | "right", ohms: Ohms): Socket => ({
+  name: `balanced ${side}`,
   side: "out",
-  circuit: [
-    driven(name, "tip", 10, { left: 1 }, `${name} volume`),
-    driven(name, "ring", 10, { right: 1 }, `${name} volume`),
-    sleeve(name),
-  ],
+  partner: side === "left" ? balancedPair[1] : balancedPair[0],
+  harms: "balanced headphone output",
+  ...monoOutput({
+    name: `balanced ${side}`,
+    connector: "XLR",
+    bus: side,
+    by: "actively balanced",
+    ohms,
+  }),
 });
 
-const dead = (name: string, side: "left" | "right", contact: "tip" | "ring"): Fault => ({
-  name: `${side} side of the output dead`,
-  at: name,
-  edits: [{ edit: "ohms", element: `${name} ${contact}`, ohms: open }],
-  weight: 4,
-  slot: `${name} ${contact}`,
-  seen: false,
-  repair: 20,
-});
-
-const outputFaults = (name: string): readonly Fault[] => [
-  switchFault("volume down", `${name} volume`, 0, 80, name),
-  dead(name, "left", "tip"),
-  dead(name, "right", "ring"),
-];
-
-/** One stereo input to every output, each with a volume of its own, on a plug-top supply. 10 kΩ a side in, 10 Ω a side out. */
-export function headphoneAmplifier(outputs: number): Part {
-  const names = Array.from({ length: outputs }, (_, index) => outputName(index));
-  const inlet: readonly Element[] = [
-    loaded(input, "tip", 10_000),
-    loaded(input, "ring", 10_000),
-    sleeve(input),
-  ];
+function amplifier(values: Values): Part {
+  const names = Array.from({ length: values.outputs }, (_, index) => outputName(index));
+  const ohms = values["output ohms"];
+  const inlet = inletOf(values.input, values["input ohms"]);
   return {
-    kind: "headphone amplifier",
     plugs: [],
-    sockets: [{ name: input, kind: "TRS", side: "in", circuit: inlet }, ...names.map(output)],
-    body: [floating()],
-    takes: (["tip", "ring"] as const).map((contact) => ({
-      plus: point(input, contact),
-      minus: chassis,
-    })),
+    sockets: [
+      ...inlet.sockets,
+      ...names.map((name) => stereoOutput({ name, ohms, levels: volumeOf(name) })),
+      ...(values["balanced output"] === "fitted"
+        ? [balancedOutput("left", ohms), balancedOutput("right", ohms)]
+        : []),
+    ],
+    body: powered(values.supply, earthDifference),
+    normals: inlet.normals,
+    takes: inlet.takes,
     controls: {
+      ...powerControls,
+      ...inputControls,
+      ...balanceControls,
       mono: 0,
-      power: 1,
       level: 1,
-      ...Object.fromEntries(names.map((name) => [`${name} volume`, 1])),
+      blend: 1,
+      ...volumesUp(names),
     },
-    through,
+    through: (control) => through(control, inlet.takes.length),
     faults: [
       switchFault("mono", "mono", 1, 50),
-      switchFault("power off", "power", 0, 120),
+      ...powerFaults(values.supply, 120),
       switchFault("volume down", "level", 0, 40),
-      ...names.flatMap(outputFaults),
+      ...(values.balance === "fitted" ? balanceFaults : []),
+      ...(values.blend === "fitted" ? [blendFault] : []),
+      ...inputFaults,
+      ...inlet.faults,
+      ...names.flatMap((name) => [...volumeFaults(name), ...phonesFaults(name)]),
     ],
     look: 15,
   };
 }
 
-function through(control: (name: string) => number): Buses {
-  const own = 1 - control("mono") / 2;
-  const other = control("mono") / 2;
-  const gain = control("power") * control("level");
-  return { left: [own * gain, other * gain], right: [other * gain, own * gain] };
+/** A knob between this feed and another input, turned over to the other. */
+const blendFault: Fault = switchFault("blend turned away from the feed", "blend", 0, 15);
+
+/** The two sides inside; a single balanced input goes to both. */
+function through(control: Control, taken: number): Buses {
+  const gain = control("power") * control("level") * control("blend");
+  const { left, right } = inOrder(
+    inputSides(control),
+    inMono(control("mono")),
+    balanced(control),
+    turnedBy(gain, gain),
+  );
+  return taken === 2
+    ? { left, right }
+    : { left: [left[0] + left[1]], right: [right[0] + right[1]] };
 }
+
+/**
+ * One stereo input to every output, each with a volume of its own. On a plug-top supply, 10 kΩ a side in and 10 Ω a side out, unless told
+ * otherwise. 'blend' is a knob between the feed and an auxiliary input of its own. A balanced output has an amplifier at each end of a
+ * driver.
+ */
+export const headphoneAmplifier = kindOf(
+  "amplifier",
+  {
+    outputs: { unit: "outputs", typical: 1, least: 1, most: 64 },
+    supply: { choices: supplies, typical: "floating" },
+    input: { choices: inputKinds, typical: "stereo jack" },
+    "input ohms": inputOhms,
+    "output ohms": { unit: "Ω", typical: 10, least: 0.1, most: 1000 },
+    balance: fitting,
+    blend: fitting,
+    "balanced output": fitting,
+  },
+  amplifier,
+);

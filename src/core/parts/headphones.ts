@@ -1,15 +1,18 @@
-import { open } from "#core/circuit/circuit.ts";
 import type { Ohms } from "#core/units/units.ts";
 import { resistor } from "./boxes.ts";
-import type { FaultName } from "./fault-names.ts";
-import { jointOhms, wireOhms } from "./leads.ts";
-import type { Edit, Fault, Part } from "./part.ts";
+import {
+  type Cups,
+  cupJoint,
+  type DriverOdds,
+  driverFaults,
+  driverProbes,
+  driversIn,
+} from "./drivers.ts";
+import { kindOf } from "./kind.ts";
 import { point } from "./part.ts";
-import { contacts } from "./plugs.ts";
-import { type Wires, wireFaults } from "./wire-faults.ts";
-
-/** Solder joints in the cups. Handbook, section 5. */
-const cupJoint: Ohms = 0.1;
+import { jackSizes } from "./plugs.ts";
+import { conductorOhms, usualRun } from "./wire.ts";
+import { straightWires, type Wires, wireFaults } from "./wire-faults.ts";
 
 const cord: Wires = {
   at: "body",
@@ -17,52 +20,62 @@ const cord: Wires = {
   end: (contact) => point("cups", contact),
 };
 
-const driverFault = (name: FaultName, side: string, weight: number, edits: Edit[]): Fault => ({
-  name,
-  at: "body",
-  edits,
-  weight,
-  slot: `${side} driver`,
-  seen: false,
-  repair: 60,
-});
+/** Three wires share one return all the way to the cups; four have one for each side, and meet at the plug. */
+const wirings = ["three wires", "four wires"] as const;
 
-const drivers = (["left", "right"] as const).flatMap((side) => [
-  driverFault(`${side} driver dead`, side, 15, [
-    { edit: "ohms", element: `${side} joint`, ohms: open },
-  ]),
-  driverFault(`${side} driver inverted`, side, 3, [
-    { edit: "rewire", element: `${side} joint`, b: `${side} minus` },
-    { edit: "rewire", element: `${side} return`, a: `${side} plus` },
-  ]),
-]);
+/** Where two returns are soldered to one contact (common practice, no source). */
+const atThePlug: Ohms = 0.01;
 
-/** A stereo set on one three-wire cord, 32 Ω a driver unless told otherwise. */
-export const headphones = (ohms: Ohms = 32): Part => ({
-  kind: "headphones",
-  plugs: [{ name: "plug", kind: "TRS" }],
-  sockets: [],
-  body: [
-    ...contacts.map((contact) =>
-      resistor(contact, point("plug", contact), point("cups", contact), wireOhms + jointOhms),
-    ),
-    ...(["left", "right"] as const).flatMap((side) => [
-      resistor(
-        `${side} joint`,
-        point("cups", side === "left" ? "tip" : "ring"),
-        `${side} plus`,
-        cupJoint / 2,
-      ),
-      resistor(`${side} driver`, `${side} plus`, `${side} minus`, ohms),
-      resistor(`${side} return`, `${side} minus`, "common", cupJoint / 2),
-    ]),
-    resistor("common joint", "common", point("cups", "sleeve"), cupJoint),
-  ],
-  takes: (["left", "right"] as const).map((side) => ({
-    plus: `${side} plus`,
-    minus: `${side} minus`,
-  })),
-  controls: {},
-  faults: [...wireFaults(cord, { open: 30, short: 5, order: 4, dirt: 8 }), ...drivers],
-  look: 10,
-});
+/** What stands in the wires that both sides use, and what in each side's own two. */
+const wired: Readonly<
+  Record<
+    (typeof wirings)[number],
+    (cord: Ohms) => Pick<Cups, "lead" | "meeting"> & { shared: Ohms }
+  >
+> = {
+  "three wires": (ohms) => ({ shared: ohms, lead: 0, meeting: cupJoint }),
+  "four wires": (ohms) => ({ shared: 0, lead: ohms, meeting: atThePlug }),
+};
+
+/** Only a pair of wires to each side can be exchanged by whoever rebuilds the plug. Common practice, no source. */
+const odds: Readonly<Record<(typeof wirings)[number], DriverOdds>> = {
+  "three wires": { dead: 15, inverted: 3, bothInverted: 1 },
+  "four wires": { dead: 15, inverted: 10, bothInverted: 3 },
+};
+
+/** A stereo set on one cord, 32 Ω a driver on 3 m of three wires unless told otherwise: the handbook's (section 5). */
+export const headphones = kindOf(
+  "headphones",
+  {
+    ohms: { unit: "Ω", typical: 32, least: 1, most: 2000 },
+    size: { choices: jackSizes, typical: "6.35 mm" },
+    metres: { unit: "m", typical: 3, least: 0.1, most: 30 },
+    gauge: { unit: "AWG", typical: 24, least: 16, most: 40 },
+    wiring: { choices: wirings, typical: "three wires" },
+  },
+  ({ ohms, size, metres, gauge, wiring }) => {
+    const { shared, lead, meeting } = wired[wiring](conductorOhms(gauge, metres));
+    return {
+      plugs: [{ name: "plug", kind: "TRS", size }],
+      sockets: [],
+      body: [
+        ...straightWires.map((contact) =>
+          resistor(
+            contact,
+            point("plug", contact),
+            point("cups", contact),
+            shared + usualRun.joint,
+          ),
+        ),
+        ...driversIn({ ohms, common: "sleeve", lead, meeting }),
+      ],
+      takes: driverProbes,
+      controls: {},
+      faults: [
+        ...wireFaults(cord, { open: 30, short: 5, order: 4, dirt: 8 }),
+        ...driverFaults(ohms, odds[wiring]),
+      ],
+      look: 10,
+    };
+  },
+);

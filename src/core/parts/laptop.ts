@@ -1,52 +1,42 @@
-import { driven, floating, sleeve } from "./boxes.ts";
-import type { Part } from "./part.ts";
+import { powered, supplies } from "./boxes.ts";
+import { computerControls, computerFaults, computerThrough } from "./computer.ts";
+import { kindOf } from "./kind.ts";
+import { phonesFaults } from "./socket-faults.ts";
+import { linkOutput, phonesKinds, stereoOutput } from "./stereo-outputs.ts";
 import { switchFault } from "./switch-faults.ts";
 
-/** Six decibels down on one side: a balance slider that has drifted. */
-const drifted = 0.5;
-/** Fourteen decibels down: a slider pushed far over. */
-const pushed = 0.2;
+/** The application sends to a pair of outputs that this socket is not: 3 and 4, say. */
+const wrongPair = switchFault("wrong output pair", "pair", 0, 10);
 
 /**
- * A computer's own output: settings in front of a four-pole socket, 10 Ω a side, on a two-pin supply. Its mono setting is half
- * of left and right in both (common practice, no source).
+ * A computer's own output: settings in front of a four-pole socket, 10 Ω a side, on a two-pin supply, unless told otherwise; and a radio
+ * link of its own. Its mono setting is half of left and right in both (common practice, no source).
  */
-export const laptop = (): Part => ({
-  kind: "laptop",
-  plugs: [],
-  sockets: [
-    {
-      name: "phones",
-      kind: "four-pole",
-      side: "out",
-      circuit: [
-        driven("phones", "tip", 10, { left: 1 }),
-        driven("phones", "ring", 10, { right: 1 }),
-        sleeve("phones"),
-      ],
-    },
-  ],
-  body: [floating()],
-  takes: [],
-  controls: { mono: 0, left: 1, right: 1, volume: 1 },
-  through: (control) => {
-    const own = 1 - control("mono") / 2;
-    const other = control("mono") / 2;
-    const volume = control("volume");
-    return {
-      left: [own * control("left") * volume, other * control("left") * volume],
-      right: [other * control("right") * volume, own * control("right") * volume],
-    };
+export const laptop = kindOf(
+  "source",
+  {
+    supply: { choices: supplies, typical: "floating" },
+    socket: { choices: phonesKinds, typical: "four-pole, common on ring 2" },
+    "output ohms": { unit: "Ω", typical: 10, least: 0.1, most: 1000 },
   },
-  faults: [
-    switchFault("mono", "mono", 1, 60),
-    switchFault("volume down", "volume", 0, 100),
-    switchFault("balance hard left", "right", 0, 12),
-    switchFault("balance hard right", "left", 0, 12),
-    switchFault("balance far to the left", "right", pushed, 8),
-    switchFault("balance far to the right", "left", pushed, 8),
-    switchFault("balance off to the left", "right", drifted, 20),
-    switchFault("balance off to the right", "left", drifted, 20),
-  ],
-  look: 15,
-});
+  ({ supply, socket, "output ohms": ohms }) => ({
+    plugs: [],
+    sockets: [
+      {
+        ...stereoOutput({ name: "phones", kind: socket, size: "3.5 mm", ohms }),
+        ties: ["another device chosen"],
+      },
+      { ...linkOutput("wireless"), ties: ["another device chosen"] },
+    ],
+    body: powered(supply),
+    takes: [],
+    controls: { ...computerControls, pair: 1 },
+    through: (control) => {
+      const { left = [], right = [] } = computerThrough(control);
+      const sent = (row: typeof left) => row.map((gain) => Number(gain) * control("pair"));
+      return { left: sent(left), right: sent(right) };
+    },
+    faults: [...computerFaults, wrongPair, ...phonesFaults("phones", socket)],
+    look: 15,
+  }),
+);

@@ -1,136 +1,106 @@
-import type { Circuit } from "#core/circuit/circuit.ts";
-import type { Ohms } from "#core/units/units.ts";
-import { driven, loaded, mainsEarth, sleeve } from "./boxes.ts";
-import type { Buses, Part, Socket } from "./part.ts";
-import { point } from "./part.ts";
+import { powered, supplies } from "./boxes.ts";
+import { at, deskBuses, deskControls, deskFaults, listened, mixOf, padded } from "./desk.ts";
+import { balancedInput, differenceAt, inputOhms } from "./inputs.ts";
+import { kindOf } from "./kind.ts";
+import { type Pair, pairFaults, pairSockets } from "./pairs.ts";
+import type { Buses, Control, Fault } from "./part.ts";
+import { deadOutput, phonesFaults } from "./socket-faults.ts";
+import { type Balancing, balancings, legs, monoOutput } from "./stages.ts";
+import { stereoOutput } from "./stereo-outputs.ts";
 import { switchFault } from "./switch-faults.ts";
 
-export const balancings = ["impedance-balanced", "actively balanced"] as const;
-/** What drives the ring of a balanced output: a resistor alone, or the same signal inverted. */
-export type Balancing = (typeof balancings)[number];
-
-/** Source resistance of a leg. Handbook, section 4. */
-const legOhms: Readonly<Record<Balancing, Ohms>> = {
-  "impedance-balanced": 150,
-  "actively balanced": 100,
-};
-const inputOhms: Ohms = 10_000;
-
-function balanced(name: string, bus: string, by: Balancing): Circuit {
-  const ohms = legOhms[by];
-  const cold =
-    by === "actively balanced"
-      ? driven(name, "ring", ohms, { [bus]: -1 })
-      : loaded(name, "ring", ohms);
-  return [driven(name, "tip", ohms, { [bus]: 1 }), cold, sleeve(name)];
-}
-
-const input = (name: string, partner: string): Socket => ({
-  name,
-  kind: "TRS",
-  side: "in",
-  partner,
-  circuit: [loaded(name, "tip", inputOhms), loaded(name, "ring", inputOhms), sleeve(name)],
-});
-
-const pair = (name: string, partner: string, by: Balancing): Socket => ({
-  name,
-  kind: "TRS",
-  side: "out",
-  partner,
-  mistakenFor: { send: 10 },
-  circuit: balanced(name, name, by),
-});
-
-/** A pan law of constant power: equal and 3 dB down in the middle (common practice, no source). */
-const panned = (pan: number): readonly [left: number, right: number] => {
-  const angle = ((pan + 1) * Math.PI) / 4;
-  return [Math.cos(angle), Math.sin(angle)];
-};
-
 /** What the channels do to the two inputs, as gains to each bus. */
-function buses(control: (name: string) => number): Buses {
-  const one = control("left channel") * control("left polarity");
-  const two = control("right channel") * control("right polarity");
-  const [oneLeft, oneRight] = panned(control("left pan"));
-  const [twoLeft, twoRight] = panned(control("right pan"));
-  const left = [one * oneLeft, two * twoLeft];
-  const right = [one * oneRight, two * twoRight];
+function through(control: Control): Buses {
+  const mix = mixOf(control);
+  const {
+    "phones left": phonesLeft = [],
+    "phones right": phonesRight = [],
+    ...mains
+  } = deskBuses(mix, control);
+  const [left, right] = listened(mix, control);
+  const monitor = control("monitor level") * control("dim");
   return {
-    "main left": left,
-    "main right": right,
-    send: [one, two],
-    ...phones(left, right, control),
+    ...mains,
+    send: at(mix.before, control("send level")),
+    "phones left": phonesLeft,
+    "phones right": phonesRight,
+    "monitor left": at(left, monitor),
+    "monitor right": at(right, monitor),
   };
 }
 
-/** The headphone socket follows the main pair, in mono if asked, until a solo takes it over. */
-function phones(left: number[], right: number[], control: (name: string) => number): Buses {
-  const soloed = [control("left solo"), control("right solo")];
-  const level = control("phones level");
-  const side = (own: number[], other: number[]) =>
-    own.map((gain, at) => {
-      if (soloed.some((on) => on === 1)) return level * (soloed[at] ?? 0);
-      return level * (control("mono") === 1 ? (gain + (other[at] ?? 0)) / 2 : gain);
-    });
-  return { "phones left": side(left, right), "phones right": side(right, left) };
-}
+/** Odds: common practice, no source. */
+const monitorFaults: readonly Fault[] = [
+  switchFault("monitor knob down", "monitor level", 0, 40),
+  switchFault("dim on", "dim", padded, 12),
+];
 
-const faults = [
-  switchFault("mono", "mono", 1, 60),
-  switchFault("polarity button on the left", "left polarity", -1, 15),
-  switchFault("polarity button on the right", "right polarity", -1, 15),
-  switchFault("left panned hard right", "left pan", 1, 12),
-  switchFault("right panned hard left", "right pan", -1, 12),
-  switchFault("left panned to the middle", "left pan", 0, 30),
-  switchFault("right panned to the middle", "right pan", 0, 30),
-  switchFault("left soloed", "left solo", 1, 40),
-  switchFault("right soloed", "right solo", 1, 40),
-  switchFault("left channel down", "left channel", 0, 40),
-  switchFault("right channel down", "right channel", 0, 40),
-  switchFault("volume down", "phones level", 0, 100),
+const pairsOf = (by: Balancing, ohms: number): readonly [main: Pair, monitor: Pair] => [
+  {
+    names: ["main left", "main right"],
+    connector: "jack",
+    by,
+    ohms,
+    said: { ties: ["main fader"], mistakenFor: { send: 10 } },
+  },
+  {
+    names: ["monitor left", "monitor right"],
+    connector: "jack",
+    by,
+    ohms,
+    said: { ties: ["monitor knob", "solo takes it over"], mistakenFor: { send: 10 } },
+  },
 ];
 
 /**
- * A small mixer: two channels panned apart, a headphone socket, a mono send and a pair of main outputs. Sends take a channel
- * before its pan. Its balanced outputs are impedance-balanced or actively balanced, as the maker chose.
+ * A small mixer: two channels panned apart, a headphone socket, a mono send, a pair of main outputs and a pair for monitors with a knob of
+ * its own. Sends take a channel before its pan. Its outputs with one signal are driven as the maker chose.
  */
-export const mixer = (by: Balancing = "impedance-balanced"): Part => ({
-  kind: "mixer",
-  plugs: [],
-  sockets: [
-    input("1", "2"),
-    input("2", "1"),
-    {
-      name: "phones",
-      kind: "TRS",
-      side: "out",
-      mistakenFor: { send: 80, "main left": 30 },
-      circuit: [
-        driven("phones", "tip", 10, { "phones left": 1 }),
-        driven("phones", "ring", 10, { "phones right": 1 }),
-        sleeve("phones"),
-      ],
-    },
-    { name: "send", kind: "TRS", side: "out", circuit: balanced("send", "send", by) },
-    pair("main left", "main right", by),
-    pair("main right", "main left", by),
-  ],
-  body: [mainsEarth()],
-  takes: ["1", "2"].map((name) => ({ plus: point(name, "tip"), minus: point(name, "ring") })),
-  controls: {
-    mono: 0,
-    "left polarity": 1,
-    "right polarity": 1,
-    "left pan": -1,
-    "right pan": 1,
-    "left solo": 0,
-    "right solo": 0,
-    "left channel": 1,
-    "right channel": 1,
-    "phones level": 1,
+export const mixer = kindOf(
+  "source",
+  {
+    balancing: { choices: balancings, typical: "impedance-balanced" },
+    "leg ohms": legs,
+    supply: { choices: supplies, typical: "mains-earthed" },
+    "input ohms": inputOhms,
+    "output ohms": { unit: "Ω", typical: 10, least: 0.1, most: 1000 },
   },
-  through: buses,
-  faults,
-  look: 15,
-});
+  ({ balancing: by, "leg ohms": ohms, supply, "input ohms": into, "output ohms": phonesOhms }) => {
+    const pairs = pairsOf(by, ohms);
+    return {
+      plugs: [],
+      sockets: [
+        balancedInput("1", "jack", into, "2"),
+        balancedInput("2", "jack", into, "1"),
+        {
+          ...stereoOutput({
+            name: "phones",
+            ohms: phonesOhms,
+            buses: ["phones left", "phones right"],
+          }),
+          mistakenFor: { send: 80, "main left": 30 },
+          ties: ["headphone knob", "solo takes it over", "hiss past half"],
+        },
+        {
+          name: "send",
+          side: "out",
+          ties: ["send knob", "own mix"],
+          ...monoOutput({ name: "send", connector: "jack", bus: "send", by, ohms }),
+        },
+        ...pairs.flatMap(pairSockets),
+      ],
+      body: powered(supply),
+      takes: ["1", "2"].map((name) => differenceAt(name, "jack")),
+      controls: { ...deskControls, "monitor level": 1, dim: 1 },
+      through,
+      faults: [
+        ...deskFaults,
+        ...monitorFaults,
+        ...phonesFaults("phones"),
+        deadOutput("send", "jack"),
+        ...pairs.flatMap(pairFaults),
+      ],
+      look: 15,
+    };
+  },
+);

@@ -1,5 +1,6 @@
 import type { FaultName } from "./fault-names.ts";
-import type { Fault, Part, PartKind } from "./part.ts";
+import { type Kind, kindOf } from "./kind.ts";
+import type { Fault, Part } from "./part.ts";
 
 const trait = (
   name: FaultName,
@@ -17,44 +18,35 @@ const trait = (
   repair: 8,
 });
 
-const person = (
-  kind: PartKind,
-  controls: Part["controls"],
-  faults: readonly Fault[],
-  look: number,
-): Part => ({
-  kind,
-  plugs: [],
-  sockets: [],
-  body: [],
-  takes: [],
-  controls,
-  faults,
-  look,
-});
+const person = (controls: Part["controls"], faults: readonly Fault[], look: number): Kind =>
+  kindOf("person", {}, () => ({
+    plugs: [],
+    sockets: [],
+    body: [],
+    takes: [],
+    controls,
+    faults,
+    look,
+  }));
 
 /** Decibels between the ears that 2.8 % of adults exceed at 0.5 to 4 kHz (handbook, section 6). */
 const lessHearing = 10 ** (-15 / 20);
 
 /** Who wears the headphones. Odds from the handbook, section 6. */
-export const listener = (): Part =>
-  person(
-    "listener",
-    { worn: 1, "left hearing": 1, "right hearing": 1, mirrors: 0 },
-    [
-      trait("worn backwards", "worn", -1, 150, true),
-      trait("left ear hears less", "left hearing", lessHearing, 150, false),
-      trait("right ear hears less", "right hearing", lessHearing, 150, false),
-      trait("mirrors left and right", "mirrors", 1, 500, false),
-    ],
-    8,
-  );
+export const listener = person(
+  { worn: 1, "left hearing": 1, "right hearing": 1, mirrors: 0 },
+  [
+    trait("worn backwards", "worn", -1, 150, true),
+    trait("left ear hears less", "left hearing", lessHearing, 150, false),
+    trait("right ear hears less", "right hearing", lessHearing, 150, false),
+    trait("mirrors left and right", "mirrors", 1, 500, false),
+  ],
+  8,
+);
 
 /** Who asks and writes down: facing the performer, some mirror every answer (0.03, handbook, section 6; common practice, no source). */
-export const operator = (): Part =>
-  person(
-    "operator",
-    { mirrors: 0 },
-    [trait("mirrors left and right", "mirrors", 1, 300, false)],
-    8,
-  );
+export const operator = person(
+  { mirrors: 0 },
+  [trait("mirrors left and right", "mirrors", 1, 300, false)],
+  8,
+);

@@ -1,10 +1,57 @@
-/** The contacts of a plug, from its end; the springs of a socket bear the same names. */
-export const contacts = ["tip", "ring", "sleeve"] as const;
+/** The contacts of a plug, jacks from their end; the springs and pins of a socket bear the same names. */
+export const contacts = ["tip", "ring", "ring 2", "sleeve", "pin 1", "pin 2", "pin 3"] as const;
 export type Contact = (typeof contacts)[number];
 
-export type PlugKind = "TS" | "TRS";
-/** A four-pole socket has its return spring in the middle, and so loses it first. */
-export type SocketKind = "TRS" | "four-pole";
+/**
+ * A jack with two, three or four contacts, an XLR, an RCA (its shell counts as the sleeve), or a link: radio or digital audio, written
+ * as three ideal wires.
+ */
+export type PlugKind = "TS" | "TRS" | "TRRS" | "XLR" | "RCA" | "link";
+
+/**
+ * Jack sockets by their springs. Four-pole ones have the common in the middle ('common on ring 2') or at the bush ('common on
+ * sleeve'). A three-pole socket touches the sleeve at its bush; one 'with a deep spring' touches the second ring of a four-pole plug as
+ * well (handbook, section 2).
+ */
+export type SocketKind =
+  | "TS"
+  | "TRS"
+  | "TRS with a deep spring"
+  | "four-pole, common on ring 2"
+  | "four-pole, common on sleeve"
+  | "XLR"
+  | "RCA"
+  | "link";
+
+/** What a jack measures across. Other plugs have one size. */
+export const jackSizes = ["6.35 mm", "3.5 mm"] as const;
+export type JackSize = (typeof jackSizes)[number];
+
+const contactsOn: Readonly<Record<PlugKind, readonly Contact[]>> = {
+  TS: ["tip", "sleeve"],
+  TRS: ["tip", "ring", "sleeve"],
+  TRRS: ["tip", "ring", "ring 2", "sleeve"],
+  XLR: ["pin 1", "pin 2", "pin 3"],
+  RCA: ["tip", "sleeve"],
+  link: ["tip", "ring", "sleeve"],
+};
+
+/** The contacts that a plug has. */
+export const contactsOf = (plug: PlugKind): readonly Contact[] => contactsOn[plug];
+
+const familyOf = (kind: PlugKind | SocketKind): "jack" | "XLR" | "RCA" | "link" =>
+  kind === "XLR" || kind === "RCA" || kind === "link" ? kind : "jack";
+
+interface Fitting<Kind> {
+  readonly kind: Kind;
+  /** Of a jack. */
+  readonly size?: JackSize;
+}
+
+/** Whether a hand can push this plug into that socket. Jacks without a size are 6.35 mm. */
+export const fits = (plug: Fitting<PlugKind>, socket: Fitting<SocketKind>): boolean =>
+  familyOf(plug.kind) === familyOf(socket.kind) &&
+  (familyOf(plug.kind) !== "jack" || (plug.size ?? "6.35 mm") === (socket.size ?? "6.35 mm"));
 
 /** How far a plug is in: home, then each step on the way out (handbook, section 2). */
 export const depths = [
@@ -19,51 +66,3 @@ export type Depth = (typeof depths)[number];
 
 /** Which spring of the socket touches which contact of the plug. */
 export type Touching = readonly (readonly [spring: Contact, contact: Contact])[];
-
-const threePole: Readonly<Record<Depth, Touching>> = {
-  home: [
-    ["tip", "tip"],
-    ["ring", "ring"],
-    ["sleeve", "sleeve"],
-  ],
-  "return spring off": [
-    ["tip", "tip"],
-    ["ring", "ring"],
-  ],
-  "ring spring on the insulator": [
-    ["tip", "tip"],
-    ["sleeve", "sleeve"],
-  ],
-  "both springs on the tip": [
-    ["tip", "tip"],
-    ["ring", "tip"],
-    ["sleeve", "sleeve"],
-  ],
-  "first click": [
-    ["ring", "tip"],
-    ["sleeve", "sleeve"],
-  ],
-  "sleeve spring on the ring": [
-    ["ring", "tip"],
-    ["sleeve", "ring"],
-  ],
-};
-
-/**
- * The touching pairs of a plug at a depth. A TS plug is all sleeve where a TRS plug has its ring: at home it shorts the ring
- * spring to the sleeve.
- */
-export function touching(plug: PlugKind, depth: Depth): Touching {
-  const pairs = threePole[depth];
-  if (plug === "TRS") return pairs;
-  return pairs.map(([spring, contact]) => [spring, contact === "ring" ? "sleeve" : contact]);
-}
-
-/** The steps on the way out that differ from home, for a plug in a socket. */
-export function stepsOut(plug: PlugKind, socket: SocketKind): readonly Depth[] {
-  return depths.filter((depth) => {
-    if (depth === "home") return false;
-    if (depth === "return spring off") return socket === "four-pole";
-    return plug === "TRS" || depth !== "sleeve spring on the ring";
-  });
-}

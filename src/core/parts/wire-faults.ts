@@ -2,9 +2,13 @@ import { type Node, open, short } from "#core/circuit/circuit.ts";
 import type { Ohms, Seconds } from "#core/units/units.ts";
 import type { FaultName } from "./fault-names.ts";
 import type { Edit, Fault } from "./part.ts";
-import { type Contact, contacts } from "./plugs.ts";
+import type { Contact } from "./plugs.ts";
+import { type Order, type Slips, slipsOf } from "./slips.ts";
 
-/** Odds in 10,000 for each way a three-wire lead goes wrong. Common practice, no source. */
+/** The three contacts of a stereo jack, in the order of its wires. */
+export const straightWires = ["tip", "ring", "sleeve"] as const;
+
+/** Odds in 10,000 for each way an end goes wrong; zero for what it cannot. Common practice, no source. */
 export interface WireOdds {
   readonly open: number;
   readonly short: number;
@@ -12,21 +16,32 @@ export interface WireOdds {
   readonly dirt: number;
 }
 
-/** Three wires by the contact they start from, and the nodes where they end. */
-export interface Wires {
+/** An end of a wire, and what the wire itself has, which dirt comes on top of; where it is left out, dirt stands for both. */
+interface Touch {
+  readonly element: string;
+  readonly side: "a" | "b";
+  readonly ohms?: Ohms;
+}
+
+/** One end of a lead, as a soldering iron meets it. */
+export interface End {
+  /** Where its faults are said to sit. */
   readonly at: string;
-  readonly wire: (contact: Contact) => string;
-  readonly end: (contact: Contact) => Node;
+  readonly slips: Slips;
+  readonly node: (contact: Contact) => Node;
+  /** The wires that are soldered to a contact. */
+  readonly soldered: (contact: Contact) => readonly Touch[];
 }
 
 const replace: Seconds = 60;
 
-const fault = (
+/** A fault of a wire or a joint: no eye sees it, and the lead is replaced. */
+export const wireFault = (
   name: FaultName,
   at: string,
   slot: string,
   weight: number,
-  edits: Edit[],
+  edits: readonly Edit[],
 ): Fault => ({
   name,
   at,
@@ -37,78 +52,78 @@ const fault = (
   repair: replace,
 });
 
-const openName: Readonly<Record<Contact, FaultName>> = {
-  tip: "tip open",
-  ring: "ring open",
-  sleeve: "sleeve open",
-};
-
 /** Each contact open: worn springs, dirt, a broken joint or wire. */
-export const opens = (
-  { at, wire }: Wires,
-  weight: number,
-  which = contacts as readonly Contact[],
-) =>
-  which.map((contact) =>
-    fault(openName[contact], at, `${at} ${contact}`, weight, [
-      { edit: "ohms", element: wire(contact), ohms: open },
-    ]),
-  );
-
-/** Each pair of wires shorted where they end. */
-function shorts({ at, end }: Wires, weight: number): readonly Fault[] {
-  const pairs: readonly (readonly [FaultName, Contact, Contact])[] = [
-    ["tip and ring shorted", "tip", "ring"],
-    ["tip and sleeve shorted", "tip", "sleeve"],
-    ["ring and sleeve shorted", "ring", "sleeve"],
-  ];
-  return pairs.map(([name, a, b]) =>
-    fault(name, at, `${at} short`, weight, [{ edit: "bridge", a: end(a), b: end(b), ohms: short }]),
-  );
-}
-
-/** Where the wires from tip, ring and sleeve end, for the five wrong orders; and how often beside the usual slip. */
-const orders: readonly (readonly [FaultName, readonly [Contact, Contact, Contact], number])[] = [
-  ["tip and ring exchanged", ["ring", "tip", "sleeve"], 1],
-  ["tip and sleeve exchanged", ["sleeve", "ring", "tip"], 1],
-  ["ring and sleeve exchanged", ["tip", "sleeve", "ring"], 0.5],
-  ["contacts turned, tip to ring", ["ring", "sleeve", "tip"], 0.25],
-  ["contacts turned, tip to sleeve", ["sleeve", "tip", "ring"], 0.25],
-];
-
-/** All wrong orders of the three contacts: what a rebuilt plug can be. */
-const wrongOrders = ({ at, wire, end }: Wires, weight: number): readonly Fault[] =>
-  orders.map(([name, to, often]) =>
-    fault(
+const opens = ({ at, slips, soldered }: End, weight: number): readonly Fault[] =>
+  slips.opens.map(([name, contact]) =>
+    wireFault(
       name,
       at,
-      `${at} order`,
-      weight * often,
-      contacts.map((contact, index) => ({
-        edit: "rewire",
-        element: wire(contact),
-        b: end(to[index] ?? contact),
-      })),
+      `${at} ${contact}`,
+      weight,
+      soldered(contact).map(({ element }) => ({ edit: "ohms", element, ohms: open })),
     ),
   );
 
-const dirt: readonly (readonly [FaultName, Ohms])[] = [
-  ["return of 3 ohms", 3],
-  ["return of 10 ohms", 10],
-  ["return of 30 ohms", 30],
-  ["return of 300 ohms", 300],
-];
-
-/** A return that is there, but through dirt. */
-const dirtyReturns = ({ at, wire }: Wires, weight: number): readonly Fault[] =>
-  dirt.map(([name, ohms]) =>
-    fault(name, at, `${at} sleeve`, weight, [{ edit: "ohms", element: wire("sleeve"), ohms }]),
+/** Two contacts that touch. */
+const shorts = ({ at, slips, node }: End, weight: number): readonly Fault[] =>
+  slips.shorts.map(([name, a, b]) =>
+    wireFault(name, at, `${at} short`, weight, [
+      { edit: "bridge", a: node(a), b: node(b), ohms: short },
+    ]),
   );
 
-/** All of them, for a lead or cord with three wires. */
-export const wireFaults = (wires: Wires, odds: WireOdds): readonly Fault[] => [
-  ...opens(wires, odds.open),
-  ...shorts(wires, odds.short),
-  ...wrongOrders(wires, odds.order),
-  ...dirtyReturns(wires, odds.dirt),
-];
+const wrongOrders = (end: End, weight: number): readonly Fault[] =>
+  end.slips.orders.map(([name, order, often]) =>
+    wireFault(name, end.at, `${end.at} order`, weight * often, resoldered(end, order)),
+  );
+
+/** Every wire of an end where an order has it. A bridge inside the plug has both of its ends there. */
+function resoldered({ node, soldered }: End, order: Order): readonly Edit[] {
+  const moves = Object.entries(order) as (readonly [Contact, Contact])[];
+  const touches = moves.flatMap(([from, to]) =>
+    soldered(from).map(({ element, side }) => ({ element, [side]: node(to) })),
+  );
+  return [...new Set(touches.map(({ element }) => element))].map((element) => ({
+    edit: "rewire",
+    ...Object.assign({ element }, ...touches.filter((touch) => touch.element === element)),
+  }));
+}
+
+/** Dirt on a contact with one wire. Where there are more, it lies between them and the plug, which the wires' ohms cannot say. */
+const dirty = ({ at, slips, soldered }: End, weight: number): readonly Fault[] =>
+  slips.dirt.flatMap(([name, contact, ohms, often]) => {
+    const [touch, another] = soldered(contact);
+    if (touch === undefined || another !== undefined) return [];
+    const edits: readonly Edit[] = [
+      { edit: "ohms", element: touch.element, ohms: (touch.ohms ?? 0) + ohms },
+    ];
+    return [wireFault(name, at, `${at} ${contact}`, weight * often, edits)];
+  });
+
+/** All that goes wrong at one end of a lead, with its odds. */
+export const endFaults = (end: End, odds: WireOdds): readonly Fault[] =>
+  [
+    ...opens(end, odds.open),
+    ...shorts(end, odds.short),
+    ...wrongOrders(end, odds.order),
+    ...dirty(end, odds.dirt),
+  ].filter(({ weight, edits }) => weight > 0 && edits.length > 0);
+
+/** Three wires by the contact they start from, and the nodes where they end. */
+export interface Wires {
+  readonly at: string;
+  readonly wire: (contact: Contact) => string;
+  readonly end: (contact: Contact) => Node;
+}
+
+/** All of them, for a cord with three wires, each element's second node its far end. The dirt's ohms are the cord's together with it. */
+export const wireFaults = ({ at, wire, end }: Wires, odds: WireOdds): readonly Fault[] =>
+  endFaults(
+    {
+      at,
+      slips: slipsOf("TRS"),
+      node: end,
+      soldered: (contact) => [{ element: wire(contact), side: "b" }],
+    },
+    odds,
+  );

@@ -1,7 +1,9 @@
 import { size } from "#core/units/complex.ts";
 import type { Matrix } from "#core/units/matrix.ts";
+import type { Hertz } from "#core/units/units.ts";
 import { type Behaviour, follow } from "./behaviour.ts";
 import { type Gains, signed } from "./effect.ts";
+import { midband } from "./midband.ts";
 import type { BuiltRig } from "./rig.ts";
 import type { RigFault } from "./rig-faults.ts";
 import { stepsTo } from "./steps.ts";
@@ -11,17 +13,23 @@ export const behaviourAt = (
   rig: BuiltRig,
   position: string,
   faults: readonly RigFault[],
+  at: Hertz = midband,
 ): Behaviour =>
   stepsTo(rig, position)
-    .map((step) => step.behaviour(faults.filter(step.owns)))
+    .map((step) => step.behaviour(faults.filter(step.owns), step.branch(position), at))
     .reduce(follow);
 
 /**
  * The ear matrix of a position under a fault set: rows the ears, columns the programme, left first; complex gains against the
- * programme's open voltage, at 1 kHz.
+ * programme's open voltage, at 1 kHz unless told otherwise.
  */
-export function earMatrix(rig: BuiltRig, position: string, faults: readonly RigFault[]): Matrix {
-  return ears(behaviourAt(rig, position, faults));
+export function earMatrix(
+  rig: BuiltRig,
+  position: string,
+  faults: readonly RigFault[],
+  at: Hertz = midband,
+): Matrix {
+  return ears(behaviourAt(rig, position, faults, at));
 }
 
 /**

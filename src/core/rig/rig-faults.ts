@@ -1,6 +1,7 @@
 import type { FaultName } from "#core/parts/fault-names.ts";
 import type { Edit, Fault, Socket } from "#core/parts/part.ts";
-import { type Depth, stepsOut } from "#core/parts/plugs.ts";
+import type { Depth } from "#core/parts/plugs.ts";
+import { stepsOut } from "#core/parts/touching.ts";
 import { type BuiltRig, type Connection, plugOf, socketOf } from "./rig.ts";
 
 /** A fault of one part of this rig. */
@@ -22,7 +23,10 @@ const depthFault: Readonly<Record<Exclude<Depth, "home">, { name: FaultName; wei
 /** Every fault the rig can have, each part's own and those of its connections. Odds: common practice, no source. */
 export function rigFaults(rig: BuiltRig): readonly RigFault[] {
   const own = rig.parts.flatMap(({ id }) =>
-    rig.part(id).faults.map((fault) => named(id, fault, rig.part(id).sockets)),
+    rig
+      .part(id)
+      .faults.filter((fault) => !atIdleOutput(rig, id, fault))
+      .map((fault) => named(id, fault, rig.part(id).sockets)),
   );
   const joins = rig.plugged.flatMap((connection) =>
     connectionFaults(rig, connection).map((fault) => named(connection.part, fault)),
@@ -30,11 +34,16 @@ export function rigFaults(rig: BuiltRig): readonly RigFault[] {
   return [...own, ...joins, ...exchanges(rig)];
 }
 
+/** What is wrong at an output that nothing stands in concerns nobody. */
+const atIdleOutput = (rig: BuiltRig, id: string, { at }: Fault): boolean =>
+  rig.part(id).sockets.some(({ name, side }) => name === at && side === "out") &&
+  !rig.plugged.some(({ into, socket }) => into === id && socket === at);
+
 const named = (part: string, fault: Fault, sockets: readonly Socket[] = []): RigFault => ({
   ...fault,
   part,
   place: sockets.some(({ name }) => name === fault.at) ? `${part}, ${fault.at}` : part,
-  id: `${part} / ${fault.at} / ${fault.name}`,
+  id: `${part} / ${fault.at} / ${fault.name}${fault.comesAndGoes ? ", now and then" : ""}`,
 });
 
 /** Not home, and in the wrong socket. They belong to the part the plug hangs from. */

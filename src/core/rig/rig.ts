@@ -1,10 +1,11 @@
-import { catalogue, type PartSettings } from "#core/parts/catalogue.ts";
-import type { Part, PartKind, Plug, Socket } from "#core/parts/part.ts";
+import { catalogue, type PartKind } from "#core/parts/catalogue.ts";
+import type { Family, Kind, Settings } from "#core/parts/kind.ts";
+import type { Part, Plug, Socket } from "#core/parts/part.ts";
 
 export interface RigPart {
   readonly id: string;
   readonly kind: PartKind;
-  readonly settings?: PartSettings;
+  readonly settings?: Settings;
 }
 
 /** Which plug is in which socket. */
@@ -31,9 +32,15 @@ export interface Rig {
   readonly positions: readonly Position[];
 }
 
+/** A part as its settings make it, and what kind it is. */
+export interface BuiltPart extends Part {
+  readonly kind: PartKind;
+  readonly family: Family;
+}
+
 /** A rig with its parts looked up, so that nothing is built twice. */
 export interface BuiltRig extends Rig {
-  readonly part: (id: string) => Part;
+  readonly part: (id: string) => BuiltPart;
 }
 
 /** Who listens at a position, as a part with faults of its own. */
@@ -47,10 +54,8 @@ export function build(rig: Rig): BuiltRig {
     ...rig.positions.map(({ id }): RigPart => ({ id: listenerOf(id), kind: "listener" })),
   ];
   const parts = [...rig.parts, ...people];
-  const built = new Map(
-    parts.map(({ id, kind, settings = {} }) => [id, catalogue[kind](settings)]),
-  );
-  const part = (id: string): Part => {
+  const built = new Map(parts.map((part) => [part.id, made(part)]));
+  const part = (id: string): BuiltPart => {
     const found = built.get(id);
     if (found === undefined) throw new Error(`the rig has no part named ${id}`);
     return found;
@@ -58,15 +63,33 @@ export function build(rig: Rig): BuiltRig {
   return { ...rig, parts, part };
 }
 
+/** Throws, with the part's name, on a kind the catalogue lacks and on a setting that its kind does not understand. */
+function made({ id, kind, settings }: RigPart): BuiltPart {
+  const known: Kind | undefined = catalogue[kind];
+  if (known === undefined) throw new Error(`${id}: there is no kind of part named ${kind}`);
+  try {
+    return { ...known.make(settings), kind, family: known.family };
+  } catch (error) {
+    throw new RangeError(`${id}: ${error instanceof Error ? error.message : error}`);
+  }
+}
+
+/** What is worn at a position. Throws on one the rig lacks. */
+export function wornAt(rig: Rig, position: string): string {
+  const wears = rig.positions.find(({ id }) => id === position)?.wears;
+  if (wears === undefined) throw new Error(`the rig has no position named ${position}`);
+  return wears;
+}
+
 /** The socket of a part by name. Throws where there is none. */
-export function socketOf(part: Part, name: string): Socket {
+export function socketOf(part: BuiltPart, name: string): Socket {
   const socket = part.sockets.find((one) => one.name === name);
   if (socket === undefined) throw new Error(`a ${part.kind} has no socket named ${name}`);
   return socket;
 }
 
 /** The plug of a part by name. Throws where there is none. */
-export function plugOf(part: Part, name: string): Plug {
+export function plugOf(part: BuiltPart, name: string): Plug {
   const plug = part.plugs.find((one) => one.name === name);
   if (plug === undefined) throw new Error(`a ${part.kind} has no plug named ${name}`);
   return plug;

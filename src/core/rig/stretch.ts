@@ -1,14 +1,13 @@
-import { type Circuit, type Element, earth, type Node, open } from "#core/circuit/circuit.ts";
-import { resistor } from "#core/parts/boxes.ts";
-import { type Edit, point } from "#core/parts/part.ts";
-import { contacts, type Depth, type PlugKind, touching } from "#core/parts/plugs.ts";
-import type { Ohms } from "#core/units/units.ts";
+import type { Circuit, Element } from "#core/circuit/circuit.ts";
+import type { Edit } from "#core/parts/part.ts";
 import { controlOf } from "./controls.ts";
-import { type BuiltRig, type Connection, plugOf, socketOf } from "./rig.ts";
+import { earthsBeyond } from "./earths.ts";
+import { edited } from "./edited.ts";
+import { mating, plugged } from "./mating.ts";
+import { placed } from "./placed.ts";
+import { reachInto } from "./reach.ts";
+import { type BuiltRig, type Connection, socketOf } from "./rig.ts";
 import type { RigFault } from "./rig-faults.ts";
-
-/** A spring against a plug. Handbook, section 5. */
-const contactOhms: Ohms = 0.05;
 
 /** Everything between the outputs that feed a part and what that part takes in, solved as one circuit. */
 export interface Stretch {
@@ -17,62 +16,79 @@ export interface Stretch {
   readonly circuit: Circuit;
 }
 
-const joined = (part: string, node: Node): Node => (node === earth ? earth : `${part}: ${node}`);
-
-const placed = (part: string, element: Element): Element => ({
-  ...element,
-  name: joined(part, element.name),
-  a: joined(part, element.a),
-  b: joined(part, element.b),
-});
-
-/** The plugs in a rig as a fault set leaves them. */
-export function plugged(rig: BuiltRig, faults: readonly RigFault[]): readonly Connection[] {
-  return rig.plugged.map((connection) => {
-    const moved = faults
-      .filter(({ part }) => part === connection.part)
-      .flatMap(({ edits }) => edits)
-      .find((edit) => edit.edit === "socket" && edit.plug === connection.plug);
-    return moved?.edit === "socket" ? { ...connection, socket: moved.socket } : connection;
-  });
+/** A circuit with nothing wrong in it, and what else ties its boxes to earth. */
+interface Healthy {
+  readonly circuit: Circuit;
+  readonly earths: Circuit;
 }
 
-/** The leads that end in a part, or the part itself where it is a plug that hangs from it, as headphones do. */
-export function cordsInto(rig: BuiltRig, part: string): readonly string[] {
-  if (rig.part(part).plugs.length > 0) return [part];
-  const inputs = rig
-    .part(part)
-    .sockets.filter(({ side }) => side === "in")
-    .map(({ name }) => name);
-  const ends = rig.plugged.filter(({ into, socket }) => into === part && inputs.includes(socket));
-  return [...new Set(ends.map((end) => end.part))];
+const known = new WeakMap<BuiltRig, Map<string, Healthy>>();
+
+/** The circuit into a part, with all that hangs on it, as a fault set leaves it, in whichever order its faults are told. */
+export function stretchInto(rig: BuiltRig, part: string, told: readonly RigFault[]): Stretch {
+  const { from } = reachInto(rig, part);
+  const faults = told.length < 2 ? told : told.toSorted((a, b) => (a.id < b.id ? -1 : 1));
+  const { circuit, earths } = healthyInto(rig, part);
+  const moves = faults.filter(({ edits }) => edits.some(({ edit }) => !wired.includes(edit)));
+  const now = moves.length > 0 ? [...assembled(rig, part, moves), ...earths] : circuit;
+  return { from, circuit: edited(now, faults) };
 }
 
-/** The circuit into a part, as a fault set leaves it. Throws where two boxes drive it, or none: no rig of ours has such. */
-export function stretchInto(rig: BuiltRig, part: string, faults: readonly RigFault[]): Stretch {
-  const cords = cordsInto(rig, part);
-  const ends = plugged(rig, faults).filter((end) => cords.includes(end.part));
-  const from = [...new Set(ends.map(({ into }) => into))].filter((into) => into !== part);
-  const [source] = from;
-  if (source === undefined || from.length > 1)
-    throw new Error(`${part} is fed by ${from.length} parts, and must be by one`);
-  const inputs = rig.part(part).sockets.filter(({ side }) => side === "in");
-  const outputs = ends
-    .filter(({ into }) => into === source)
-    .map(({ socket }) => socketOf(rig.part(source), socket));
-  const level = controlOf(rig, source, faults);
-  const boxes = [
-    ...inputs.flatMap(({ circuit }) => circuit.map((element) => placed(part, element))),
-    ...outputs.flatMap(({ circuit }) =>
-      circuit.map((element) => placed(source, turned(element, level))),
-    ),
-  ];
-  const bodies = [...new Set([source, ...cords, part])].flatMap((id) =>
-    rig.part(id).body.map((element) => placed(id, element)),
+function healthyInto(rig: BuiltRig, part: string): Healthy {
+  const circuits = known.get(rig) ?? new Map<string, Healthy>();
+  known.set(rig, circuits);
+  const found = circuits.get(part) ?? newlyInto(rig, part);
+  circuits.set(part, found);
+  return found;
+}
+
+function newlyInto(rig: BuiltRig, part: string): Healthy {
+  const earths = earthsBeyond(rig, part, (other) => assembled(rig, other, []));
+  return { circuit: [...assembled(rig, part, []), ...earths], earths };
+}
+
+/** Edits that change a circuit where it is, and nothing of what is plugged where or how it is set. */
+const wired: readonly Edit["edit"][] = ["ohms", "bridge", "rewire"];
+
+/** Boxes, wires and plugs together, before anything in them is broken. */
+function assembled(rig: BuiltRig, part: string, faults: readonly RigFault[]): Circuit {
+  const { from, wires, takers, ends } = reachInto(rig, part);
+  const now = plugged(ends, faults);
+  const normals = (id: string) => normalsOf(rig, id, plugged(rig.plugged, faults));
+  const level = controlOf(rig, from, faults);
+  const used = now.filter(({ into }) => into === from).map(({ socket }) => socket);
+  const outputs = new Set([...used, ...joinedBy(rig, from, normals(from))]);
+  const sent = [...outputs].flatMap((socket) =>
+    socketOf(rig.part(from), socket).circuit.map((element) => turned(element, level)),
   );
-  const mated = ends.flatMap((end) => mating(rig, end, faults));
-  return { from: source, circuit: edited([...boxes, ...bodies, ...mated], faults) };
+  const taken = takers.flatMap((id) => placed(id, socketsOf(rig, id, "in")));
+  const passed = wires.flatMap((id) => placed(id, socketsOf(rig, id, "through")));
+  const bodies = [...new Set([from, ...wires, ...takers])].flatMap((id) =>
+    placed(id, [...rig.part(id).body, ...normals(id)]),
+  );
+  const mated = now.flatMap((end) => mating(rig, end, faults));
+  return [...taken, ...placed(from, sent), ...passed, ...bodies, ...mated];
 }
+
+const socketsOf = (rig: BuiltRig, id: string, side: "in" | "through"): Circuit =>
+  rig.part(id).sockets.flatMap((socket) => (socket.side === side ? socket.circuit : []));
+
+/** What a part's normals join while the sockets that break them are empty. */
+function normalsOf(rig: BuiltRig, id: string, now: readonly Connection[]): Circuit {
+  const used = now.filter(({ into }) => into === id).map(({ socket }) => socket);
+  return (rig.part(id).normals ?? []).flatMap(({ whileEmpty, circuit }) =>
+    whileEmpty.some((socket) => used.includes(socket)) ? [] : circuit,
+  );
+}
+
+/** The sockets that normals reach, whether or not anything stands in them. */
+const joinedBy = (rig: BuiltRig, id: string, normals: Circuit): readonly string[] =>
+  rig
+    .part(id)
+    .sockets.map(({ name }) => name)
+    .filter((name) =>
+      normals.some(({ a, b }) => a.startsWith(`${name}.`) || b.startsWith(`${name}.`)),
+    );
 
 /** A source as its volume leaves it. */
 function turned(element: Element, level: (name: string) => number): Element {
@@ -82,68 +98,4 @@ function turned(element: Element, level: (name: string) => number): Element {
     Object.entries(element.drive).map(([bus, gain]) => [bus, gain * by]),
   );
   return { ...element, drive };
-}
-
-/** Springs on contacts; a contact that nothing touches hangs in the air. */
-function mating(rig: BuiltRig, end: Connection, faults: readonly RigFault[]): Element[] {
-  const [kind, depth] = stateOf(rig, end, faults);
-  const pairs = touching(kind, depth);
-  const air = contacts.filter((contact) => pairs.every(([, touched]) => touched !== contact));
-  const on = (contact: (typeof contacts)[number]) => joined(end.part, point(end.plug, contact));
-  const name = `${end.part}: ${end.plug}`;
-  return [
-    ...pairs.map(([spring, contact]) =>
-      resistor(
-        `${name}, ${spring} spring on ${contact}`,
-        joined(end.into, point(end.socket, spring)),
-        on(contact),
-        contactOhms,
-      ),
-    ),
-    ...air.map((contact) => resistor(`${name}, ${contact} in the air`, on(contact), earth, open)),
-  ];
-}
-
-function stateOf(
-  rig: BuiltRig,
-  end: Connection,
-  faults: readonly RigFault[],
-): readonly [PlugKind, Depth] {
-  const edits = faults.filter(({ part }) => part === end.part).flatMap((fault) => fault.edits);
-  const depth = edits.find((edit) => edit.edit === "depth" && edit.plug === end.plug);
-  const kind = edits.find((edit) => edit.edit === "plug" && edit.plug === end.plug);
-  return [
-    kind?.edit === "plug" ? kind.kind : plugOf(rig.part(end.part), end.plug).kind,
-    depth?.edit === "depth" ? depth.depth : "home",
-  ];
-}
-
-/** The circuit after the edits that touch its elements, and the shorts among them. */
-function edited(circuit: Circuit, faults: readonly RigFault[]): Circuit {
-  const edits = faults.flatMap(({ part, edits, id }) => edits.map((edit) => ({ part, edit, id })));
-  const elements = circuit.map((element) =>
-    edits.reduce((sum, { part, edit }) => changed(sum, part, edit), element),
-  );
-  const bridges = edits.flatMap(({ part, edit, id }) =>
-    edit.edit === "bridge"
-      ? [resistor(id, joined(part, edit.a), joined(part, edit.b), edit.ohms)]
-      : [],
-  );
-  return [...elements, ...bridges];
-}
-
-/** An element after one edit, if the edit is of it. */
-function changed(element: Element, part: string, edit: Edit): Element {
-  if (edit.edit !== "ohms" && edit.edit !== "rewire") return element;
-  if (element.name !== joined(part, edit.element)) return element;
-  if (edit.edit === "ohms") return withOhms(element, edit.ohms);
-  const at = (node: Node | undefined, before: Node) =>
-    node === undefined ? before : joined(part, node);
-  return { ...element, a: at(edit.a, element.a), b: at(edit.b, element.b) };
-}
-
-function withOhms(element: Element, ohms: Ohms): Element {
-  if (element.kind === "capacitor")
-    throw new Error(`${element.name} is a capacitor and has no ohms`);
-  return { ...element, ohms };
 }

@@ -1,5 +1,6 @@
 /** Plain aliases: a number's unit stands in its type. */
 export type Ohms = number;
+export type Volts = number;
 export type Farads = number;
 export type Hertz = number;
 export type Seconds = number;

@@ -1,83 +1,48 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { type Circuit, type Element, earth } from "#core/circuit/circuit.ts";
-import { solve, type Voltages } from "#core/circuit/solve.ts";
+import { solve } from "#core/circuit/solve.ts";
+import { add, scale } from "#core/units/complex.ts";
 import {
-  add,
-  type Complex,
-  multiply,
-  real,
-  scale,
-  size,
-  subtract,
-  zero,
-} from "#core/units/complex.ts";
+  apart,
+  currentsMiss,
+  nodesOf,
+  one,
+  type Port,
+  powerMisses,
+  redriven,
+  rounding,
+  transfers,
+  transfersDiffer,
+} from "./laws.ts";
 import { circuits, frequencies, signals } from "./random-circuit.ts";
 
-const nodesOf = (circuit: Circuit) => [
-  ...new Set(circuit.flatMap(({ a, b }) => [a, b]).filter((node) => node !== earth)),
-];
-
-const admittance = (element: Element, at: number): Complex =>
-  element.kind === "capacitor"
-    ? { re: 0, im: 2 * Math.PI * at * element.farads }
-    : real(1 / element.ohms);
-
-/** The current that leaves node a through an element. */
-function current(element: Element, at: number, signal: string, volts: Voltages): Complex {
-  const across = subtract(volts(element.a), volts(element.b));
-  const driven = element.kind === "source" ? (element.drive[signal] ?? 0) : 0;
-  return multiply(admittance(element, at), subtract(across, real(driven)));
-}
-
-const one = (circuit: Circuit, at: number, signal: string): Voltages => {
-  const [volts] = solve(circuit, at, [signal]);
-  if (volts === undefined) throw new Error("no answer");
-  return volts;
-};
-
-/** The largest voltage of a circuit: rounding is measured against it. */
-const largest = (circuit: Circuit, volts: Voltages) =>
-  Math.max(...nodesOf(circuit).map((node) => size(volts(node))), 1e-30);
+/** Of what the strongest element could carry. */
+const residue = 1e-12;
 
 test("currents at each node sum to zero", () => {
   fc.assert(
     fc.property(circuits, frequencies, (circuit, at) => {
-      const volts = one(circuit, at, "one");
-      for (const node of nodesOf(circuit)) {
-        const touching = circuit.filter(({ a, b }) => (a === node) !== (b === node));
-        const sum = touching
-          .map((element) => scale(current(element, at, "one", volts), element.a === node ? 1 : -1))
-          .reduce(add, zero);
-        const strongest = Math.max(...touching.map((element) => size(admittance(element, at))));
-        const scaleOf = strongest * (10 + largest(circuit, volts));
-        expect(size(sum) / scaleOf).toBeLessThan(1e-9);
-      }
+      expect(currentsMiss(circuit, at, "one")).toBeLessThan(residue);
     }),
   );
 });
 
-/** The same circuit with each source's drive made of what it was. */
-const redriven = (
-  circuit: Circuit,
-  make: (drive: Readonly<Record<string, number>>) => Record<string, number>,
-): Circuit =>
-  circuit.map((element) =>
-    element.kind === "source" ? { ...element, drive: make(element.drive) } : element,
+test("what the sources give is what resistors and capacitors take", () => {
+  fc.assert(
+    fc.property(circuits, frequencies, (circuit, at) => {
+      expect(powerMisses(circuit, at, "one")).toBeLessThan(residue);
+    }),
   );
-
-const expectSame = (circuit: Circuit, a: Voltages, b: (node: string) => Complex) => {
-  const beside = 10 + largest(circuit, a);
-  for (const node of nodesOf(circuit))
-    expect(size(subtract(a(node), b(node))) / beside).toBeLessThan(1e-9);
-};
+});
 
 test("doubling the source doubles every voltage", () => {
   fc.assert(
     fc.property(circuits, frequencies, (circuit, at) => {
       const twice = redriven(circuit, ({ one: volts = 0 }) => ({ one: 2 * volts }));
       const once = one(circuit, at, "one");
-      expectSame(circuit, one(twice, at, "one"), (node) => scale(once(node), 2));
+      const miss = apart(twice, "one", [one(twice, at, "one"), (node) => scale(once(node), 2)]);
+      expect(miss).toBeLessThan(rounding(circuit, at));
     }),
   );
 });
@@ -85,33 +50,41 @@ test("doubling the source doubles every voltage", () => {
 test("two signals at once are the sum of each alone", () => {
   fc.assert(
     fc.property(circuits, frequencies, (circuit, at) => {
-      const together = redriven(circuit, ({ one: a = 0, two: b = 0 }) => ({ both: a + b }));
+      const both = redriven(circuit, ({ one: a = 0, two: b = 0 }) => ({
+        both: a + b,
+        most: Math.max(Math.abs(a), Math.abs(b)),
+      }));
       const [first, second] = solve(circuit, at, signals);
       if (first === undefined || second === undefined) throw new Error("no answer");
-      expectSame(circuit, one(together, at, "both"), (node) => add(first(node), second(node)));
+      const sum = (node: string) => add(first(node), second(node));
+      expect(apart(both, "most", [one(both, at, "both"), sum])).toBeLessThan(rounding(circuit, at));
     }),
   );
 });
 
-test("reciprocity: a volt in one branch drives through another what a volt there drives through the first", () => {
+/** Two nodes of a circuit, earth among them, by numbers. */
+const portOf = (circuit: Circuit, at: number, shift: number): Port => {
+  const nodes = [earth, ...nodesOf(circuit)];
+  const node = (number: number) => nodes[number % nodes.length] ?? earth;
+  return [node(at), node(at + 1 + (shift % (nodes.length - 1)))];
+};
+const places = fc.tuple(fc.nat(), fc.nat());
+
+test("reciprocity: an ampere into one port drives across another what it drives there across the first", () => {
   fc.assert(
-    fc.property(circuits, frequencies, fc.nat(), fc.nat(), (circuit, at, first, second) => {
-      const branches = circuit.filter(({ kind }) => kind !== "capacitor");
-      const [p, q] = [branches[first % branches.length], branches[second % branches.length]];
-      if (p === undefined || q === undefined || p === q) return;
-      const driven = circuit.map((element): Element => {
-        if (element.kind === "capacitor") return element;
-        const drive = { p: element === p ? 1 : 0, q: element === q ? 1 : 0 };
-        return { ...element, kind: "source", drive };
-      });
-      const [fromP, fromQ] = solve(driven, at, ["p", "q"]);
-      if (fromP === undefined || fromQ === undefined) throw new Error("no answer");
-      const across = (element: Element, volts: Voltages) =>
-        multiply(admittance(element, at), subtract(volts(element.a), volts(element.b)));
-      const there = across(q, fromP);
-      const back = across(p, fromQ);
-      const beside = Math.max(size(admittance(p, at)), size(admittance(q, at)));
-      expect(size(subtract(there, back)) / beside).toBeLessThan(1e-9);
+    fc.property(circuits, frequencies, places, places, (circuit, at, first, second) => {
+      const ports = [portOf(circuit, ...first), portOf(circuit, ...second)] as const;
+      expect(transfersDiffer(circuit, at, ports)).toBeLessThan(rounding(circuit, at));
+    }),
+  );
+});
+
+test("a port's own impedance takes power, and never gives any", () => {
+  fc.assert(
+    fc.property(circuits, frequencies, places, (circuit, at, place) => {
+      const port = portOf(circuit, ...place);
+      const [own] = transfers(circuit, at, [port, port]);
+      expect(own.re).toBeGreaterThan(-rounding(circuit, at) * (1 + Math.abs(own.im)));
     }),
   );
 });
@@ -124,6 +97,23 @@ test("solving leaves the circuit as it was, and the same circuit gives the same 
       expect(circuit).toEqual(before);
       const again = one(before, at, "one");
       for (const node of nodesOf(circuit)) expect(again(node)).toEqual(volts(node));
+    }),
+  );
+});
+
+test("an element that is turned round, or the order they come in, changes nothing", () => {
+  fc.assert(
+    fc.property(circuits, frequencies, fc.nat(), (circuit, at, by) => {
+      const turned = circuit.map((element): Element => {
+        const ends = { a: element.b, b: element.a };
+        if (element.kind !== "source") return { ...element, ...ends };
+        const drive = Object.entries(element.drive).map(([name, volts]) => [name, -volts]);
+        return { ...element, ...ends, drive: Object.fromEntries(drive) };
+      });
+      const cut = by % circuit.length;
+      const other = [...turned.slice(cut), ...turned.slice(0, cut)];
+      const miss = apart(circuit, "one", [one(circuit, at, "one"), one(other, at, "one")]);
+      expect(miss).toBeLessThan(rounding(circuit, at));
     }),
   );
 });

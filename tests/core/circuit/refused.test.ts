@@ -23,6 +23,25 @@ test("a value that no element can have is refused by the element's name", () => 
   );
 });
 
+test("a drive that is no number of volts is refused by the element's name", () => {
+  const endless = fc.constantFrom(Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY);
+  fc.assert(
+    fc.property(circuits, fc.nat(), endless, (circuit, which, volts) => {
+      const sources = circuit.filter(({ kind }) => kind === "source");
+      const culprit = sources[which % sources.length];
+      if (culprit === undefined) throw new Error("a circuit without a source");
+      const broken = circuit.map((element) =>
+        element === culprit ? { ...element, drive: { one: volts } } : element,
+      );
+      expect(() => solve(broken, 1000, ["one"])).toThrow(`${culprit.name}: ${volts} V is no drive`);
+    }),
+  );
+});
+
+test.each([-1, Number.NaN, Number.POSITIVE_INFINITY])("%s Hz is refused", (at) => {
+  expect(() => solve([resistor("set", "a", earth, 32)], at, ["one"])).toThrow(`${at} Hz`);
+});
+
 /** Beside a circuit that is on earth, one that is not. */
 const adrift = (at: string, ohms: number): Circuit => [
   resistor("grounded", "grounded", earth, 32),

@@ -13,13 +13,19 @@ const states = (random: Random): State[] =>
     behaviour: Math.floor(random() * 5),
   }));
 
-function randomTree(random: Random, depth: number): Knot {
+/** Each child of a fork gets something else of the whole. */
+const towards = (whole: number, child: number): number => (whole * 13 + child * 29 + 5) % 101;
+
+function randomTree(random: Random, depth: number, forks = false): Knot {
   const likelihoods = Array.from({ length: 101 }, () => random());
   const below =
     depth === 0
       ? []
-      : Array.from({ length: 1 + Math.floor(random() * 2) }, () => randomTree(random, depth - 1));
-  if (below.length > 0) return { states: states(random), below };
+      : Array.from({ length: 1 + Math.floor(random() * 2) }, () =>
+          randomTree(random, depth - 1, forks),
+        );
+  if (below.length > 0)
+    return { states: states(random), below, ...(forks && random() < 0.7 ? { towards } : {}) };
   return { states: states(random), below, likelihood: (way) => likelihoods[way] ?? 0 };
 }
 
@@ -61,7 +67,10 @@ function wayTo(
 ): number {
   if (knot === undefined) return 0;
   const own = knot.states[chosen.get(knot) ?? 0]?.behaviour ?? 0;
-  return join(wayTo(parents.get(knot), chosen, parents), own);
+  const parent = parents.get(knot);
+  const above = wayTo(parent, chosen, parents);
+  const child = parent?.below.indexOf(knot) ?? 0;
+  return join(parent?.towards?.(above, child) ?? above, own);
 }
 
 function weigh(chosen: ReadonlyMap<Knot, number>, parents: ReadonlyMap<Knot, Knot>): number {
@@ -74,13 +83,16 @@ function weigh(chosen: ReadonlyMap<Knot, number>, parents: ReadonlyMap<Knot, Kno
 
 describe("beliefs against enumeration of every world", () => {
   test.for([
-    ["one knot", 0, 1],
-    ["two levels", 1, 2],
-    ["two levels, again", 1, 3],
-    ["three levels", 2, 4],
-    ["three levels, again", 2, 5],
-  ] as const)("%s", ([, depth, seed]) => {
-    const root = randomTree(seeded(seed), depth);
+    ["one knot", 0, 1, false],
+    ["two levels", 1, 2, false],
+    ["two levels, again", 1, 3, false],
+    ["three levels", 2, 4, false],
+    ["three levels, again", 2, 5, false],
+    ["two levels, with forks", 1, 2, true],
+    ["three levels, with forks", 2, 4, true],
+    ["three levels, with forks, again", 2, 7, true],
+  ] as const)("%s", ([, depth, seed, forks]) => {
+    const root = randomTree(seeded(seed), depth, forks);
     const knots = knotsOf(root);
     const parents = new Map(
       knots.flatMap((knot) => knot.below.map((child) => [child, knot] as const)),

@@ -1,12 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { earMatrix } from "#core/rig/ear-matrix.ts";
+import { plugged } from "#core/rig/mating.ts";
+import { midband } from "#core/rig/midband.ts";
 import { build, listenerOf, operatorId, type Rig } from "#core/rig/rig.ts";
 import { type RigFault, rigFaults } from "#core/rig/rig-faults.ts";
 import { builtInRigs, fromHeadphoneSocket, fromMainPair } from "#core/rig/rigs.ts";
 import { type Segment, segmentsOf } from "#core/rig/segments.ts";
 import { stepsTo } from "#core/rig/steps.ts";
-import { plugged } from "#core/rig/stretch.ts";
 import { size, subtract } from "#core/units/complex.ts";
 import { chain, type Matrix } from "#core/units/matrix.ts";
 
@@ -109,7 +110,7 @@ test("of the faults that can be there at once, no two put two plugs into one soc
   const moving = rigFaults(rig).filter(({ edits }) => edits.some(({ edit }) => edit === "socket"));
   const both = moving.flatMap((a) => moving.filter((b) => a.slot !== b.slot).map((b) => [a, b]));
   for (const faults of both) {
-    const sockets = plugged(rig, faults).map(({ into, socket }) => `${into}, ${socket}`);
+    const sockets = plugged(rig.plugged, faults).map(({ into, socket }) => `${into}, ${socket}`);
     const ids = faults.map(({ id }) => id).join(" and ");
     expect(sockets, ids).toEqual([...new Set(sockets)]);
   }
@@ -140,7 +141,7 @@ describe("two faults", () => {
       fc.property(any, any, (a, b) => {
         if ([a, b].some(({ part }) => part === listenerOf("position 1"))) return;
         const product = electrical
-          .map((step) => step.behaviour([a, b].filter(step.owns)).gains)
+          .map((step) => step.behaviour([a, b].filter(step.owns), 0, midband).gains)
           .reduce((first, then) => chain(then, first));
         expect(distance(earMatrix(rig, "position 1", [a, b]), product)).toBeLessThan(1e-12);
       }),
