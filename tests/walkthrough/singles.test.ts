@@ -26,7 +26,7 @@ function singles(rig: World["rig"], branches = Number.POSITIVE_INFINITY): Plante
     .filter(({ inaudible, branch }) => !inaudible && some.includes(branch))
     .flatMap((group) =>
       group.faults
-        .filter((fault) => !isUnlisted(fault))
+        .filter((fault) => !isUnlisted(fault) && !fault.comesAndGoes)
         .map((fault) => ({ fault, group, position: group.branch.positions[0] ?? "" })),
     );
 }

@@ -39,8 +39,14 @@ export interface World {
   readonly spoilt?: (recording: Recording) => Recording;
 }
 
-function gainsAt({ rig, planted, gains }: World, position: string, signal: SignalName): Gains {
-  return gains === undefined ? relativeGains(build(rig), position, planted) : gains(signal);
+function gainsAt(
+  { rig, planted, gains, random }: World,
+  position: string,
+  signal: SignalName,
+): Gains {
+  if (gains !== undefined) return gains(signal);
+  const there = planted.filter(({ comesAndGoes }) => !comesAndGoes || random() < 0.5);
+  return relativeGains(build(rig), position, there);
 }
 
 /** What the cups play: the signal's samples through the four gains. */

@@ -34,10 +34,14 @@ export function answersFor(pool: Pool, healthy: (position: string) => number): A
   };
   const questions = lookup(everyQuestion, (question) =>
     perWay((behaviour, position) => {
-      const way = pool.behaviour(behaviour);
-      return way.unlisted
-        ? anything(question)
-        : question.predict(way, pool.behaviour(healthy(position)));
+      const normal = pool.behaviour(healthy(position));
+      return mixed(
+        pool.showings(behaviour).map(({ number, share }) => {
+          const way = pool.behaviour(number);
+          const said = way.unlisted ? anything(question) : question.predict(way, normal);
+          return { said, share };
+        }),
+      );
     }),
   );
   const predict: Answers["predict"] = (question, position) => questions(question)(position);
@@ -48,20 +52,45 @@ export function answersFor(pool: Pool, healthy: (position: string) => number): A
         .reduce(both),
     ),
   );
-  const first = new Map<string, number>();
   return {
     predict,
     answers: (check, position) => whole(check)(position),
-    standFor: perWay((behaviour, position) => {
-      const name = `${healthy(position)} ${rounded(predict, position, behaviour)}`;
-      const stands = first.get(name) ?? behaviour;
-      first.set(name, stands);
-      return stands;
-    }),
+    standFor: perWay(standing(pool, predict, healthy)),
     audible: perWay((behaviour, position) =>
       differs(predict, position, behaviour, healthy(position)),
     ),
   };
+}
+
+/** The first met of all behaviours of a position that are answered alike; of one that comes and goes, of each it shows. */
+function standing(
+  pool: Pool,
+  predict: Answers["predict"],
+  healthy: (position: string) => number,
+): (behaviour: number, position: string) => number {
+  const first = new Map<string, number>();
+  const stand = (behaviour: number, position: string): number => {
+    const shown = pool.showings(behaviour);
+    if (shown.length > 1)
+      return pool.either(
+        shown.map(({ number, share }) => ({ number: stand(number, position), share })),
+      );
+    const name = `${healthy(position)} ${rounded(predict, position, behaviour)}`;
+    const stands = first.get(name) ?? behaviour;
+    first.set(name, stands);
+    return stands;
+  };
+  return stand;
+}
+
+/** What is said of one of several behaviours, drawn by its share. */
+function mixed(all: readonly { said: Float64Array; share: Probability }[]): Float64Array {
+  const [first] = all;
+  if (first === undefined) throw new Error("nothing shows");
+  if (all.length === 1) return first.said;
+  return first.said.map((_, at) =>
+    all.reduce((sum, { said, share }) => sum + share * (said[at] ?? 0), 0),
+  );
 }
 
 /** How often what is not on the list is faint. Common practice, no source. */

@@ -3,9 +3,9 @@ import type { Way } from "#core/inference/spread.ts";
 import { believe } from "#core/inference/tree.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { type Branch, mostFaults } from "./branch.ts";
-import { dot } from "./dot.ts";
 import { type Era, eraAfter } from "./era.ts";
 import type { Evidence } from "./evidence.ts";
+import { type Likelihood, likelihoodAt } from "./likelihood.ts";
 import type { Model } from "./model.ts";
 import { remembered } from "./remembered.ts";
 import { glimpses } from "./sights.ts";
@@ -64,6 +64,7 @@ function knotOf(work: Work, branch: Branch): Knot {
   const knot: Knot = {
     states: statesOf(work, branch),
     below,
+    ...(branch.forks ? { towards: work.era.histories.towards } : {}),
     ...(likelihood === undefined ? {} : { likelihood }),
     ...(below.length === 0 && position !== undefined
       ? { standFor: work.era.standFor(position) }
@@ -83,32 +84,4 @@ function statesOf({ evidence, era }: Work, branch: Branch): readonly State[] {
     ...state,
     weight: chances.reduce((product, chance) => product * (chance[at] ?? 1), state.weight),
   }));
-}
-
-type Likelihood = (history: number) => number;
-
-/** The likelihood of everything heard at the end of a branch, remembered by behaviour; none where nothing was heard. */
-function likelihoodAt(
-  { model, evidence, era: { histories }, likelihoods }: Work,
-  branch: Branch,
-): Likelihood | undefined {
-  const [position] = branch.positions;
-  const heard = evidence.heard.filter((one) => one.position === position);
-  if (heard.length === 0 || position === undefined || branch.below.length > 0) return undefined;
-  const readers = heard.map((one) => ({ ...one, predict: model.predict(one.question, position) }));
-  const key = [
-    model.healthy(position),
-    ...heard.map(({ question, epoch, weights }) => `${question.name} ${epoch} ${weights}`),
-  ].join();
-  const known = likelihoods.get(key);
-  const made =
-    known ??
-    remembered((history: number) => {
-      let product = 1;
-      for (const { predict, epoch, weights } of readers)
-        product *= dot(predict(histories.at(history, epoch)), weights);
-      return product;
-    });
-  likelihoods.set(key, made);
-  return made;
 }

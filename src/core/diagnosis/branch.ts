@@ -3,7 +3,7 @@ import type { State } from "#core/inference/knot.ts";
 import type { BuiltRig } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import type { Segment } from "#core/rig/segments.ts";
-import { behaviourReader, faultSets, unlisted } from "./fault-sets.ts";
+import { behaviourReader, faultSets, type Solved, unlisted } from "./fault-sets.ts";
 import type { Pool } from "./pool.ts";
 
 /** A segment with everything that can be wrong in it. */
@@ -16,6 +16,8 @@ export interface Branch {
   readonly states: readonly State[];
   /** What it does under some of its faults, as the pool's number. */
   readonly behaviour: (faults: readonly RigFault[]) => number;
+  /** Several things hang on a circuit of it, and each gets something else. */
+  readonly forks: boolean;
   readonly looks: readonly Look[];
   readonly below: readonly Branch[];
 }
@@ -25,7 +27,7 @@ export const mostFaults = 2;
 
 /** What is kept from one segment to the next, since many are of one kind: circuits solved, and lists of states. */
 export interface Kept {
-  readonly solved: Map<string, number>;
+  readonly solved: Solved;
   readonly states: Map<string, readonly State[]>;
 }
 
@@ -50,6 +52,7 @@ export function branchOf(rig: BuiltRig, pool: Pool, kept: Kept, whole: Segment):
       })),
     ),
     behaviour,
+    forks: pool.isFork(behaviour([])),
     looks: looksAt(rig, faults),
     below: segment.below.map((one) => branchOf(rig, pool, kept, one)),
   };
@@ -64,7 +67,7 @@ function oneOfAKind({ states }: Kept, made: readonly State[]): readonly State[] 
 }
 
 /** Leaves out the knobs that do nothing in this rig, as those of a socket nobody uses. */
-function withEffect(pool: Pool, segment: Segment, solved: Map<string, number>): Segment {
+function withEffect(pool: Pool, segment: Segment, solved: Solved): Segment {
   const behaviour = behaviourReader(pool, segment, solved);
   const healthy = behaviour([]);
   const acts = (fault: RigFault) => fault.at !== "settings" || behaviour([fault]) !== healthy;
@@ -80,3 +83,15 @@ export const withBelow = (branch: Branch): readonly Branch[] => [
   branch,
   ...branch.below.flatMap(withBelow),
 ];
+
+/** What branches do one after the other, from the source to an end of the tree. */
+export const along = (
+  pool: Pool,
+  way: readonly Branch[],
+  behaviour: (branch: Branch) => number,
+): number =>
+  way.reduce((sum, branch, at) => {
+    const next = way[at + 1];
+    const joined = pool.join(sum, behaviour(branch));
+    return next === undefined ? joined : pool.towards(joined, branch.below.indexOf(next));
+  }, pool.straight);

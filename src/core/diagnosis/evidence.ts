@@ -17,6 +17,14 @@ export interface Heard {
   readonly said: ReadonlySet<string>;
   /** How often it was asked. */
   readonly times: number;
+  /** Each time it was asked by itself. Questions about one playing of a check bear one number. */
+  readonly playings: readonly Playing[];
+}
+
+/** What was answered to a question about one playing. */
+export interface Playing {
+  readonly number: number;
+  readonly weights: Float64Array;
 }
 
 export interface Seen {
@@ -42,16 +50,16 @@ export function evidenceOf(model: Model, happenings: readonly Happening[]): Evid
   const seen: Seen[] = [];
   const nowAt = (position: string) => epochOf(moves, placesOn(model, position));
   const nowOf = ({ place }: Look) => epochOf(moves, new Set([place]));
-  const find = ({ asked, results }: Finding): void => {
+  const find = ({ asked, results }: Finding, number: number): void => {
     if (asked.check === "look") {
       const look = model.looks.find((one) => one.place === asked.place);
       if (look !== undefined) glance(seen, look, results, nowOf(look));
     } else if (model.rig.positions.some(({ id }) => id === asked.position))
-      for (const one of answered(asked, results, nowAt(asked.position))) gather(heard, one);
+      for (const one of answered(asked, results, nowAt(asked.position), number)) gather(heard, one);
   };
-  for (const happening of happenings)
+  for (const [number, happening] of happenings.entries())
     if (happening.kind === "move") moves.push(happening.move);
-    else find(happening.finding);
+    else find(happening.finding, number);
   return { moves, heard, seen, nowAt, nowOf };
 }
 
@@ -70,16 +78,19 @@ const answered = (
   { check, position }: Exclude<Asked, { check: "look" }>,
   results: Results,
   epoch: number,
+  number: number,
 ): Heard[] =>
   earCheck(check).questions.map((question, at) => {
     const said = known(question.answers, results[at]);
+    const weights = meant(question.answers, said, slip);
     return {
       question,
       position,
       epoch,
-      weights: meant(question.answers, said, slip),
+      weights,
       said: new Set(said),
       times: 1,
+      playings: [{ number, weights }],
     };
   });
 
@@ -109,5 +120,6 @@ function gather(heard: Heard[], next: Heard): void {
   }
   const weights = before.weights.map((w, index) => w * (next.weights[index] ?? 1));
   const said = new Set([...before.said, ...next.said]);
-  heard[at] = { ...before, weights, said, times: before.times + 1 };
+  const playings = [...before.playings, ...next.playings];
+  heard[at] = { ...before, weights, said, times: before.times + 1, playings };
 }

@@ -1,4 +1,5 @@
 import { straight } from "#core/rig/behaviour.ts";
+import { midband } from "#core/rig/midband.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import type { OwnStep, Segment } from "#core/rig/segments.ts";
 import type { Pool } from "./pool.ts";
@@ -53,29 +54,70 @@ export function faultSets(
 const odds = ({ weight }: RigFault): number => weight / (10_000 - weight);
 
 /** What the segment does under a set, as the pool's number, from the steps' own circuits; each is solved once. */
-export function behaviourReader(pool: Pool, segment: Segment, solved: Map<string, number>) {
-  const unlistedNumber = () => pool.number({ ...pool.behaviour(through([])), unlisted: true });
-  const through = (faults: readonly RigFault[]): number =>
-    segment.steps.reduce(
-      (sum, step) => pool.join(sum, stepNumber(pool, step, faults, solved)),
-      pool.straight,
-    );
-  return (faults: readonly RigFault[]): number =>
-    faults.some(isUnlisted) ? unlistedNumber() : through(faults);
+export function behaviourReader(pool: Pool, segment: Segment, solved: Solved) {
+  const ends = endsOf(segment);
+  const steps = segment.steps.map((step) => stepReader(pool, step, solved));
+  const whole = (read: (end: string) => number): number => {
+    const [first, ...rest] = ends.map(read);
+    return first !== undefined && rest.length === 0 ? first : pool.fork(ends.map(read));
+  };
+  const through = (faults: readonly RigFault[], end: string): number =>
+    steps.reduce((sum, step) => pool.join(sum, step(faults, end)), pool.straight);
+  const unlistedNumber = (end: string) =>
+    pool.number({ ...pool.behaviour(through([], end)), unlisted: true });
+  const steady = (faults: readonly RigFault[]): number =>
+    whole((end) => (faults.some(isUnlisted) ? unlistedNumber(end) : through(faults, end)));
+  return (faults: readonly RigFault[]): number => changing(pool, faults, steady);
 }
 
-function stepNumber(
+/** A position behind each thing that hangs on one circuit of a segment; any one where all of its steps are the same for all. */
+function endsOf({ positions, steps, below }: Segment): readonly string[] {
+  const forks = steps.some(
+    ({ branch }) => new Set(positions.map((position) => branch(position))).size > 1,
+  );
+  const ends = forks ? below.map((one) => one.positions) : [positions];
+  return ends.map(([first]) => {
+    if (first === undefined) throw new Error("a branch without a position");
+    return first;
+  });
+}
+
+/** With contacts that come and go, half of the time each, what the rest does with them and without. */
+function changing(
   pool: Pool,
-  step: OwnStep,
   faults: readonly RigFault[],
-  solved: Map<string, number>,
+  steady: (faults: readonly RigFault[]) => number,
 ): number {
-  const own = faults.map((fault) => step.faults.indexOf(fault)).filter((at) => at >= 0);
-  const key = `${step.shape} ${step.faults.length} ${own}`;
-  const known = solved.get(key);
-  if (known !== undefined) return known;
-  const behaviour = step.behaviour(own.flatMap((at) => step.faults[at] ?? []));
-  const number = pool.number({ ...straight, ...behaviour });
-  solved.set(key, number);
-  return number;
+  const loose = faults.find(({ comesAndGoes }) => comesAndGoes);
+  if (loose === undefined) return steady(faults);
+  const rest = faults.filter((fault) => fault !== loose);
+  const there = (with_: readonly RigFault[]) =>
+    changing(pool, rest, (others) => steady([...with_, ...others]));
+  return pool.half(there([loose]), there([]));
+}
+
+/** What steps of a shape do under some of their faults, by the places of these in the step's list. */
+export type Solved = Map<string, Map<string, number>>;
+
+/** What a step does under those of some faults that are its own, towards an end, as the pool's number; each is solved once a shape. */
+function stepReader(pool: Pool, step: OwnStep, solved: Solved) {
+  const shape = `${step.shape} ${step.faults.length}`;
+  const known = solved.get(shape) ?? new Map<string, number>();
+  solved.set(shape, known);
+  const places = new Map(step.faults.map((fault, at) => [fault, at]));
+  const branches = new Map<string, number>();
+  const branchTo = (end: string): number => {
+    const branch = branches.get(end) ?? step.branch(end);
+    branches.set(end, branch);
+    return branch;
+  };
+  return (faults: readonly RigFault[], end: string): number => {
+    const own = faults.filter((fault) => places.has(fault));
+    const branch = branchTo(end);
+    const key = `${branch} ${own.map((fault) => places.get(fault))}`;
+    const found =
+      known.get(key) ?? pool.number({ ...straight, ...step.behaviour(own, branch, midband) });
+    known.set(key, found);
+    return found;
+  };
 }

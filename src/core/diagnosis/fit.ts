@@ -20,8 +20,7 @@ export interface Fit {
  */
 export function fitAt(model: Model, evidence: Evidence, beliefs: Beliefs, position: string): Fit {
   const best = likeliest(beliefs.ways(position));
-  if (best === undefined || model.pool.behaviour(best.behaviour).unlisted)
-    return { fit: 1, worst: undefined };
+  if (best === undefined || unlisted(model, best)) return { fit: 1, worst: undefined };
   const fits = evidence.heard
     .filter((one) => one.position === position && one.epoch === evidence.nowAt(position))
     .map((one) => ({ one, fit: fitOf(model, one, best.behaviour) }));
@@ -34,6 +33,9 @@ export function fitAt(model: Model, evidence: Evidence, beliefs: Beliefs, positi
     worst: worst && { check: checkOf(worst.one), times: worst.one.times },
   };
 }
+
+const unlisted = ({ pool }: Model, { behaviour }: Way): boolean =>
+  pool.showings(behaviour).some(({ number }) => pool.behaviour(number).unlisted);
 
 const likeliest = (ways: readonly Way[]): Way | undefined =>
   ways.reduce<Way | undefined>(

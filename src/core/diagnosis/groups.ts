@@ -1,7 +1,7 @@
 import { sightOf } from "#core/checks/look.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { differs } from "./answers.ts";
-import type { Branch } from "./branch.ts";
+import { along, type Branch } from "./branch.ts";
 import { isUnlisted } from "./fault-sets.ts";
 import type { Model } from "./model.ts";
 
@@ -13,8 +13,9 @@ export interface Group {
   readonly inaudible: boolean;
 }
 
-/** Positions of a branch that may differ from one another; those with equal ways below count once. */
+/** Positions of a branch that may differ from one another; those with equal ways below count once, unless a circuit forks there. */
 function kinds(model: Model, branch: Branch): readonly string[] {
+  if (branch.forks) return branch.positions;
   const first = new Map<number, string>();
   for (const position of branch.positions) {
     const way = model.healthy(position);
@@ -29,11 +30,7 @@ export const wayUnder = (
   position: string,
   branch: Branch,
   faults: readonly RigFault[],
-): number =>
-  wayTo(position).reduce(
-    (sum, one) => pool.join(sum, one.behaviour(one === branch ? faults : [])),
-    pool.straight,
-  );
+): number => along(pool, wayTo(position), (one) => one.behaviour(one === branch ? faults : []));
 
 /** Every fault of a rig in its group, worked out from the rig alone. */
 export const groupsOf = (model: Model): readonly Group[] =>

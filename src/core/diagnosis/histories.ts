@@ -12,6 +12,8 @@ export interface Histories {
   readonly at: (history: number, epoch: number) => number;
   readonly join: (first: number, then: number) => number;
   readonly straight: number;
+  /** What goes to one of several things that hang on one circuit. */
+  readonly towards: (history: number, branch: number) => number;
   /** A way with its behaviours as they are now. */
   readonly now: (way: Way) => Way;
 }
@@ -24,8 +26,9 @@ export function createHistories(pool: Pool, epochs: number): Histories {
     return {
       of: (behaviour) => behaviour(0),
       at: (history) => history,
-      join: pool.join,
+      join: (first, then) => pool.join(first, then),
       straight: pool.straight,
+      towards: (history, branch) => pool.towards(history, branch),
       now: (way) => way,
     };
   const root: Branching = new Map();
@@ -53,6 +56,7 @@ export function createHistories(pool: Pool, epochs: number): Histories {
     at,
     join: (first, then) => of((epoch) => pool.join(at(first, epoch), at(then, epoch))),
     straight: of(() => pool.straight),
+    towards: (history, branch) => of((epoch) => pool.towards(at(history, epoch), branch)),
     now: ({ above, behaviour, probability }) => ({
       above: at(above, epochs - 1),
       behaviour: at(behaviour, epochs - 1),

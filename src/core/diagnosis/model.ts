@@ -2,7 +2,7 @@ import type { Look } from "#core/checks/look.ts";
 import { type BuiltRig, build, type Rig } from "#core/rig/rig.ts";
 import { segmentsOf } from "#core/rig/segments.ts";
 import { type Answers, answersFor } from "./answers.ts";
-import { type Branch, branchOf, withBelow } from "./branch.ts";
+import { along, type Branch, branchOf, withBelow } from "./branch.ts";
 import { createPool, type Pool } from "./pool.ts";
 
 /** All that can be said of a rig before anything was found: made once, when the rig is drawn. */
@@ -33,10 +33,7 @@ export function modelOf(drawn: Rig): Model {
     return way;
   };
   const normal = new Map(
-    rig.positions.map(({ id }) => [
-      id,
-      wayTo(id).reduce((sum, branch) => pool.join(sum, branch.behaviour([])), pool.straight),
-    ]),
+    rig.positions.map(({ id }) => [id, along(pool, wayTo(id), (branch) => branch.behaviour([]))]),
   );
   const healthy = (position: string): number => {
     const way = normal.get(position);

@@ -39,7 +39,7 @@ export function gatherer(join: Join, joined: Joined): (knot: Knot) => Gathered {
 }
 
 function gathered(knot: Knot, rows: Rows, below: readonly Gathered[]): Gathered {
-  const { likelihood } = knot;
+  const { likelihood, towards } = knot;
   const classes = classesOf(knot.states);
   const silent = likelihood === undefined && below.every((child) => child.silent);
   const memory = new Map<number, number>();
@@ -58,7 +58,8 @@ function gathered(knot: Knot, rows: Rows, below: readonly Gathered[]): Gathered 
   };
   const beyond: Evidence = (whole, room) => {
     let product = likelihood === undefined ? 1 : likelihood(whole);
-    for (const child of below) product *= child.at(whole, room);
+    for (let child = 0; child < below.length; child++)
+      product *= (below[child] as Gathered).at(towards?.(whole, child) ?? whole, room);
     return product;
   };
   return { classes, rows, below, at, beyond, silent };

@@ -15,6 +15,8 @@ export type Join = (above: number, below: number) => number;
 export interface Knot {
   readonly states: readonly State[];
   readonly below: readonly Knot[];
+  /** Of a behaviour that is several in one, what goes to a knot below; left out where all below get the same. */
+  readonly towards?: (whole: number, child: number) => number;
   readonly likelihood?: (behaviour: number) => number;
   /** One behaviour of the whole way that stands for all that are answered like it. */
   readonly standFor?: (behaviour: number) => number;

@@ -20,7 +20,8 @@ export interface Context {
 export interface Spread {
   readonly states: Float64Array;
   readonly ways: readonly Way[];
-  readonly contexts: readonly Context[];
+  /** Where each knot below may find itself. */
+  readonly contexts: (child: number) => readonly Context[];
 }
 
 /** Ways less likely than this are left out of the list of ways; every state keeps its share. */
@@ -29,7 +30,12 @@ const least = 1e-10;
 /** Hands the mass of each context to the states of a knot, and from there to the contexts below. */
 export function spread(knot: Knot, contexts: readonly Context[], gathered: Gathered): Spread {
   const states = new Float64Array(knot.states.length);
-  const below = new Map<number, Context>();
+  const { towards } = knot;
+  /** One list for all below, or where they get different things one for each. */
+  const below = Array.from(
+    { length: towards === undefined ? 1 : knot.below.length },
+    () => new Map<number, Context>(),
+  );
   const ways: Way[] = [];
   const end = knot.below.length === 0;
   /** What one class gets of a context's mass. */
@@ -37,7 +43,9 @@ export function spread(knot: Knot, contexts: readonly Context[], gathered: Gathe
     const left = room - one.faults;
     const probability = scale * one.weight * gathered.beyond(whole, left);
     share(states, knot, one, probability);
-    if (!end) gather(below, whole, left, probability);
+    if (!end)
+      for (const [child, into] of below.entries())
+        gather(into, towards?.(whole, child) ?? whole, left, probability);
     else if (probability > least) ways.push({ above, behaviour: whole, probability });
   };
   for (const context of contexts) {
@@ -47,7 +55,8 @@ export function spread(knot: Knot, contexts: readonly Context[], gathered: Gathe
     for (let index = 0; index < row.length; index++)
       hand(gathered.classes[index] as Class, row[index] as number, context, context.mass / total);
   }
-  return { states, ways, contexts: [...below.values()] };
+  const found = below.map((one) => [...one.values()]);
+  return { states, ways, contexts: (child) => found[child] ?? found[0] ?? [] };
 }
 
 /** A class's probability goes to its members by their weights. */

@@ -37,7 +37,9 @@ export function believe(
     if (known !== undefined) return known;
     const parent = above.get(knot);
     const contexts =
-      parent === undefined ? [{ above: start, room: limit, mass: 1 }] : spreadOf(parent).contexts;
+      parent === undefined
+        ? [{ above: start, room: limit, mass: 1 }]
+        : spreadOf(parent).contexts(parent.below.indexOf(knot));
     const made = spread(knot, contexts, gathered(knot));
     spreads.set(knot, made);
     return made;
