@@ -1,5 +1,6 @@
 import { type Heard, heards } from "#core/listening/heard.ts";
 import { faults } from "./english-faults.ts";
+import { patching } from "./english-patching.ts";
 import { where } from "./english-where.ts";
 import type { Language } from "./language.ts";
 
@@ -13,6 +14,7 @@ const places: Readonly<Record<Heard, string>> = {
 export const english: Language = {
   faults,
   where,
+  patching,
   heard: places,
   checks: {
     left: {
@@ -61,12 +63,13 @@ export const english: Language = {
   },
   asItShouldBe: "all as it should be",
   volumeFirst: "Volume down first",
+  nowAndThen: ", now and then",
   neverTested: [
     "both sides inverted together",
     "two faults that cancel each other",
     "the level: loud enough, or too loud",
     "hiss, hum and crackle",
-    "what comes and goes",
+    "what comes and goes more seldom than every second time",
     "a volume knob that is uneven near its bottom",
     "listening with one cup off",
     "what goes into the mixer: microphones, other sends, other pans",

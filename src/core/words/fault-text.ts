@@ -26,7 +26,8 @@ export function whereText(language: Language, rig: BuiltRig, fault: RigFault): s
 
 /** The fault as a sentence without its full stop. */
 export const faultText = (language: Language, rig: BuiltRig, fault: RigFault): string =>
-  language.faults[fault.name].is(whereText(language, rig, fault));
+  language.faults[fault.name].is(whereText(language, rig, fault)) +
+  (fault.comesAndGoes ? language.nowAndThen : "");
 
 /** What to do about it. */
 export const mendText = (language: Language, rig: BuiltRig, fault: RigFault): string =>

@@ -2,6 +2,7 @@ import type { EarCheckName } from "#core/checks/check.ts";
 import type { Heard } from "#core/listening/heard.ts";
 import type { FaultName } from "#core/parts/fault-names.ts";
 import type { Effect } from "#core/rig/effect.ts";
+import type { PatchingWords } from "./patching-words.ts";
 
 /** What is said of a fault, given the words for where it is. */
 export interface FaultWords {
@@ -30,9 +31,13 @@ export interface Language {
   readonly effects: Readonly<Record<Effect, string>>;
   readonly asItShouldBe: string;
   readonly volumeFirst: string;
+  /** Said after a fault that comes and goes. */
+  readonly nowAndThen: string;
   /** What no check here can tell, whatever was answered. */
   readonly neverTested: readonly string[];
   readonly where: (spot: Spot) => string;
+  /** What is said before anything is plugged in. */
+  readonly patching: PatchingWords;
 }
 
 /** Where a fault sits: its part, and its plug or socket where that matters. */

@@ -1,0 +1,70 @@
+import type { PartKind } from "#core/parts/catalogue.ts";
+import type { KindWords } from "./patching-words.ts";
+
+const kind = (name: string, note: string): KindWords => ({ name, note });
+
+/** What every kind of part is called. */
+export const kinds: Readonly<Record<PartKind, KindWords>> = {
+  laptop: kind("laptop", "its own headphone socket"),
+  phone: kind("pocket telephone", "its own socket, or its dongle's"),
+  "sound interface": kind("sound interface", "headphones, and a pair of line outputs"),
+  player: kind("player", "discs, cards or tapes; two RCA"),
+  instrument: kind("keyboard or drum module", "a left/mono jack and a right one"),
+  mixer: kind("small mixer", "headphones, a send, main and monitor jacks"),
+  console: kind("console", "XLR outputs, phantom power on its inputs"),
+  processor: kind("processor", "left and right in and out"),
+  transmitter: kind("radio transmitter", "for belt packs"),
+  "belt pack": kind("belt pack", "a radio receiver, worn"),
+  "link sender": kind("digital link, near end", "a stereo feed in"),
+  "stage box": kind("digital link, far end", "two XLR outputs"),
+  "personal mixer": kind("personal mixer", "on a digital link"),
+  "loudspeaker amplifier": kind("loudspeaker amplifier", "its jacks are not for headphones"),
+  "wireless headset": kind("wireless headset", "joined by radio"),
+  "TRS lead": kind("stereo jack lead", "TRS at both ends: two black bands"),
+  "TS lead": kind("mono jack lead", "TS at both ends: one black band"),
+  "insert Y": kind("insert Y lead", "one stereo plug to two mono plugs"),
+  "insert Y with TRS plugs, rings unused": kind(
+    "Y lead, rings unused",
+    "one stereo plug to two of three contacts, their rings left alone",
+  ),
+  "insert Y with TRS plugs, ring to sleeve": kind(
+    "Y lead, rings on the sleeve",
+    "one stereo plug to two of three contacts, ring and sleeve joined in each",
+  ),
+  "one-to-both lead": kind("one-to-both lead", "mono plug; its tip goes to tip and ring"),
+  "one-to-both lead with TRS plug, ring unused": kind(
+    "one-to-both lead, ring unused",
+    "three contacts at both ends; tip goes to tip and ring",
+  ),
+  "one-to-right lead": kind("one-to-right lead", "mono plug; its tip goes to the ring alone"),
+  "mono sum lead": kind("two-into-one lead", "adds left and right: not a stereo lead"),
+  "RCA pair lead": kind("RCA pair", "red is right"),
+  "TRS to two RCA lead": kind("stereo jack to two RCA", "tip left, ring right"),
+  "two TS to two RCA lead": kind("two mono jacks to two RCA", "side by side"),
+  "XLR lead": kind("XLR lead", "pins 1, 2, 3 straight through: one signal"),
+  "XLR to TRS lead": kind("XLR to jack lead", "hot to tip, cold to ring: one signal"),
+  "two XLR to TRS lead, pin 3 unused": kind(
+    "two XLR to one stereo jack, pin 3 unused",
+    "pin 2 of each to tip and ring",
+  ),
+  "two XLR to TRS lead, pin 3 to pin 1": kind(
+    "two XLR to one stereo jack, pin 3 on pin 1",
+    "pin 2 of each to tip and ring",
+  ),
+  "XLR to both ears lead": kind("XLR-to-both lead", "pin 2 to tip and ring"),
+  "TRS extension lead": kind("extension lead", "stereo plug to stereo socket"),
+  "size adapter": kind("size adapter", "6.35 mm to 3.5 mm, or back"),
+  "headset adapter": kind("headset adapter", "for the other order of four contacts"),
+  "headset splitter": kind("headset splitter", "headphones and microphone apart"),
+  "mono adapter": kind("mono adapter", "one signal to both ears"),
+  "stereo-to-mono adapter": kind("stereo-to-mono adapter", "joins left and right"),
+  splitter: kind("splitter", "one plug to several sockets, by wires alone"),
+  "in-line volume wheel": kind("volume wheel in the lead", "a stereo plug to a stereo socket"),
+  patchbay: kind("patchbay", "rows of balanced jacks"),
+  "headphone amplifier": kind("headphone amplifier", "a feed in, headphones out"),
+  headphones: kind("headphones", "a stereo plug"),
+  headset: kind("headset", "with a microphone, four contacts"),
+  "in-ears": kind("in-ears", "a small stereo plug"),
+  listener: kind("listener", "who wears them"),
+  operator: kind("operator", "who writes the answers down"),
+};
