@@ -1,7 +1,12 @@
+import type { Audition, Version } from "#core/hearing/audition.ts";
 import { startLevel } from "#core/signals/caps.ts";
 import type { SignalName } from "#core/signals/catalogue.ts";
 import type { EarMatrix } from "./ear-matrix.ts";
 import type { Ending, Player, World } from "./player.ts";
+import type { AuditionHow } from "./programme.ts";
+import { Watched } from "./watched.ts";
+
+type Press = "warm" | "silence" | "louder" | "softer" | "handOn" | "handOff" | "close";
 
 /** What was asked of the player, in order. */
 type Call =
@@ -11,7 +16,9 @@ type Call =
       readonly seed: number;
       readonly through?: EarMatrix;
     }
-  | { readonly asked: "warm" | "silence" | "louder" | "softer" | "handOn" | "handOff" | "close" };
+  | { readonly asked: "audition"; readonly audition: Audition; readonly how: AuditionHow }
+  | { readonly asked: "hear"; readonly version: Version }
+  | { readonly asked: Press };
 
 /** A player that makes no sound and keeps what it was asked. */
 export interface FakePlayer extends Player {
@@ -22,53 +29,80 @@ export interface FakePlayer extends Player {
   readonly endWith: (ending: Ending) => void;
 }
 
-/** A fake: each play ends at once as told, "played" at first; the level never moves by itself. */
+const atFirst: World = {
+  trouble: undefined,
+  playing: false,
+  heard: undefined,
+  level: startLevel,
+  muted: false,
+  lowered: false,
+  delay: undefined,
+};
+
+/** What a fake begins and silences: a loop lasts until it is silenced, all else ends at once as told. */
+function createFakeSound({ now, change }: Watched<World>, ending: () => Ending) {
+  let stop: (() => void) | undefined;
+  const silence = () => {
+    if (stop) change({ playing: false, heard: undefined });
+    stop?.();
+    stop = undefined;
+  };
+  const start = (loop: boolean, heard?: Version): Promise<Ending> => {
+    silence();
+    if (now().muted) return Promise.resolve({ ended: "silenced" });
+    const told = ending();
+    const trouble = told.ended === "trouble" ? told.why : undefined;
+    change({ trouble });
+    if (!loop || trouble) return Promise.resolve(told);
+    change({ playing: true, heard });
+    return new Promise((resolve) => {
+      stop = () => resolve({ ended: "silenced" });
+    });
+  };
+  return { start, silence };
+}
+
+/**
+ * A fake: each play, and each audition that does not loop, ends at once as told, "played" at first; one that loops is heard
+ * until it is silenced. The level never moves by itself.
+ */
 export function createFakePlayer(): FakePlayer {
   const calls: Call[] = [];
-  const listeners = new Set<() => void>();
+  const world = new Watched(atFirst);
   let ending: Ending = { ended: "played" };
-  let world: World = {
-    trouble: undefined,
-    playing: false,
-    level: startLevel,
-    muted: false,
-    lowered: false,
-    delay: undefined,
+  const { start, silence } = createFakeSound(world, () => ending);
+  const note = (asked: Press) => () => {
+    calls.push({ asked });
+    if (asked === "silence" || asked === "handOn" || asked === "close") silence();
+    if (asked === "handOn" || asked === "handOff") world.change({ muted: asked === "handOn" });
   };
-  const change = (part: Partial<World>) => {
-    world = { ...world, ...part };
-    for (const listener of listeners) listener();
-  };
-  const note = (asked: Exclude<Call["asked"], "play">) => () => void calls.push({ asked });
   return {
     calls,
-    change,
+    change: world.change,
     endWith: (next) => {
       ending = next;
     },
     play: (name, seed, through) => {
       calls.push({ asked: "play", name, seed, ...(through && { through }) });
-      if (world.muted) return Promise.resolve({ ended: "silenced" });
-      change({ trouble: ending.ended === "trouble" ? ending.why : undefined });
-      return Promise.resolve(ending);
+      return start(false);
     },
+    audition: (audition, how = {}) => {
+      calls.push({ asked: "audition", audition, how });
+      return start(how.loop ?? false, how.first ?? "healthy");
+    },
+    hear: (version) => {
+      calls.push({ asked: "hear", version });
+      if (world.now().heard) world.change({ heard: version });
+    },
+    rate: () => 48_000,
     warm: note("warm"),
     silence: note("silence"),
     louder: note("louder"),
     softer: note("softer"),
     close: note("close"),
-    handOn: () => {
-      calls.push({ asked: "handOn" });
-      change({ muted: true });
-    },
-    handOff: () => {
-      calls.push({ asked: "handOff" });
-      change({ muted: false });
-    },
-    world: () => world,
-    subscribe: (listener) => {
-      listeners.add(listener);
-      return () => void listeners.delete(listener);
-    },
+    handOn: note("handOn"),
+    handOff: note("handOff"),
+    world: world.now,
+    subscribe: world.subscribe,
   };
 }

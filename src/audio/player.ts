@@ -1,12 +1,14 @@
-import { admit } from "#core/signals/admit.ts";
-import { handDrop, levelFloor, levelStep, startLevel } from "#core/signals/caps.ts";
-import { type SignalName, signals } from "#core/signals/catalogue.ts";
-import { render } from "#core/signals/render.ts";
-import type { DecibelsFullScale, Seconds } from "#core/units/units.ts";
-import { levelAt, moved, steady } from "./course.ts";
-import { type EarMatrix, tamed } from "./ear-matrix.ts";
+import type { Audition, Version } from "#core/hearing/audition.ts";
+import { levelStep, startLevel } from "#core/signals/caps.ts";
+import type { SignalName } from "#core/signals/catalogue.ts";
+import type { Decibels, DecibelsFullScale, Hertz, Seconds } from "#core/units/units.ts";
+import { type Blend, only } from "./blend.ts";
+import type { EarMatrix } from "./ear-matrix.ts";
+import { afterHand, afterTrouble, isLowered, type Loudness, quiet, stepped } from "./loudness.ts";
 import { type Load, Output, type OutputTrouble } from "./output.ts";
-import { begin, fadeOut, follow, type PlayingGraph } from "./playing.ts";
+import { begin, cross, fadeOut, follow, type PlayingGraph } from "./playing.ts";
+import { type AuditionHow, ofAudition, ofSignal, type Programme } from "./programme.ts";
+import { Watched } from "./watched.ts";
 
 /** Why nothing sounds; each has its words in the ui. */
 export type Trouble = OutputTrouble | "refused";
@@ -22,6 +24,8 @@ export interface World {
   readonly trouble: Trouble | undefined;
   /** From the press to the end of the sound. */
   readonly playing: boolean;
+  /** Which version of an audition is heard, or is being gone over to; undefined while none plays. */
+  readonly heard: Version | undefined;
   /** Level of an ident as it leaves the program, or is on its way to. */
   readonly level: DecibelsFullScale;
   /** A hand is on a plug, lead, switch or amplifier. */
@@ -41,6 +45,15 @@ export interface Player {
    * playing; plays nothing while muted. What the world does against it is an ending, never a rejection.
    */
   readonly play: (name: SignalName, seed: number, through?: EarMatrix) => Promise<Ending>;
+  /**
+   * Plays a healthy and a faulty version in step, one of them heard; `hear` goes over to the other. Else as `play`. Once,
+   * unless it is to loop: then it begins again without a gap until it is silenced. To hear one chain alone, begin with it.
+   */
+  readonly audition: (audition: Audition, how?: AuditionHow) => Promise<Ending>;
+  /** Goes over to a version of what `audition` plays, along a ramp of 20 ms; nothing while no audition plays. */
+  readonly hear: (version: Version) => void;
+  /** Sampling rate of the output, at which a sound is best prepared; 48 kHz before there is one. */
+  readonly rate: () => Hertz;
   /** To zero within 20 ms, from anything. */
   readonly silence: () => void;
   /** One step up, along a ramp, as far as the cap; nothing before the first sound. */
@@ -64,83 +77,97 @@ export const createPlayer = (load: Load = () => import("./new-context.ts")): Pla
 /** One press of play. */
 interface Run {
   readonly resolve: (ending: Ending) => void;
+  blend: Blend;
   graph?: PlayingGraph;
 }
 
 /** A sound that has not ended this long after it should have is on no device any more. */
 const overdue: Seconds = 2;
+/** Rate of most outputs. */
+const usualRate: Hertz = 48_000;
 
 class WebPlayer implements Player {
   readonly #output: Output;
-  readonly #listeners = new Set<() => void>();
-  #world: World = {
+  readonly #world = new Watched<World>({
     trouble: undefined,
     playing: false,
+    heard: undefined,
     level: startLevel,
     muted: false,
     lowered: false,
     delay: undefined,
-  };
-  #course = steady(startLevel);
+  });
+  #loudness = quiet;
   #run: Run | undefined;
   #sounded = false;
-  /** The level before a hand touched something, until it is reached again. */
-  #before = Number.NEGATIVE_INFINITY;
 
   constructor(load: Load) {
     this.#output = new Output(load, (why) => this.#fail(why));
   }
 
   readonly warm = () => void this.#output.warm();
-  readonly world = () => this.#world;
+  readonly world = this.#world.now;
+  readonly subscribe = this.#world.subscribe;
+  readonly rate = () => this.#output.context?.sampleRate ?? usualRate;
   readonly silence = () => this.#end({ ended: "silenced" });
   readonly louder = () => this.#move(levelStep);
   readonly softer = () => this.#move(-levelStep);
-
-  readonly subscribe = (listener: () => void) => {
-    this.#listeners.add(listener);
-    return () => void this.#listeners.delete(listener);
-  };
 
   readonly close = () => {
     this.silence();
     this.#output.close();
   };
 
-  readonly play = (name: SignalName, seed: number, through?: EarMatrix): Promise<Ending> => {
-    this.silence();
-    if (this.#world.muted) return Promise.resolve({ ended: "silenced" });
-    return new Promise((resolve) => {
-      const run: Run = { resolve };
-      this.#run = run;
-      this.#change({ playing: true, trouble: undefined });
-      this.#start(run, name, seed, through).catch(() => this.#fail("lost", run));
-    });
+  readonly play = (name: SignalName, seed: number, through?: EarMatrix): Promise<Ending> =>
+    this.#press((rate) => ofSignal(name, seed, rate, through));
+
+  readonly audition = (audition: Audition, { loop, first }: AuditionHow = {}): Promise<Ending> =>
+    this.#press(() => ofAudition(audition, loop ?? false), first ?? "healthy");
+
+  readonly hear = (version: Version) => {
+    const [run, { context }] = [this.#run, this.#output];
+    if (run === undefined || this.#world.now().heard === undefined) return;
+    run.blend =
+      run.graph && context ? cross(context, run.graph, run.blend, version) : only(version);
+    this.#world.change({ heard: version });
   };
 
   readonly handOn = () => {
     this.silence();
-    this.#change({ muted: true });
+    this.#world.change({ muted: true });
   };
 
   readonly handOff = () => {
-    if (!this.#world.muted) return;
-    if (this.#sounded) this.#lower();
-    this.#change({ muted: false });
+    if (!this.#world.now().muted) return;
+    const now = this.#output.context?.currentTime ?? Number.POSITIVE_INFINITY;
+    if (this.#sounded) this.#set(afterHand(this.#loudness, now));
+    this.#world.change({ muted: false });
   };
 
-  async #start(run: Run, name: SignalName, seed: number, through?: EarMatrix): Promise<void> {
+  /** Begins what is to be made for the output's rate, unless muted. */
+  #press(make: (rate: Hertz) => Programme | undefined, heard?: Version): Promise<Ending> {
+    this.silence();
+    if (this.#world.now().muted) return Promise.resolve({ ended: "silenced" });
+    return new Promise((resolve) => {
+      const run: Run = { resolve, blend: only(heard ?? "healthy") };
+      this.#run = run;
+      this.#world.change({ playing: true, trouble: undefined, heard });
+      this.#start(run, make).catch(() => this.#fail("lost", run));
+    });
+  }
+
+  async #start(run: Run, make: (rate: Hertz) => Programme | undefined): Promise<void> {
     const context = await this.#output.open();
     if (this.#run !== run) return;
     if (typeof context === "string") return this.#fail(context);
-    const sound = admit(render(name, context.sampleRate, seed));
-    const ears = through && tamed(through);
-    if ("refused" in sound || (through && !ears)) return this.#fail("refused");
-    run.graph = begin(context, sound, ears, this.#course, () => {
+    const programme = make(context.sampleRate);
+    if (programme === undefined) return this.#fail("refused");
+    run.graph = begin(context, programme, this.#loudness.course, run.blend, () => {
       if (this.#run === run) this.#end({ ended: "played" });
     });
     this.#sounded = true;
-    setTimeout(() => this.#fail("lost", run), (signals[name].duration + overdue) * 1000);
+    if (programme.lasts === "until silenced") return;
+    setTimeout(() => this.#fail("lost", run), (programme.lasts + overdue) * 1000);
   }
 
   #end(ending: Ending): void {
@@ -149,49 +176,28 @@ class WebPlayer implements Player {
     if (run === undefined) return;
     this.#run = undefined;
     if (run.graph && now !== undefined && ending.ended !== "played") fadeOut(run.graph, now);
-    this.#change({ playing: false, delay: this.#output.delay });
+    this.#world.change({ playing: false, heard: undefined, delay: this.#output.delay });
     run.resolve(ending);
   }
 
   /** Ends everything for a reason; given a run, only while that run lasts. */
   #fail(why: Trouble, run = this.#run): void {
     if (run !== this.#run) return;
-    this.#settle(Math.min(startLevel, this.#course.to));
-    this.#change({ trouble: why });
+    this.#set(afterTrouble(this.#loudness));
+    this.#world.change({ trouble: why });
     this.#end({ ended: "trouble", why });
     this.#output.drop();
   }
 
-  #move(by: number): void {
+  #move(by: Decibels): void {
     const now = this.#output.context?.currentTime;
     if (now === undefined) return;
-    this.#course = moved(this.#course, by, now);
-    if (this.#run?.graph) follow(this.#run.graph.level, this.#course, now);
-    const lowered = this.#course.to < this.#before;
-    if (!lowered) this.#before = Number.NEGATIVE_INFINITY;
-    this.#change({ level: this.#course.to, lowered });
+    this.#set(stepped(this.#loudness, by, now));
+    if (this.#run?.graph) follow(this.#run.graph.level, this.#loudness.course, now);
   }
 
-  #lower(): void {
-    this.#before = Math.max(this.#before, this.#course.to);
-    this.#settle(Math.max(levelFloor, this.#quieter() - handDrop));
-    this.#change({ lowered: true });
-  }
-
-  /** The lesser of the level now and the one it is going to. */
-  #quieter(): DecibelsFullScale {
-    const now = this.#output.context?.currentTime ?? Number.POSITIVE_INFINITY;
-    return Math.min(levelAt(this.#course, now), this.#course.to);
-  }
-
-  /** Sets the level while nothing sounds, or for the next sound. */
-  #settle(level: DecibelsFullScale): void {
-    this.#course = steady(level);
-    this.#change({ level });
-  }
-
-  #change(part: Partial<World>): void {
-    this.#world = { ...this.#world, ...part };
-    for (const listener of this.#listeners) listener();
+  #set(loudness: Loudness): void {
+    this.#loudness = loudness;
+    this.#world.change({ level: loudness.course.to, lowered: isLowered(loudness) });
   }
 }

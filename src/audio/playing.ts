@@ -1,33 +1,51 @@
 import type { IAudioContext, IAudioParam } from "standardized-audio-context";
-import type { Admitted } from "#core/signals/admit.ts";
+import type { Version } from "#core/hearing/audition.ts";
 import type { Seconds } from "#core/units/units.ts";
+import { type Blend, beginBlend, followBlend, toward } from "./blend.ts";
 import { arrival, type Course, gainFor, levelAt } from "./course.ts";
-import type { EarMatrix } from "./ear-matrix.ts";
 import { buildGraph, type Graph } from "./graph.ts";
+import type { Programme } from "./programme.ts";
 
 /** When a fade begins: a moment later, so that no browser is already past its beginning and cuts it off with a click. */
 const fadeDelay: Seconds = 0.003;
 const fadeTime: Seconds = 0.01;
+/** A change of version can wait for twice what the browser renders at once, to be surely still to come; but no longer. */
+const longestLead: Seconds = 0.05;
 
 export type PlayingGraph = Graph<IAudioContext>;
 
-/** Starts a sound along a course of level; `onEnd` is called when its last sample has been played. */
+/** Starts a programme along a course of level; `onEnd` is called when its last sample has been played. */
 export function begin(
   context: IAudioContext,
-  sound: Admitted,
-  through: EarMatrix | undefined,
+  programme: Programme,
   course: Course,
+  blend: Blend,
   onEnd: () => void,
 ): PlayingGraph {
   const now = context.currentTime;
-  const graph = buildGraph(context, { sound, through, gain: gainFor(levelAt(course, now)) });
+  const loop = programme.lasts === "until silenced";
+  const graph = buildGraph(context, { ...programme, loop, gain: gainFor(levelAt(course, now)) });
   follow(graph.level, course, now);
+  if (graph.shares) beginBlend(graph.shares, blend, now);
   graph.source.onended = () => {
     graph.release();
     onEnd();
   };
   graph.source.start();
   return graph;
+}
+
+/** Goes over to one version of an audition within 20 ms; the blend that is now under way. */
+export function cross(
+  context: IAudioContext,
+  graph: PlayingGraph,
+  blend: Blend,
+  heard: Version,
+): Blend {
+  const lead = Math.max(fadeDelay, Math.min(2 * (context.baseLatency || 0), longestLead));
+  const next = toward(blend, heard, context.currentTime + lead);
+  if (graph.shares) followBlend(graph.shares, next);
+  return next;
 }
 
 /** Sets a gain on a course of level; a straight line in decibels is an exponential one in gain. */

@@ -74,23 +74,34 @@ type Measure = (channel: Float32Array, rate: number) => number;
 const of = ({ left, right, rate }: Sound, measure: Measure): number =>
   Math.max(measure(left, rate), measure(right, rate));
 
-const countNotFinite: Measure = (channel) =>
-  channel.reduce((count, sample) => count + (Number.isFinite(sample) ? 0 : 1), 0);
+const countNotFinite: Measure = (channel) => {
+  let count = 0;
+  for (let n = 0; n < channel.length; n += 1) if (!Number.isFinite(channel[n])) count += 1;
+  return count;
+};
 
-const peak: Measure = (channel) =>
-  channel.reduce((greatest, sample) => Math.max(greatest, Math.abs(sample)), 0);
+const peak: Measure = (channel) => {
+  let greatest = 0;
+  for (let n = 0; n < channel.length; n += 1)
+    greatest = Math.max(greatest, Math.abs(channel[n] ?? 0));
+  return greatest;
+};
 
-const power: Measure = (channel, rate) => greatestMean(channel, rate, (sample) => sample * sample);
+const power: Measure = (channel, rate) =>
+  greatestMean(
+    channel.map((sample) => sample * sample),
+    rate,
+  );
 
-const offset: Measure = (channel, rate) => greatestMean(channel, rate, (sample) => sample);
+const offset: Measure = (channel, rate) => greatestMean(channel, rate);
 
 /** Greatest magnitude of a mean over `capWindow`, the sound standing in silence. */
-function greatestMean(channel: Float32Array, rate: number, of: (sample: number) => number): number {
+function greatestMean(channel: Float32Array, rate: number): number {
   const width = Math.max(1, Math.round(capWindow * rate));
   let total = 0;
   let greatest = 0;
   for (let n = 0; n < channel.length; n += 1) {
-    total += of(channel[n] ?? 0) - of(channel[n - width] ?? 0);
+    total += (channel[n] ?? 0) - (n < width ? 0 : (channel[n - width] ?? 0));
     greatest = Math.max(greatest, Math.abs(total));
   }
   return greatest / width;

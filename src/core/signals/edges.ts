@@ -34,8 +34,8 @@ function piecePeaks(channel: Float32Array, width: number): number[] {
   return peaks;
 }
 
-function greatest(values: Iterable<number>): number {
+function greatest(values: ArrayLike<number>): number {
   let most = 0;
-  for (const value of values) most = Math.max(most, Math.abs(value));
+  for (let at = 0; at < values.length; at += 1) most = Math.max(most, Math.abs(values[at] ?? 0));
   return most;
 }

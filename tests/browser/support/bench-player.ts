@@ -25,3 +25,10 @@ export function benchPlayer(number: number) {
     positionOf: (name: string) => drawn.positions.find((one) => one.name === name)?.id ?? "",
   };
 }
+
+/** The first rig number that hides a fault. Throws where none does. */
+export function numberOf(id: string): number {
+  for (let number = 1; number < 100_000; number++)
+    if (hide(drawn, number).hidden.id === id) return number;
+  throw new Error(`no rig number hides ${id}`);
+}

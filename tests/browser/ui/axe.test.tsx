@@ -3,11 +3,13 @@ import axe from "axe-core";
 import { afterEach, describe, expect, test } from "vitest";
 import { cdp, page as tab } from "vitest/browser";
 import { troubleWords } from "#ui/screens/words.ts";
-import { benchPlayer } from "../support/bench-player.ts";
+import { benchPlayer, numberOf } from "../support/bench-player.ts";
 import { button, heading, open, openBench, press } from "../support/open.tsx";
 import { answerAll } from "../support/walk.ts";
 
 afterEach(cleanup);
+
+const number = numberOf("headphones 4 / body / sleeve open");
 
 const sizes = { wide: [1280, 800], narrow: [390, 844] } as const;
 
@@ -34,9 +36,9 @@ describe.each(["dark", "light"] as const)("%s", (scheme) => {
     const [width, height] = sizes[size];
     await tab.viewport(width, height);
     const opened = open();
-    const player = benchPlayer(18);
+    const player = benchPlayer(number);
     await clean("start");
-    await openBench(18);
+    await openBench(number);
     await clean("board before");
     await press(/^4 guest/);
     await expect.element(button("Play")).toBeVisible();

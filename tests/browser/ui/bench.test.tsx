@@ -1,14 +1,14 @@
 import { cleanup } from "@testing-library/preact";
 import { afterEach, expect, test } from "vitest";
 import { english } from "#core/words/english.ts";
-import { benchPlayer } from "../support/bench-player.ts";
+import { benchPlayer, numberOf } from "../support/bench-player.ts";
 import { heading, open, openBench, press } from "../support/open.tsx";
 import { answerAll } from "../support/walk.ts";
 
 afterEach(cleanup);
 
 test("a bench rig is checked, mended and checked again by pressing alone", async () => {
-  const number = 35; // mono is on somewhere everybody hears
+  const number = numberOf("mixer / settings / mono"); // heard by everybody
   const player = benchPlayer(number);
   const opened = open({ seeds: [3, 5, 8, 13] });
   await openBench(number);
@@ -24,7 +24,7 @@ test("a bench rig is checked, mended and checked again by pressing alone", async
   await press("lift the curtain");
   await expect.element(heading()).toHaveTextContent(new RegExp(lead.trim(), "i"));
   expect(document.body.textContent).toContain("You set it right");
-  expect(document.body.textContent).toContain("35");
+  expect(document.body.textContent).toContain(String(number));
 });
 
 test("the log never names the number of the bench", async () => {
