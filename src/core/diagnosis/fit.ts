@@ -16,7 +16,7 @@ export interface Fit {
 
 /**
  * The best explanation on the list may still be a poor one. A corrected slip does not spoil a fit: of all answers given to one
- * question, any may be the one that was meant.
+ * question, any may be the one that was meant. What comes and goes fits once some question was answered in two ways, and not before.
  */
 export function fitAt(model: Model, evidence: Evidence, beliefs: Beliefs, position: string): Fit {
   const best = likeliest(beliefs.ways(position));
@@ -28,11 +28,15 @@ export function fitAt(model: Model, evidence: Evidence, beliefs: Beliefs, positi
     (least, next) => (least === undefined || next.fit < least.fit ? next : least),
     undefined,
   );
+  const steady = comesAndGoes(model, best) && fits.every(({ one }) => one.said.size === 1);
   return {
-    fit: fits.reduce((product, { fit }) => product * fit, 1),
+    fit: steady ? 0 : fits.reduce((product, { fit }) => product * fit, 1),
     worst: worst && { check: checkOf(worst.one), times: worst.one.times },
   };
 }
+
+const comesAndGoes = ({ pool }: Model, { behaviour }: Way): boolean =>
+  pool.showings(behaviour).length > 1;
 
 const unlisted = ({ pool }: Model, { behaviour }: Way): boolean =>
   pool.showings(behaviour).some(({ number }) => pool.behaviour(number).unlisted);
