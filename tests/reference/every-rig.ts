@@ -3,6 +3,7 @@ import { builtInRigs } from "#core/rig/rigs.ts";
 import { fedRigs } from "./fed-rigs.ts";
 import { lineRigs } from "./line-rigs.ts";
 import { patchbayRigs } from "./patchbay-rigs.ts";
+import { rowRigs } from "./row-rigs.ts";
 import { laptopIntoAmplifier } from "./small-rigs.ts";
 import { stagedRigs } from "./staged-rigs.ts";
 import { wornRigs } from "./worn-rigs.ts";
@@ -16,4 +17,5 @@ export const everyRig: readonly BuiltRig[] = [
   ...fedRigs,
   ...lineRigs,
   ...patchbayRigs,
+  ...rowRigs,
 ].map(build);

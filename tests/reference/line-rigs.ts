@@ -1,4 +1,3 @@
-import type { Supply } from "#core/parts/boxes.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import { drawn, listener, type Piece, type Said, twoLeads } from "./drawn.ts";
 
@@ -148,40 +147,10 @@ const ownMixers = (supplies: readonly string[]): Rig => {
   );
 };
 
-/** Three boxes on two stereo leads: the middle one stands on whatever earth its neighbours have. */
-const grounded = (first: Supply, middle: Supply, last: Supply): Rig =>
-  drawn(
-    `${first}, ${middle} and ${last} in a row`,
-    ["box's"],
-    {
-      parts: {
-        laptop: ["laptop", { supply: first, socket: "TRS" }],
-        one: ["TRS lead", { nearSize: "3.5 mm" }],
-        middle: ["headphone amplifier", { supply: middle }],
-        two: "TRS lead",
-      },
-      plugged: [
-        "one: near > laptop: phones",
-        "one: far > middle: in",
-        "two: near > middle: output 1",
-        "two: far > box: in",
-      ],
-    },
-    listener("box", ["headphone amplifier", { supply: last }]),
-  );
-
-const rows: readonly Rig[] = [
-  grounded("mains-earthed", "floating", "mains-earthed"),
-  grounded("mains-earthed", "battery", "floating"),
-  grounded("floating", "floating", "mains-earthed"),
-  grounded("battery", "mains-earthed", "battery"),
-];
-
 /** What is neither a stage by its right lead nor an input by its right feed. */
 export const lineRigs: readonly Rig[] = [
   ...alone,
   ...forks,
   ...odd,
-  ...rows,
   ownMixers(["mains-earthed", "battery"]),
 ];

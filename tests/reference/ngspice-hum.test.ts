@@ -9,6 +9,7 @@ import { type Complex, size } from "#core/units/complex.ts";
 import { outsideBlock } from "./chain-deck.ts";
 import { faultOf } from "./changed-rig.ts";
 import { installed } from "./ngspice.ts";
+import { rowRigs } from "./row-rigs.ts";
 import { type Case, compareAll, named, same, steadyFaults } from "./simulated.ts";
 import { laptopIntoAmplifier } from "./small-rigs.ts";
 import { beyond, table } from "./tables.ts";
@@ -57,7 +58,10 @@ describe.runIf(installed() || process.env.CI !== undefined)("ngspice says the sa
         ),
       ),
     ];
-    const compared = compareAll(cases, [50], allowed);
+    const rows = rowRigs
+      .map(build)
+      .flatMap((rig) => ["middle", "box", "box's"].flatMap((part) => humCases(rig, part, [])));
+    const compared = compareAll([...cases, ...rows], [50], allowed);
     console.info(table("hum", compared));
     expect(beyond(compared)).toEqual([]);
     const loud = compared.filter(({ ours }) =>

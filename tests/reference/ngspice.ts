@@ -14,7 +14,7 @@ const program = "ngspice";
 export const installed = (): boolean => spawnSync(program, ["--version"]).error === undefined;
 
 /** As many lines as a deck is given: beyond this the simulator takes longer for each. */
-const aDeck = 1000;
+const aDeck = 2000;
 
 /**
  * What the simulator says of each block at each frequency: rows the wanted voltages, columns the signals. Blocks of one text are solved

@@ -2,8 +2,9 @@ import { catalogue } from "#core/parts/catalogue.ts";
 import type { Parameters, Quantity } from "#core/parts/kind.ts";
 import { busesOf, solved } from "#core/rig/circuit-step.ts";
 import { reachInto } from "#core/rig/reach.ts";
-import { type BuiltRig, build, listenerOf, operatorId } from "#core/rig/rig.ts";
+import type { BuiltRig } from "#core/rig/rig.ts";
 import { partsInto, stretchBlock } from "./chain-deck.ts";
+import { redrawn } from "./redrawn.ts";
 import { type Case, same, takersOf } from "./simulated.ts";
 
 /** How many sockets there are decides which plugs have a place: those are chosen rig by rig. */
@@ -18,17 +19,10 @@ const endsOf = (parameters: Parameters): (readonly [name: string, value: number]
   );
 
 /** The same rig, with another number said of one of its parts. */
-function changed(rig: BuiltRig, id: string, name: string, value: number): BuiltRig {
-  const people = new Set([operatorId, ...rig.positions.map((position) => listenerOf(position.id))]);
-  const parts = rig.parts.filter((part) => !people.has(part.id));
-  return build({
-    ...rig,
-    name: `${rig.name}, ${id} with ${name} ${value}`,
-    parts: parts.map((part) =>
-      part.id === id ? { ...part, settings: { ...part.settings, [name]: value } } : part,
-    ),
-  });
-}
+const changed = (rig: BuiltRig, id: string, name: string, value: number): BuiltRig =>
+  redrawn({ ...rig, name: `${rig.name}, ${id} with ${name} ${value}` }, (part) =>
+    part.id === id ? { ...part.settings, [name]: value } : (part.settings ?? {}),
+  );
 
 /** For the first part of each kind, the healthy circuits it stands in, with each of its numbers at either end. */
 export const numberCases = (rigs: readonly BuiltRig[]): Case[] =>

@@ -1,6 +1,7 @@
 import type { PartKind } from "#core/parts/catalogue.ts";
 import { busesOf, circuitInto, solved } from "#core/rig/circuit-step.ts";
 import { earMatrix } from "#core/rig/ear-matrix.ts";
+import { plugged } from "#core/rig/mating.ts";
 import { isFed, reachInto } from "#core/rig/reach.ts";
 import { type BuiltRig, listenerOf } from "#core/rig/rig.ts";
 import { type RigFault, rigFaults } from "#core/rig/rig-faults.ts";
@@ -64,21 +65,44 @@ export const stretchCases = (rig: BuiltRig): Case[] =>
     })),
   );
 
-/** The ears of everybody in a rig, under every fault of it: two rows for each position. */
-export const rigCases = (rig: BuiltRig): Case[] =>
-  withNone(steadyFaults(rig)).map((faults) => ({
-    ...named(rig, "all ears", faults),
-    ours: (at) => rig.positions.flatMap(({ id }) => earMatrix(rig, id, faults, at)),
-    block: rigBlock(rig, faults),
+/** The ears of everybody in a rig, two rows for each position, under each of some faults. */
+const earCases = (rig: BuiltRig, faults: readonly RigFault[]): Case[] =>
+  withNone(faults.filter((fault) => isPossible(rig, fault))).map((set) => ({
+    ...named(rig, "all ears", set),
+    ours: (at) => rig.positions.flatMap(({ id }) => earMatrix(rig, id, set, at)),
+    block: rigBlock(rig, set),
     signals: 2,
     heard: (drivers) =>
       rig.positions.flatMap(({ id }, index) =>
         worn(
-          faults.find(({ part }) => part === listenerOf(id))?.name ?? "",
+          set.find(({ part }) => part === listenerOf(id))?.name ?? "",
           drivers.slice(2 * index, 2 * index + 2),
         ),
       ),
   }));
+
+/** No hand puts a plug where another one is. */
+function isPossible(rig: BuiltRig, fault: RigFault): boolean {
+  const sockets = plugged(rig.plugged, [fault]).map(({ into, socket }) => `${into}: ${socket}`);
+  return new Set(sockets).size === sockets.length;
+}
+
+/** Whole rigs: each with nothing wrong, and under every fault that none before it has, of a part that is made the same. */
+export function rigCases(rigs: readonly BuiltRig[]): Case[] {
+  const had = new Set<string>();
+  return rigs.flatMap((rig) => {
+    const fresh = steadyFaults(rig).filter(({ part, at, name }) => {
+      const made = rig.parts.find(({ id }) => id === part);
+      const key = JSON.stringify([made?.kind, made?.settings, at, name]);
+      return !had.has(key) && had.add(key);
+    });
+    return earCases(rig, fresh);
+  });
+}
+
+/** Whole rigs under every fault. */
+export const rowCases = (rigs: readonly BuiltRig[]): Case[] =>
+  rigs.flatMap((rig) => earCases(rig, steadyFaults(rig)));
 
 /** From the drivers to the ears. A poorer ear is 15 dB down: 2.8 % of adults, handbook, section 6. */
 function worn(trait: string, [left = [], right = []]: Matrix): Matrix {

@@ -27,7 +27,9 @@ export function humInto(
   part: string,
   faults: readonly RigFault[] = [],
 ): readonly Complex[] {
-  const [volts] = solve(stretchInto(rig, part, faults).circuit, mains, [hum]);
+  const step = circuitInto(rig, part);
+  const here = faults.filter(step.owns);
+  const [volts] = solve(stretchInto(rig, part, here).circuit, mains, [hum]);
   if (volts === undefined) throw new Error("a circuit without an answer");
   const own = rig
     .part(part)
@@ -36,10 +38,9 @@ export function humInto(
     );
   const { from } = reachInto(rig, part);
   if (!isFed(rig, from)) return own;
-  const step = circuitInto(rig, part);
   const box = inside(rig, from);
   const through = box.behaviour(faults.filter(box.owns), 0, mains).gains;
-  const into = solved(rig, part, faults.filter(step.owns), mains);
+  const into = solved(rig, part, here, mains);
   const passed = chain(
     chain(into, through),
     humInto(rig, from, faults).map((one) => [one]),

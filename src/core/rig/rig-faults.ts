@@ -56,17 +56,21 @@ function connectionFaults(rig: BuiltRig, { part, plug, into, socket }: Connectio
     const edits: Edit[] = [{ edit: "depth", plug, depth }];
     return { ...base, name, weight, edits, slot: `${plug} depth`, repair: 5 };
   });
-  const wrong = Object.entries(where.mistakenFor ?? {}).map(
-    ([other, weight]): Fault => ({
-      ...base,
-      name: "wrong socket",
-      at: `${plug} in ${other}`,
-      weight,
-      edits: [{ edit: "socket", plug, socket: other }],
-      slot: "sockets",
-      repair: 10,
-    }),
-  );
+  const taken = (other: string) =>
+    rig.plugged.some((one) => one.into === into && one.socket === other);
+  const wrong = Object.entries(where.mistakenFor ?? {})
+    .filter(([other]) => !taken(other))
+    .map(
+      ([other, weight]): Fault => ({
+        ...base,
+        name: "wrong socket",
+        at: `${plug} in ${other}`,
+        weight,
+        edits: [{ edit: "socket", plug, socket: other }],
+        slot: "sockets",
+        repair: 10,
+      }),
+    );
   return [...depths, ...wrong];
 }
 

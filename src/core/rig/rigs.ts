@@ -40,7 +40,7 @@ export function fromHeadphoneSocket(name: string, names: readonly string[]): Rig
     name,
     parts: [
       { id: "laptop", kind: "laptop" },
-      { id: "insert lead", kind: "insert Y" },
+      { id: "insert lead", kind: "insert Y", settings: { stemSize: "3.5 mm" } },
       { id: "mixer", kind: "mixer", settings: { balancing: "actively balanced" } },
       { id: "feed lead", kind: "TRS lead" },
       { id: "amplifier", kind: "headphone amplifier", settings: { outputs: names.length } },
@@ -78,7 +78,7 @@ export const straightIn: Rig = {
   name: "Straight into the laptop",
   parts: [
     { id: "laptop", kind: "laptop" },
-    { id: "headphones 1", kind: "headphones" },
+    { id: "headphones 1", kind: "headphones", settings: { size: "3.5 mm" } },
   ],
   plugged: [{ part: "headphones 1", plug: "plug", into: "laptop", socket: "phones" }],
   positions: [{ id: "position 1", name: "1 you", wears: "headphones 1" }],

@@ -1,19 +1,14 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { earMatrix } from "#core/rig/ear-matrix.ts";
-import { type BuiltRig, build, listenerOf, operatorId } from "#core/rig/rig.ts";
+import type { BuiltRig } from "#core/rig/rig.ts";
 import { type RigFault, rigFaults } from "#core/rig/rig-faults.ts";
 import { size, subtract } from "#core/units/complex.ts";
 import type { Matrix } from "#core/units/matrix.ts";
 import { frequencies } from "#tests/core/circuit/random-circuit.ts";
 import { everyRig } from "#tests/reference/every-rig.ts";
+import { redrawn } from "#tests/reference/redrawn.ts";
 import { someOf } from "./some-faults.ts";
-
-/** The same drawing built again: nothing is remembered of it. */
-const anew = (rig: BuiltRig): BuiltRig => {
-  const people = [operatorId, ...rig.positions.map(({ id }) => listenerOf(id))];
-  return build({ ...rig, parts: rig.parts.filter(({ id }) => !people.includes(id)) });
-};
 
 const audible = frequencies.filter((at) => at > 0);
 const ways = everyRig.flatMap((rig) => rig.positions.map(({ id }) => ({ rig, position: id })));
@@ -28,11 +23,11 @@ test("taking a fault away leaves exactly what was there before it, to the last b
   fc.assert(
     fc.property(some, audible, fc.nat(), ({ rig, position, faults }, at, which) => {
       const fewer = faults.filter((_, index) => index !== which % faults.length);
-      const used = anew(rig);
+      const used = redrawn(rig);
       const before = earMatrix(used, position, fewer, at);
       earMatrix(used, position, faults, at);
       expect(earMatrix(used, position, fewer, at), ids(faults)).toEqual(before);
-      expect(earMatrix(anew(rig), position, fewer, at), ids(faults)).toEqual(before);
+      expect(earMatrix(redrawn(rig), position, fewer, at), ids(faults)).toEqual(before);
     }),
     { numRuns: 300 },
   );
@@ -40,7 +35,7 @@ test("taking a fault away leaves exactly what was there before it, to the last b
 
 test("after every fault of every rig the healthy matrix is what it was, to the last bit", () => {
   for (const { rig, position } of ways) {
-    const used = anew(rig);
+    const used = redrawn(rig);
     const healthy = earMatrix(used, position, []);
     for (const fault of rigFaults(used)) earMatrix(used, position, [fault]);
     expect(earMatrix(used, position, []), rig.name).toEqual(healthy);
