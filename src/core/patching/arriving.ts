@@ -18,6 +18,15 @@ export function arrivingAt(
   faults: readonly RigFault[] = [],
   at: Hertz = midband,
 ): Behaviour {
+  const way = takenIn(rig, part, faults, at);
+  const { family, takes, through } = rig.part(part);
+  if (through === undefined || (family !== "headphones" && takes.length > 1)) return way;
+  const own = inside(rig, part);
+  return follow(way, own.behaviour(faults.filter(own.owns), 0, at));
+}
+
+/** What a part takes in, one row for each of its inputs or drivers. */
+function takenIn(rig: BuiltRig, part: string, faults: readonly RigFault[], at: Hertz): Behaviour {
   if (!isFed(rig, part)) throw new Error(`nothing feeds ${part}`);
   const step = circuitInto(rig, part);
   const { from, takers } = reachInto(rig, part);
@@ -26,9 +35,5 @@ export function arrivingAt(
     box.behaviour(faults.filter(box.owns), 0, at),
     step.behaviour(faults.filter(step.owns), takers.indexOf(part), at),
   );
-  const way = isFed(rig, from) ? follow(arrivingAt(rig, from, faults, at), into) : into;
-  const { family, takes, through } = rig.part(part);
-  if (through === undefined || (family !== "headphones" && takes.length > 1)) return way;
-  const own = inside(rig, part);
-  return follow(way, own.behaviour(faults.filter(own.owns), 0, at));
+  return isFed(rig, from) ? follow(takenIn(rig, from, faults, at), into) : into;
 }

@@ -39,21 +39,37 @@ export function recommended(
   want: Want,
   sockets?: readonly string[],
 ): readonly Recommendation[] {
-  const byLeads = giving(ends, want, "leads", sockets);
+  const search = recommending(ends, want, sockets);
+  for (let step = search.next(); ; step = search.next()) if (step.done) return step.value;
+}
+
+/** The same, with a rest after every few patches: each step takes some milliseconds, and whoever does not ask on stops it. */
+export function* recommending(
+  ends: Ends,
+  want: Want,
+  sockets?: readonly string[],
+): Generator<void, readonly Recommendation[]> {
+  const byLeads = yield* giving(ends, want, "leads", sockets);
   const fine = byLeads.some(({ prediction, toMake }) => prediction.strains.length === 0 && !toMake);
-  const all = fine ? byLeads : [...byLeads, ...giving(ends, want, "adapters", sockets)];
+  const all = fine ? byLeads : [...byLeads, ...(yield* giving(ends, want, "adapters", sockets))];
   const calm = all.filter(({ prediction }) => prediction.strains.length === 0);
   return simplest((calm.length > 0 ? calm : all).sort((a, b) => a.cost - b.cost));
 }
 
-function giving(
+/** Patches between one rest and the next. */
+const aStep = 12;
+
+function* giving(
   ends: Ends,
   want: Want,
   reach: Reach,
   sockets: readonly string[] | undefined,
-): Recommendation[] {
+): Generator<void, Recommendation[]> {
   const found: Recommendation[] = [];
+  let tried = 0;
   for (const patch of candidates(ends, reach, sockets)) {
+    tried += 1;
+    if (tried % aStep === 0) yield;
     const rig = build(rigOf(ends, patch));
     if (!gives(soundAt(rig, ends.into.id), want)) continue;
     const prediction = predictionAt(rig, ends.into.id);

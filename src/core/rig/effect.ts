@@ -16,6 +16,8 @@ export const effects = [
   "one side inverted",
   "left in both",
   "right in both",
+  "left in both, one inverted",
+  "right in both, one inverted",
   "all in the left ear",
   "all in the right ear",
   "left weak",
@@ -50,6 +52,9 @@ export function effectOf(gains: Gains): Effect {
     .map((gain) => (toDecibels(Math.abs(gain) / strongest) > drawn ? "1" : "0"))
     .join("");
   if (pattern === "1001") return apart(gains);
+  const [ll, lr, rl, rr] = gains;
+  if (pattern === "1010" && ll * rl < 0) return "left in both, one inverted";
+  if (pattern === "0101" && lr * rr < 0) return "right in both, one inverted";
   return pattern === "1111" ? together(gains) : (named[pattern] ?? "mixed");
 }
 

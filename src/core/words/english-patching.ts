@@ -30,16 +30,6 @@ export const patching: PatchingWords = {
     RCA: "RCA",
     link: "radio or digital link",
   },
-  sockets: {
-    TS: "mono jack",
-    TRS: "jack",
-    "TRS with a deep spring": "jack",
-    "four-pole, common on ring 2": "headset jack",
-    "four-pole, common on sleeve": "headset jack",
-    XLR: "XLR",
-    RCA: "RCA",
-    link: "radio or digital link",
-  },
   stages: {
     "impedance-balanced": {
       name: "impedance-balanced",

@@ -55,6 +55,10 @@ export const english: Language = {
     "one side inverted": "one side is upside down: the middle has no place",
     "left in both": "the left side is in both ears, the right is gone",
     "right in both": "the right side is in both ears, the left is gone",
+    "left in both, one inverted":
+      "the left side is in both ears, upside down in one: hollow; the right is gone",
+    "right in both, one inverted":
+      "the right side is in both ears, upside down in one: hollow; the left is gone",
     "all in the left ear": "everything is in the left ear",
     "all in the right ear": "everything is in the right ear",
     "left weak": "the left side is weaker",

@@ -1,7 +1,7 @@
 import type { PartKind } from "#core/parts/catalogue.ts";
 import type { Unit } from "#core/parts/kind.ts";
 import type { Socket, Tie } from "#core/parts/part.ts";
-import type { Contact, PlugKind, SocketKind } from "#core/parts/plugs.ts";
+import type { Contact, PlugKind } from "#core/parts/plugs.ts";
 import type { Balancing } from "#core/parts/stages.ts";
 import type { HumRisk } from "#core/patching/hum.ts";
 import type { Tone } from "#core/patching/tone.ts";
@@ -33,7 +33,6 @@ interface HarmWords {
 export interface PatchingWords {
   readonly kinds: Readonly<Record<PartKind, KindWords>>;
   readonly plugs: Readonly<Record<PlugKind, string>>;
-  readonly sockets: Readonly<Record<SocketKind, string>>;
   /** A contact by what the trade calls it on this plug. */
   readonly contact: (contact: Contact, plug: PlugKind) => string;
   readonly stages: Readonly<Record<Balancing, StageWords>>;

@@ -21,13 +21,13 @@ export function placeAlong(
 export function sharedLinks(chains: readonly (readonly Link[])[]): readonly Link[] {
   const [first = []] = chains;
   const end = first.findIndex(
-    ({ part, kind }, at) =>
-      kind === "headphones" ||
-      kind === "listener" ||
+    ({ part, family }, at) =>
+      family === "headphones" ||
+      family === "person" ||
       chains.some((chain) => chain[at]?.part !== part),
   );
   return end < 0 ? first : first.slice(0, end);
 }
 
 export const isBox = (link: Link | undefined): boolean =>
-  link?.kind === "laptop" || link?.kind === "mixer" || link?.kind === "headphone amplifier";
+  link?.family === "source" || link?.family === "amplifier";

@@ -21,6 +21,8 @@ export const effectLanes: Readonly<Record<Effect, EffectLanes>> = {
   "one side inverted": { ears: ["left", "right"], tie: "twist" },
   "left in both": { ears: ["left", "left"] },
   "right in both": { ears: ["right", "right"] },
+  "left in both, one inverted": { ears: ["left", "left"], tie: "minus" },
+  "right in both, one inverted": { ears: ["right", "right"], tie: "minus" },
   "all in the left ear": { ears: ["both", "nothing"] },
   "all in the right ear": { ears: ["nothing", "both"] },
   "left weak": { ears: ["weak left", "right"] },

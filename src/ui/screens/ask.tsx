@@ -75,11 +75,11 @@ export function Ask({ held, ready, position, asked }: Props) {
 
 /** Plays the sound, on the bench as its rig would. A sound that did not play to its end asks nothing. */
 async function playThrough(
-  { held: { edges }, ready: { bench, derived }, asked }: Props,
+  { held: { edges, page }, ready: { bench, derived }, asked }: Props,
   check: EarCheck,
 ): Promise<AskState> {
   const seed = edges.chance();
-  const gains = bench?.gains(asked.position, derived.evidence.moves);
+  const gains = bench?.gains(asked.position, derived.evidence.moves, page.log.length);
   const ears = gains && { ll: gains[0], lr: gains[1], rl: gains[2], rr: gains[3] };
   const { ended } = await edges.player.play(check.signal, seed, ears);
   return ended === "played" ? { phase: "question", seed, given: [] } : beforePlaying;

@@ -12,15 +12,20 @@ interface Props {
 /** Silence in its corner, what the world has to say, and the screen. */
 export function Frame({ held: { page, world, edges, show }, children }: Props) {
   const away = page.view.screen !== "start" && page.view.screen !== "board";
+  const planning = page.view.screen === "plan";
   return (
     <div class={world.playing ? "page playing" : "page"}>
       <header class="top">
         {away && (
-          <button type="button" class="quiet back" onClick={() => show({ screen: "board" })}>
+          <button
+            type="button"
+            class="quiet back"
+            onClick={() => show({ screen: planning ? "start" : "board" })}
+          >
             <svg viewBox="0 0 24 24" aria-hidden="true">
               <path d="M14 5l-7 7 7 7M7 12h14" />
             </svg>
-            board
+            {planning ? "back" : "board"}
           </button>
         )}
         <button

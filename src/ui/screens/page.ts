@@ -1,12 +1,15 @@
 import type { Rig } from "#core/rig/rig.ts";
 import { add, holding, type Log, lastToTake, type Said } from "#core/session/log.ts";
 import type { Reading } from "#storage/store.ts";
+import type { Plan } from "./plan.ts";
 
 export type View =
   | { readonly screen: "start" }
   | { readonly screen: "board" }
   | { readonly screen: "position"; readonly position: string }
-  | { readonly screen: "curtain" };
+  | { readonly screen: "curtain" }
+  /** What somebody has and wants, before it is plugged in; left out, what most people stand before. */
+  | { readonly screen: "plan"; readonly plan?: Plan };
 
 /** What went wrong with what is kept, or with the program itself. */
 export type Notice = "dropped" | "not kept" | "not loaded";

@@ -16,6 +16,12 @@ export function Start({ held }: { readonly held: Held }) {
       </p>
       <Bench held={held} />
       <GoOn held={held} />
+      <section class="before">
+        <h2>Before anything is plugged in</h2>
+        <button type="button" class="tape" onClick={() => held.show({ screen: "plan" })}>
+          Will it work, and which lead?
+        </button>
+      </section>
       <section class="rigs">
         <h2>With the gear you have</h2>
         <ul>

@@ -1,0 +1,33 @@
+import type { PartKind } from "#core/parts/catalogue.ts";
+
+/** Three faders in a case. */
+const faders = "M22 14V34M36 14V34M50 14V34M18 28H26M32 20H40M46 24H54";
+const box = "M10 8H86V40H10Z";
+const aerial = "M70 8V2M78 8V-6";
+const knob = (x: number, y: number, r: number): string =>
+  `M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0M${x} ${y}L${x + r * 0.6} ${y - r * 0.7}`;
+const cups = "M28 34V28C28 4 68 4 68 28V34";
+
+/** What kinds of boxes look like. One that is not here is drawn as a plain case. */
+export const glyphs: Readonly<Partial<Record<PartKind, string>>> = {
+  laptop: "M24 6H72V34H24ZM14 40H82L76 34H20Z",
+  phone: "M36 2H60V42H36ZM44 37H52",
+  "sound interface": `${box}${knob(26, 24, 9)}${knob(56, 24, 9)}M74 18V30`,
+  player: `${box}M44 24a12 12 0 1 1 -24 0a12 12 0 1 1 24 0M35 24a3 3 0 1 1 -6 0a3 3 0 1 1 6 0M56 16H78M56 24H78`,
+  instrument: `M6 10H90V40H6ZM18 10V40M30 10V40M42 10V40M54 10V40M66 10V40M78 10V40M15 10V28H21V10M27 10V28H33V10M51 10V28H57V10M63 10V28H69V10`,
+  mixer: `${box}${faders}${knob(70, 24, 8)}`,
+  console: `M4 40L14 6H82L92 40Z${faders}M64 14V34M78 14V34M60 22H68M74 28H82`,
+  processor: `${box}${knob(24, 24, 8)}M40 16H78V32H40ZM44 28Q52 12 60 24T74 20`,
+  transmitter: `${box}${aerial}M20 24H46M20 30H36`,
+  "belt pack": `M30 8H66V42H30Z M38 8V-2M38 18H58V26H38Z`,
+  "link sender": `${box}M22 18H40V32H22ZM40 25H74M66 19L74 25L66 31`,
+  "stage box": `${box}M56 18H74V32H56ZM22 25H56M48 19L56 25L48 31`,
+  "personal mixer": `${box}${knob(24, 17, 6)}${knob(42, 17, 6)}${knob(24, 32, 6)}${knob(42, 32, 6)}${knob(68, 24, 10)}`,
+  "loudspeaker amplifier":
+    "M8 14H88V40H8ZM16 14V8H80V14M22 34V20M30 34V20M38 34V20M46 34V20M68 27m-8 0a8 8 0 1 0 16 0a8 8 0 1 0 -16 0",
+  "headphone amplifier": `${box}${knob(24, 24, 9)}${knob(48, 24, 9)}${knob(72, 24, 9)}`,
+  "wireless headset": `${cups}M22 32H34V52H22ZM62 32H74V52H62ZM82 24Q90 34 82 44M87 19Q98 34 87 49`,
+  headphones: `${cups}M22 32H34V54H22ZM62 32H74V54H62Z`,
+  headset: `${cups}M22 32H34V54H22ZM62 32H74V54H62ZM28 54Q28 62 44 60`,
+  "in-ears": "M26 20a9 9 0 1 1 0.1 0M22 20V44Q22 58 48 58Q74 58 74 44V20M70 20a9 9 0 1 0 -0.1 0",
+};

@@ -1,0 +1,26 @@
+import { catalogue, type PartKind } from "#core/parts/catalogue.ts";
+import { glyphs } from "./kind-glyphs.ts";
+import { SocketPicture } from "./socket-picture.tsx";
+
+/** A kind of box: what it looks like where that is drawn, else a case; along its foot the sockets that leave it. */
+export function KindPicture({ kind }: { readonly kind: PartKind }) {
+  const glyph = glyphs[kind];
+  const sockets = catalogue[kind]
+    .make()
+    .sockets.filter(({ side }) => side === "out")
+    .slice(0, 6);
+  return (
+    <svg class="kind-picture" viewBox="0 0 96 64" aria-hidden="true">
+      <path class="glyph" d={glyph ?? "M10 8H86V40H10Z"} />
+      {sockets.map(({ name, kind: socket, size }, index) => (
+        <SocketPicture
+          key={name}
+          kind={socket}
+          size={size}
+          at={[48 + (index - (sockets.length - 1) / 2) * 15, 55]}
+          scale={0.42}
+        />
+      ))}
+    </svg>
+  );
+}

@@ -1,0 +1,42 @@
+import type { Prediction } from "#core/patching/prediction.ts";
+import { english } from "#core/words/english.ts";
+import { EarthPicture, LevelPicture, PanPicture, StrainPicture } from "#ui/parts/fact-pictures.tsx";
+import { sentence } from "#ui/parts/phrases.ts";
+import type { Plan } from "./plan.ts";
+import { supplyOf } from "./plan-foresee.ts";
+import { humWords, levelWords, panWords, strainWords } from "./plan-words.ts";
+
+interface Props {
+  readonly plan: Plan;
+  readonly prediction: Prediction;
+}
+
+/** Four small facts, each drawn and said: pan, level and what it hangs on, hum, strain. */
+export const PlanFacts = ({ plan, prediction }: Props) => (
+  <ul class="facts">
+    <li>
+      <PanPicture panning={prediction.panning} />
+      <p>{panWords(prediction)}</p>
+    </li>
+    <li>
+      <LevelPicture level={prediction.level} />
+      <p>{levelAndTies(prediction)}</p>
+    </li>
+    <li class={prediction.hum === "loud" ? "bad" : ""}>
+      <EarthPicture hum={prediction.hum} supplies={[supplyOf(plan.from), supplyOf(plan.into)]} />
+      <p>{humWords(prediction, plan)}</p>
+    </li>
+    <li class={prediction.strains.length > 0 ? "bad" : ""}>
+      <StrainPicture strained={prediction.strains.length > 0} />
+      <p>{strainWords(prediction)}</p>
+    </li>
+  </ul>
+);
+
+/** How loud, how it sounds where that is not even, and what it hangs on. */
+const levelAndTies = (prediction: Prediction): string =>
+  [
+    levelWords(prediction),
+    ...(prediction.tone === "even" ? [] : [english.patching.tones[prediction.tone]]),
+    ...prediction.ties.map((tie) => sentence(english.patching.ties[tie])),
+  ].join(" ");

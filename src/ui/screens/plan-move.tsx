@@ -1,0 +1,84 @@
+import type { Recommendation } from "#core/patching/recommend.ts";
+import { english } from "#core/words/english.ts";
+import { sentence } from "#ui/parts/phrases.ts";
+import { PinDrawing } from "#ui/parts/pin-drawing.tsx";
+import { spelledOut } from "#ui/parts/pins.ts";
+import { useWide } from "#ui/parts/use-wide.ts";
+import type { Plan } from "./plan.ts";
+import type { Takes } from "./plan-advice.tsx";
+import { pinWords } from "./plan-pin-words.ts";
+import {
+  humWords,
+  levelWords,
+  nameOf,
+  outputsWords,
+  patchName,
+  strainWords,
+} from "./plan-words.ts";
+
+interface Props extends Pick<Takes, "plan" | "take"> {
+  readonly move: Recommendation;
+  readonly title: string;
+}
+
+/** The one lead to take: what it is called, drawn and spelled pin by pin, what to weigh, and the press that uses it. */
+export function PlanMove({ plan, take, move, title }: Props) {
+  const wide = useWide(42);
+  const spelled = spelledOut(plan, move.patch);
+  return (
+    <div class="plan-move">
+      <p class="dim">{title}</p>
+      <h2 class="move">{sentence(patchName(move.patch))}</h2>
+      <p class="where-to">{whereTo(plan, move)}</p>
+      <div class="move-parts">
+        {spelled.map((one) => (
+          <figure key={one.part.id}>
+            {spelled.length > 1 && <figcaption>{nameOf(one.part)}</figcaption>}
+            <PinDrawing spelled={one} wide={wide} />
+            <ul class="pin-words">
+              {pinWords(one).map((text) => (
+                <li key={text}>{text}</li>
+              ))}
+            </ul>
+          </figure>
+        ))}
+        <div class="weigh">
+          <p class="stock">
+            {move.toMake
+              ? "Not on a shop's wall: to be made or ordered, as drawn."
+              : "Off the shelf."}
+          </p>
+          <ul>
+            {weighed(plan, move).map((text) => (
+              <li key={text}>{text}</li>
+            ))}
+          </ul>
+          <p class="first">{`${english.volumeFirst}, at both ends.`}</p>
+          <button type="button" class="main" onClick={() => take(move.patch)}>
+            Use this one
+          </button>
+        </div>
+      </div>
+    </div>
+  );
+}
+
+/** From which socket into which. */
+function whereTo(plan: Plan, { patch: { plugged } }: Recommendation): string {
+  const out = plugged.filter(({ into }) => into === plan.from.id).map(({ socket }) => socket);
+  const into = plugged.filter((end) => end.into === plan.into.id).map(({ socket }) => socket);
+  const goal = into.length === 0 ? "" : `${[...into].sort().join(" and ")} of `;
+  return `From ${outputsWords(plan, out)} into ${goal}the ${nameOf(plan.into)}.`;
+}
+
+/** What it hangs on, and what is not as it might be. */
+function weighed(plan: Plan, { prediction }: Recommendation): readonly string[] {
+  const loud = levelWords(prediction);
+  return [
+    ...prediction.ties.map((tie) => sentence(english.patching.ties[tie])),
+    ...(loud.startsWith("As loud") ? [] : [loud]),
+    ...(prediction.hum === "none" ? [] : [humWords(prediction, plan)]),
+    ...(prediction.strains.length === 0 ? [] : [strainWords(prediction)]),
+    ...(prediction.tone === "even" ? [] : [english.patching.tones[prediction.tone]]),
+  ];
+}
