@@ -68,8 +68,17 @@ const epochOf = (moves: readonly Move[], places: ReadonlySet<string>): number =>
   moves.findLastIndex(({ place }) => places.has(place)) + 1;
 
 /** Every place on the way to a position that a hand may touch. */
-const placesOn = ({ wayTo }: Model, position: string): ReadonlySet<string> =>
-  new Set(wayTo(position).flatMap(({ faults }) => faults.map(({ place }) => place)));
+function placesOn(model: Model, position: string): ReadonlySet<string> {
+  const known = places.get(model) ?? new Map<string, ReadonlySet<string>>();
+  places.set(model, known);
+  const found =
+    known.get(position) ??
+    new Set(model.wayTo(position).flatMap(({ faults }) => faults.map(({ place }) => place)));
+  known.set(position, found);
+  return found;
+}
+
+const places = new WeakMap<Model, Map<string, ReadonlySet<string>>>();
 
 type Results = readonly (readonly string[])[];
 

@@ -35,8 +35,7 @@ export function fitAt(model: Model, evidence: Evidence, beliefs: Beliefs, positi
   };
 }
 
-const comesAndGoes = ({ pool }: Model, { behaviour }: Way): boolean =>
-  pool.showings(behaviour).length > 1;
+const comesAndGoes = ({ pool }: Model, { behaviour }: Way): boolean => pool.comesAndGoes(behaviour);
 
 const unlisted = ({ pool }: Model, { behaviour }: Way): boolean =>
   pool.showings(behaviour).some(({ number }) => pool.behaviour(number).unlisted);

@@ -2,8 +2,10 @@ import type { Branch } from "./branch.ts";
 import { dot } from "./dot.ts";
 import type { Era } from "./era.ts";
 import type { Evidence, Heard } from "./evidence.ts";
+import type { Histories } from "./histories.ts";
 import type { Model } from "./model.ts";
-import { remembered } from "./remembered.ts";
+import type { Pool } from "./pool.ts";
+import { rememberedNumbers } from "./remembered-numbers.ts";
 
 /** The chance of what was heard, for a history of the way to where it was heard. */
 export type Likelihood = (history: number) => number;
@@ -35,44 +37,65 @@ export function likelihoodAt(
         `${question.name} ${epoch} ${weights} ${playings.map(({ weights: each }) => each)}`,
     ),
   ].join();
-  const epochs = [...new Set(readers.map(({ epoch }) => epoch))].map((epoch) => ({
-    epoch,
-    asked: readers.filter((one) => one.epoch === epoch),
-  }));
-  const made =
-    likelihoods.get(key) ??
-    remembered((history: number) =>
-      epochs.reduce(
-        (product, { epoch, asked }) => product * chance(model, asked, histories.at(history, epoch)),
-        1,
-      ),
-    );
+  const made = likelihoods.get(key) ?? likelihoodOf(model, histories, readers);
   likelihoods.set(key, made);
   return made;
 }
 
+/** The product over epochs, each history worked out once. */
+function likelihoodOf(
+  { pool }: Model,
+  histories: Histories,
+  readers: readonly Reader[],
+): Likelihood {
+  const epochs = [...new Set(readers.map(({ epoch }) => epoch))].map((epoch) => ({
+    epoch,
+    chance: chanceOf(
+      pool,
+      readers.filter((one) => one.epoch === epoch),
+    ),
+  }));
+  return rememberedNumbers((history: number) => {
+    let product = 1;
+    for (const { epoch, chance } of epochs) product *= chance(histories.at(history, epoch));
+    return product;
+  });
+}
+
 /** What was heard under one behaviour: the same judgement each time, or where it comes and goes one drawn anew at each playing. */
-function chance({ pool }: Model, asked: readonly Reader[], behaviour: number): number {
-  const showings = pool.showings(behaviour);
-  if (showings.length === 1)
-    return asked.reduce(
-      (product, { predict, weights }) => product * dot(predict(behaviour), weights),
-      1,
-    );
+function chanceOf(pool: Pool, asked: readonly Reader[]): (behaviour: number) => number {
+  const steady = rememberedNumbers((behaviour: number) => {
+    let product = 1;
+    for (const { predict, weights } of asked) product *= dot(predict(behaviour), weights);
+    return product;
+  });
+  const playings = playingsOf(asked);
+  return (behaviour) => {
+    if (!pool.comesAndGoes(behaviour)) return steady(behaviour);
+    const showings = pool.showings(behaviour);
+    let product = 1;
+    for (const playing of playings) {
+      let sum = 0;
+      for (const { number, share } of showings) sum += share * playing(number);
+      product *= sum;
+    }
+    return product;
+  };
+}
+
+/** For each playing, what was said of it under one plain behaviour. */
+function playingsOf(asked: readonly Reader[]): readonly ((behaviour: number) => number)[] {
   const numbers = new Set(asked.flatMap(({ playings }) => playings.map(({ number }) => number)));
-  let product = 1;
-  for (const played of numbers) {
+  return [...numbers].map((played) => {
     const about = asked.flatMap(({ predict, playings }) =>
       playings
         .filter(({ number }) => number === played)
         .map(({ weights }) => ({ predict, weights })),
     );
-    product *= showings.reduce(
-      (sum, { number, share }) =>
-        sum +
-        about.reduce((all, { predict, weights }) => all * dot(predict(number), weights), share),
-      0,
-    );
-  }
-  return product;
+    return rememberedNumbers((behaviour: number) => {
+      let product = 1;
+      for (const { predict, weights } of about) product *= dot(predict(behaviour), weights);
+      return product;
+    });
+  });
 }

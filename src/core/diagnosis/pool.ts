@@ -24,6 +24,7 @@ export interface Pool {
   half(one: number, other: number): number;
   /** What a number shows, each alone; a plain one shows itself. */
   showings(number: number): readonly Showing[];
+  comesAndGoes(number: number): boolean;
   /** What goes to each of several things that hang on one circuit. */
   fork(towards: readonly number[]): number;
   isFork(number: number): boolean;
@@ -86,6 +87,10 @@ class Behaviours implements Pool {
   showings(at: number): readonly Showing[] {
     const entry = this.#at(at);
     return entry.kind === "either" ? entry.showings : [{ number: at, share: 1 }];
+  }
+
+  comesAndGoes(at: number): boolean {
+    return this.#at(at).kind === "either";
   }
 
   fork(towards: readonly number[]): number {
