@@ -12,6 +12,7 @@ render(
   <App
     player={createPlayer()}
     store={createStore(() => localStorage)}
+    decode={(file, rate) => import("#audio/decode.ts").then((audio) => audio.decode(file, rate))}
     now={Date.now}
     chance={chance}
   />,

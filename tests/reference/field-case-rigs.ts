@@ -1,3 +1,4 @@
+import type { PartKind } from "#core/parts/catalogue.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { fromHeadphoneSocket, straightIn } from "#core/rig/rigs.ts";
@@ -43,6 +44,51 @@ const plainTable: Rig = {
   parts: table.parts.map((part) =>
     part.kind === "mixer" ? { ...part, settings: { balancing: "impedance-balanced" } } : part,
   ),
+};
+
+/** One set of headphones in one socket of one box. */
+const straightInto = (kind: PartKind, socket: string, worn: PartKind = "headphones"): Rig => ({
+  name: `${worn} in a ${kind}`,
+  parts: [
+    { id: kind, kind },
+    { id: "headphones 1", kind: worn },
+  ],
+  plugged: [
+    {
+      part: "headphones 1",
+      plug: worn === "wireless headset" ? "link" : "plug",
+      into: kind,
+      socket,
+    },
+  ],
+  positions: straightIn.positions,
+});
+
+/** Set-ups that these parts newly cover, each with its cause: made before their score was first printed. */
+export const newSetUps: typeof setUps = {
+  "FC-01": [table, ({ name, at }) => name === "wrong socket" && at.endsWith("send")],
+  "FC-31": [
+    straightInto("personal mixer", "phones"),
+    ({ name }) => name === "sides exchanged in the digital patch",
+  ],
+  "FC-42": [
+    straightInto("phone", "phones"),
+    ({ name }) => name === "call holds the output in mono",
+  ],
+  "FC-44": [
+    straightInto("sound interface", "phones"),
+    ({ name }) => name === "application fills the left side only",
+  ],
+  "FC-46": [
+    straightInto("laptop", "wireless", "wireless headset"),
+    ({ name }) => name === "call profile in both ears",
+  ],
+  "FC-48": [
+    straightInto("sound interface", "phones"),
+    ({ name }) => /^(balance|right channel down|right panned)/.test(name),
+  ],
+  "FC-50": [straightIn, ({ name }) => name === "wrong output device"],
+  "FC-59": [straightIn, ({ name }) => name === "left ear hears less"],
 };
 
 /** Each case's set-up in parts of ours, and which of our faults its cause is. */

@@ -36,6 +36,8 @@ function centre({ heard, centre_detail }: FieldCase): readonly string[] | undefi
       return heard.level === "imbalanced" ? ["off to the left", "off to the right"] : ["middle"];
     case "one ear":
       return ending("left ear", "right ear");
+    case "none":
+      return gone;
     case "hollow-or-vanishes":
       if (centre_detail === "present but diffuse") return wide;
       return centre_detail === "gone or nearly gone" ? gone : [...wide, ...gone];

@@ -22,7 +22,7 @@ export interface Heard {
 }
 
 /** What was answered to a question about one playing. */
-export interface Playing {
+interface Playing {
   readonly number: number;
   readonly weights: Float64Array;
 }

@@ -2,7 +2,7 @@ import { type Behaviour, follow, straight } from "#core/rig/behaviour.ts";
 import type { Probability } from "#core/units/units.ts";
 
 /** A behaviour, and how often it shows. */
-export interface Showing {
+interface Showing {
   readonly number: number;
   readonly share: Probability;
 }

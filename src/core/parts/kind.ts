@@ -2,7 +2,7 @@ import { withTwins } from "./comes-and-goes.ts";
 import type { Part } from "./part.ts";
 
 /** What a part is for: how it is drawn, and where in a chain it may stand. */
-export const families = [
+const families = [
   "source",
   "lead",
   "adapter",

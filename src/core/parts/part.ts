@@ -40,7 +40,7 @@ export interface Plug {
 }
 
 /** What hangs on a socket's level or on who else uses it: said when one is chosen. */
-export const ties = [
+const ties = [
   "main fader",
   "monitor knob",
   "headphone knob",

@@ -1,5 +1,5 @@
 /** The contacts of a plug, jacks from their end; the springs and pins of a socket bear the same names. */
-export const contacts = ["tip", "ring", "ring 2", "sleeve", "pin 1", "pin 2", "pin 3"] as const;
+const contacts = ["tip", "ring", "ring 2", "sleeve", "pin 1", "pin 2", "pin 3"] as const;
 export type Contact = (typeof contacts)[number];
 
 /**

@@ -15,7 +15,7 @@ import type { Decibels, Hertz } from "#core/units/units.ts";
 const mains: Hertz = 50;
 
 /** How much of the mains is in what a part takes in, in words. */
-export const humRisks = ["none", "some", "loud"] as const;
+const humRisks = ["none", "some", "loud"] as const;
 export type HumRisk = (typeof humRisks)[number];
 
 /**

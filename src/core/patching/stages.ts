@@ -1,8 +1,7 @@
 import { catalogue } from "#core/parts/catalogue.ts";
 import type { Probability } from "#core/units/units.ts";
 import type { Ends } from "./patch.ts";
-import { type Recommendation, recommended } from "./recommend.ts";
-import type { Want } from "./wants.ts";
+import type { Recommendation } from "./recommend.ts";
 
 /** What a box may have inside that nobody sees from outside, by the name of its parameter. */
 export const stageParameter = "balancing";
@@ -25,22 +24,6 @@ export function stagesOf({ from }: Ends): readonly string[] {
   const parameter = catalogue[from.kind].parameters[stageParameter];
   return parameter !== undefined && "choices" in parameter ? parameter.choices : [];
 }
-
-/** What to do for each output stage that the box may have. */
-export const byStage = (
-  ends: Ends,
-  want: Want,
-  sockets?: readonly string[],
-): readonly StageAdvice[] =>
-  stagesOf(ends).map((stage) => ({
-    stage,
-    best: recommended(withStage(ends, stage), want, sockets),
-  }));
-
-const withStage = (ends: Ends, stage: string): Ends => ({
-  ...ends,
-  from: { ...ends.from, settings: { ...ends.from.settings, [stageParameter]: stage } },
-});
 
 /** A patch by what it is made of and where it goes, whatever is inside the box. */
 const nameOf = ({ patch }: Recommendation): string => JSON.stringify(patch);

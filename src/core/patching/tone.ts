@@ -6,7 +6,7 @@ import type { Decibels, Hertz } from "#core/units/units.ts";
 /** Low, middle and high, where a way that depends on frequency is looked at. */
 export const bands: readonly [low: Hertz, middle: Hertz, high: Hertz] = [100, 1000, 10_000];
 
-export const tones = ["even", "thin", "dull"] as const;
+const tones = ["even", "thin", "dull"] as const;
 /** Thin: the low band is lost; dull: the high one is. */
 export type Tone = (typeof tones)[number];
 

@@ -7,7 +7,7 @@ export interface Answered {
 }
 
 /** How one sounding fared. */
-export interface Tally {
+interface Tally {
   /** How often it was played. */
   readonly asked: number;
   /** How often it was named. */

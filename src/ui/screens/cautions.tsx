@@ -14,3 +14,13 @@ export const Cautions = ({ bench }: { readonly bench: boolean }) => (
     <li>{emergency}</li>
   </ul>
 );
+
+/** Before something is played that is not meant for the rig. */
+export const OwnCautions = () => (
+  <ul class="cautions">
+    <li>
+      Your own good headphones in this device, L on the left ear, volume low: not the rig's feed.
+    </li>
+    <li>{emergency}</li>
+  </ul>
+);

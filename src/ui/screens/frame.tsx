@@ -1,6 +1,7 @@
 import type { ComponentChildren } from "preact";
 import { useRef } from "preact/hooks";
 import { useArrival } from "#ui/parts/use-arrival.ts";
+import type { View } from "./page.ts";
 import type { Held } from "./use-page.ts";
 import { noticeWords, troubleWords } from "./words.ts";
 
@@ -12,20 +13,16 @@ interface Props {
 /** Silence in its corner, what the world has to say, and the screen. */
 export function Frame({ held: { page, world, edges, show }, children }: Props) {
   const away = page.view.screen !== "start" && page.view.screen !== "board";
-  const planning = page.view.screen === "plan";
+  const back = backFrom(page.view);
   return (
     <div class={world.playing ? "page playing" : "page"}>
       <header class="top">
         {away && (
-          <button
-            type="button"
-            class="quiet back"
-            onClick={() => show({ screen: planning ? "start" : "board" })}
-          >
+          <button type="button" class="quiet back" onClick={() => show(back)}>
             <svg viewBox="0 0 24 24" aria-hidden="true">
               <path d="M14 5l-7 7 7 7M7 12h14" />
             </svg>
-            {planning ? "back" : "board"}
+            {back.screen === "board" ? "board" : "back"}
           </button>
         )}
         <button
@@ -46,6 +43,14 @@ export function Frame({ held: { page, world, edges, show }, children }: Props) {
       </main>
     </div>
   );
+}
+
+/** Where the way back leads. */
+function backFrom(view: View): View {
+  if (view.screen === "listen" && view.plan) return { screen: "plan", plan: view.plan };
+  return ["plan", "listen", "training"].includes(view.screen)
+    ? { screen: "start" }
+    : { screen: "board" };
 }
 
 function Message({ held: { page, world } }: { readonly held: Pick<Held, "page" | "world"> }) {

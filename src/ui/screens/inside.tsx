@@ -1,19 +1,35 @@
 import { Board } from "./board.tsx";
 import { Curtain } from "./curtain.tsx";
+import { Listen } from "./listen.tsx";
+import type { Plan } from "./plan.ts";
+import { rigFor } from "./plan-foresee.ts";
 import { PlanScreen } from "./plan-screen.tsx";
 import { PositionScreen } from "./position-screen.tsx";
+import { Training } from "./training.tsx";
 import type { Held } from "./use-page.ts";
 import { useSession } from "./use-session.ts";
 
 /** Everything behind the first screen. */
 export function Inside({ held }: { readonly held: Held }) {
   const { view } = held.page;
-  return view.screen === "plan" ? (
-    <PlanScreen held={held} plan={view.plan} />
-  ) : (
-    <InSession held={held} />
-  );
+  switch (view.screen) {
+    case "plan":
+      return <PlanScreen held={held} plan={view.plan} hear={hearPlan(held)} />;
+    case "listen":
+      return <Listen held={held} view={view} />;
+    case "training":
+      return <Training held={held} view={view} />;
+    default:
+      return <InSession held={held} />;
+  }
 }
+
+const hearPlan =
+  ({ show }: Held) =>
+  (plan: Plan) => {
+    const rig = rigFor(plan);
+    if (rig !== undefined) show({ screen: "listen", rig, plan });
+  };
 
 /** What follows from the log. */
 function InSession({ held }: { readonly held: Held }) {
@@ -22,6 +38,8 @@ function InSession({ held }: { readonly held: Held }) {
   switch (page.view.screen) {
     case "start":
     case "plan":
+    case "listen":
+    case "training":
       return null;
     case "board":
       return <Board held={session} />;

@@ -1,8 +1,8 @@
-import type { Session } from "./use-session.ts";
+import type { Held } from "./use-page.ts";
 import { emergency } from "./words.ts";
 
 /** How loud it leaves the program, in small steps; when it reaches the ears, where that is known; and which way the head looks. */
-export function Level({ held: { page, world, edges, change } }: { readonly held: Session }) {
+export function Level({ held: { page, world, edges, change } }: { readonly held: Held }) {
   const { louder, softer } = edges.player;
   return (
     <footer class="level">
@@ -24,14 +24,16 @@ export function Level({ held: { page, world, edges, change } }: { readonly held:
         <p class="note">{`reaches the ears ${Math.round(world.delay * 1000)} ms after the program, later if wireless`}</p>
       )}
       <p class="note">{emergency}</p>
-      <button
-        type="button"
-        class="quiet turn"
-        aria-pressed={page.facing}
-        onClick={() => change((one) => ({ ...one, facing: !one.facing }))}
-      >
-        facing them
-      </button>
+      {page.view.screen === "position" && (
+        <button
+          type="button"
+          class="quiet turn"
+          aria-pressed={page.facing}
+          onClick={() => change((one) => ({ ...one, facing: !one.facing }))}
+        >
+          facing them
+        </button>
+      )}
     </footer>
   );
 }

@@ -1,5 +1,6 @@
 import type { Rig } from "#core/rig/rig.ts";
 import { add, holding, type Log, lastToTake, type Said } from "#core/session/log.ts";
+import type { Answered } from "#core/training/score.ts";
 import type { Reading } from "#storage/store.ts";
 import type { Plan } from "./plan.ts";
 
@@ -9,7 +10,23 @@ export type View =
   | { readonly screen: "position"; readonly position: string }
   | { readonly screen: "curtain" }
   /** What somebody has and wants, before it is plugged in; left out, what most people stand before. */
-  | { readonly screen: "plan"; readonly plan?: Plan };
+  | { readonly screen: "plan"; readonly plan?: Plan }
+  /** What faults of a rig sound like at its first position: the one chosen, by id, or the rig as it is. */
+  | {
+      readonly screen: "listen";
+      readonly rig: Rig;
+      readonly place?: string | undefined;
+      readonly fault?: string | undefined;
+      /** The plan it was come from. */
+      readonly plan?: Plan;
+    }
+  /** An ear-training round: its seed, what was answered, and the answer to the question in hand once it is given. */
+  | {
+      readonly screen: "training";
+      readonly seed: number;
+      readonly answered: readonly Answered[];
+      readonly given?: string | undefined;
+    };
 
 /** What went wrong with what is kept, or with the program itself. */
 export type Notice = "dropped" | "not kept" | "not loaded";

@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import { builtInRigs } from "#core/rig/rigs.ts";
+import { builtInRigs, straightIn } from "#core/rig/rigs.ts";
 import { lastToTake } from "#core/session/log.ts";
 import { StartPicture } from "#ui/parts/start-picture.tsx";
 import { Heading } from "./frame.tsx";
@@ -20,6 +20,20 @@ export function Start({ held }: { readonly held: Held }) {
         <h2>Before anything is plugged in</h2>
         <button type="button" class="tape" onClick={() => held.show({ screen: "plan" })}>
           Will it work, and which lead?
+        </button>
+        <button
+          type="button"
+          class="tape"
+          onClick={() => held.show({ screen: "listen", rig: builtInRigs[0] ?? straightIn })}
+        >
+          Hear what faults sound like
+        </button>
+        <button
+          type="button"
+          class="tape"
+          onClick={() => held.show({ screen: "training", seed: held.edges.chance(), answered: [] })}
+        >
+          Train your ears: name the fault
         </button>
       </section>
       <section class="rigs">

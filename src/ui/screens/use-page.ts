@@ -1,7 +1,10 @@
 import { useEffect, useState } from "preact/hooks";
+import type { NoFile } from "#audio/decode.ts";
 import type { Player, World } from "#audio/player.ts";
+import type { OwnSound } from "#core/hearing/own-sound.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import { builtInRigs, straightIn } from "#core/rig/rigs.ts";
+import type { Hertz } from "#core/units/units.ts";
 import type { Store } from "#storage/store.ts";
 import { begun, firstPage, type Page, type View } from "./page.ts";
 import { useWorld } from "./use-world.ts";
@@ -10,6 +13,8 @@ import { useWorld } from "./use-world.ts";
 export interface Edges {
   readonly player: Player;
   readonly store: Store;
+  /** A sound file of the listener's own, at a sampling rate. */
+  readonly decode: (file: Blob, rate: Hertz) => Promise<OwnSound | NoFile>;
   /** Milliseconds since 1970. */
   readonly now: () => number;
   /** A whole number drawn by chance. */

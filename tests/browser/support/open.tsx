@@ -1,5 +1,6 @@
 import { cleanup, render } from "@testing-library/preact";
 import { page as tab, userEvent } from "vitest/browser";
+import { decode } from "#audio/decode.ts";
 import { createFakePlayer } from "#audio/fake-player.ts";
 import type { Log } from "#core/session/log.ts";
 import { createMemoryStorage } from "#storage/memory-storage.ts";
@@ -18,6 +19,7 @@ export function open({ storage = createMemoryStorage(), seeds = [] as readonly n
       player={player}
       store={createStore(() => storage)}
       now={() => ++time}
+      decode={decode}
       chance={() => seeds[drawn++ % seeds.length] ?? 0}
     />,
   );

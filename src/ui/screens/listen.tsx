@@ -1,0 +1,136 @@
+import { useMemo, useState } from "preact/hooks";
+import type { RigFault } from "#core/rig/rig-faults.ts";
+import { english } from "#core/words/english.ts";
+import { faultText } from "#core/words/fault-text.ts";
+import { EffectGlyph } from "#ui/parts/effect-glyph.tsx";
+import { useLetters } from "#ui/parts/keys.ts";
+import { placeName } from "#ui/parts/names.ts";
+import { sentence } from "#ui/parts/phrases.ts";
+import { OwnCautions } from "./cautions.tsx";
+import { Heading } from "./frame.tsx";
+import { Level } from "./level.tsx";
+import { chainsFor, faultsAt, type Heard, heardIn, placesIn } from "./listen-what.ts";
+import { type Own, OwnSoundChoice } from "./own-sound-choice.tsx";
+import type { View } from "./page.ts";
+import { testProgramme } from "./test-programme.ts";
+import { TwoVersions, versionOf } from "./two-versions.tsx";
+import { useAudition } from "./use-audition.ts";
+import type { Held } from "./use-page.ts";
+import { WayPicture } from "./way-picture.tsx";
+
+type ListenView = Extract<View, { screen: "listen" }>;
+
+interface Props {
+  readonly held: Held;
+  readonly view: ListenView;
+}
+
+/** What a fault of any part sounds like, healthy beside it; or what a patch will, beside a straight feed. */
+export function Listen({ held, view }: Props) {
+  const heard = useMemo(() => heardIn(view.rig), [view.rig]);
+  const [own, setOwn] = useState<Own>();
+  const fault = heard.faults.find(({ id }) => id === view.fault);
+  const choose = (next: Partial<ListenView>) =>
+    held.change((page) =>
+      page.view.screen === "listen" ? { ...page, view: { ...page.view, ...next } } : page,
+    );
+  const sound = useAudition(held, {
+    key: `${view.rig.name} ${JSON.stringify(view.rig.parts)} ${fault?.id ?? ""} ${own?.name ?? ""}`,
+    programme: () => own?.sound ?? testProgramme(held.edges.player.rate(), 1),
+    chains: () => chainsFor(heard, fault),
+  });
+  useLetters((key) => {
+    const version = versionOf(key);
+    if (version !== undefined) sound.hear(version);
+  });
+  const planned = fault === undefined;
+  return (
+    <section class="listen">
+      <Heading>{view.plan ? "Hear it before you plug in" : "Hear what faults sound like"}</Heading>
+      <WayPicture
+        rig={heard.rig}
+        position={heard.position}
+        {...(fault ? { fault } : {})}
+        {...(view.place ? { place: view.place } : {})}
+      />
+      <p class="fault-said">
+        {fault ? sentence(faultText(english, heard.rig, fault)) : asItIs(view)}
+      </p>
+      <TwoVersions
+        held={held}
+        sound={sound}
+        names={
+          planned
+            ? {
+                healthy: "a straight feed",
+                faulty: view.plan ? "as it will be" : "this rig, healthy",
+              }
+            : { healthy: "healthy", faulty: "faulty" }
+        }
+      />
+      {!held.page.sounded && <OwnCautions />}
+      <OwnSoundChoice held={held} own={own} onOwn={setOwn} />
+      <Places heard={heard} view={view} choose={choose} />
+      <Level held={held} />
+    </section>
+  );
+}
+
+const asItIs = ({ plan }: ListenView): string =>
+  plan ? "As it is drawn, nothing broken." : "Nothing is wrong yet. Point at a part below.";
+
+interface PlacesProps {
+  readonly heard: Heard;
+  readonly view: ListenView;
+  readonly choose: (next: Partial<ListenView>) => void;
+}
+
+/** Where something may be wrong, and at the place pointed at, what. */
+function Places({ heard, view, choose }: PlacesProps) {
+  const places = placesIn(heard);
+  return (
+    <>
+      <h2>What is wrong?</h2>
+      <ul class="places">
+        {places.map((part) => (
+          <li key={part}>
+            <button
+              type="button"
+              class="tape"
+              aria-pressed={view.place === part}
+              onClick={() => choose({ place: part, fault: undefined })}
+            >
+              {placeName(heard.rig, part)}
+            </button>
+          </li>
+        ))}
+      </ul>
+      {view.place && (
+        <ul class="soundings">
+          {faultsAt(heard, view.place).map(({ fault, sounding }) => (
+            <li key={fault.id}>
+              <button
+                type="button"
+                aria-pressed={view.fault === fault.id}
+                onClick={() => choose({ fault: view.fault === fault.id ? undefined : fault.id })}
+              >
+                <EffectGlyph effect={sounding.effect} />
+                <span>{briefly(heard, fault)}</span>
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}
+
+/** Without the place, which is chosen already. */
+const briefly = ({ rig }: Heard, fault: RigFault): string => {
+  const text = faultText(english, rig, fault).replace(/^the .*plug of .* is not home/, "not home");
+  return sentence(
+    text
+      .replace(`, in ${placeName(rig, fault.part)}`, "")
+      .replace(` in ${placeName(rig, fault.part)}`, ""),
+  ).replace(/\.$/, "");
+};

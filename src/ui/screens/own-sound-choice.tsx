@@ -1,0 +1,84 @@
+import { useState } from "preact/hooks";
+import type { FileTrouble } from "#audio/decode.ts";
+import type { OwnNote } from "#core/hearing/own-sound.ts";
+import type { Sound } from "#core/signals/sound.ts";
+import type { Held } from "./use-page.ts";
+
+/** A sound of the listener's own, ready to be heard. */
+export interface Own {
+  readonly name: string;
+  readonly sound: Sound;
+  readonly notes: readonly OwnNote[];
+}
+
+interface Props {
+  readonly held: Held;
+  readonly own: Own | undefined;
+  readonly onOwn: (own: Own | undefined) => void;
+}
+
+/** The test sounds, or a file pressed for or dropped here. */
+export function OwnSoundChoice({ held, own, onOwn }: Props) {
+  const [trouble, setTrouble] = useState<FileTrouble>();
+  const [busy, setBusy] = useState(false);
+  const take = async (file: File | undefined): Promise<void> => {
+    if (file === undefined) return;
+    held.edges.player.silence();
+    setBusy(true);
+    const got = await held.edges
+      .decode(file, held.edges.player.rate())
+      .catch(() => ({ refused: "not loaded" as const }));
+    setBusy(false);
+    if ("refused" in got) return setTrouble(got.refused);
+    setTrouble(undefined);
+    onOwn({ name: file.name, ...got });
+  };
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: a file may be dropped here, and chosen by the button inside
+    <div
+      class="programme"
+      onDragOver={(event) => event.preventDefault()}
+      onDrop={(event) => {
+        event.preventDefault();
+        void take(event.dataTransfer?.files[0]);
+      }}
+    >
+      <button type="button" aria-pressed={own === undefined} onClick={() => onOwn(undefined)}>
+        knocks and bursts
+      </button>
+      <label class={own ? "file chosen" : "file"}>
+        <input
+          type="file"
+          accept="audio/*"
+          onChange={({ currentTarget }) => void take(currentTarget.files?.[0])}
+        />
+        {own ? own.name : "a sound of your own"}
+      </label>
+      <p class="note">
+        {busy ? "Reading it." : (own?.notes.map((note) => noteWords[note]).join(" ") ?? "")} A file
+        stays on this device.
+      </p>
+      {trouble && (
+        <p class="message" role="alert">
+          {fileWords[trouble]}
+        </p>
+      )}
+    </div>
+  );
+}
+
+const noteWords: Readonly<Record<OwnNote, string>> = {
+  "first minute only": "Only its first minute is played.",
+  "first two channels only": "Only its first two channels are played.",
+};
+
+const fileWords: Readonly<Record<FileTrouble, string>> = {
+  "too big": "That file is over 200 MB. Take a shorter one; a minute is enough.",
+  unreadable: "That file cannot be read. It may have been moved; choose it again.",
+  "not a sound": "The browser finds no sound in that file. Take a WAV, MP3 or other sound file.",
+  "not loaded": "What reads sound files did not load. Look at the connection and choose it again.",
+  "not finite": "That file has broken samples in it. Take another one.",
+  "too short": "That sound is shorter than half a second. Take a longer one.",
+  silent: "There is nothing to hear in that file. Take another one.",
+  "only clicks": "There is nothing but clicks in that file. Take another one.",
+};

@@ -1,0 +1,45 @@
+import type { Round } from "#core/training/round.ts";
+import { type Answered, scoreOf } from "#core/training/score.ts";
+import type { Sounding } from "#core/training/soundings.ts";
+import { EffectGlyph } from "#ui/parts/effect-glyph.tsx";
+
+interface Props {
+  readonly round: Round;
+  readonly answered: readonly Answered[];
+  readonly nameOf: (sounding: Sounding) => string;
+}
+
+/** How it went so far, fault by fault: those that went wrong first. */
+export function TrainingScore({ round, answered, nameOf }: Props) {
+  if (answered.length === 0) return null;
+  const score = scoreOf(answered);
+  const right = answered.filter(({ asked, given }) => asked === given).length;
+  const named = new Map(round.soundings.map((one) => [one.id, one]));
+  const rows = Object.entries(score)
+    .flatMap(([id, tally]) => {
+      const sounding = named.get(id);
+      return sounding === undefined ? [] : [{ sounding, tally }];
+    })
+    .sort((a, b) => b.tally.asked - b.tally.right - (a.tally.asked - a.tally.right));
+  return (
+    <details class="score">
+      <summary>{`${answered.length} heard, ${right} named`}</summary>
+      <ul class="soundings">
+        {rows.map(({ sounding, tally }) => (
+          <li key={sounding.id}>
+            <EffectGlyph effect={sounding.effect} />
+            <span>
+              {`${nameOf(sounding)}: ${tally.right} of ${tally.asked}`}
+              {Object.keys(tally.takenFor).map((id) => {
+                const other = named.get(id);
+                return (
+                  other && <small key={id}>{`taken for: ${nameOf(other).toLowerCase()}`}</small>
+                );
+              })}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
