@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from "preact/hooks";
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import { earsAt } from "#core/rig/ears-at.ts";
 import { build } from "#core/rig/rig.ts";
 import { fromHeadphoneSocket } from "#core/rig/rigs.ts";
@@ -151,9 +151,18 @@ function Outcome({ round, question, taken, next }: OutcomeProps) {
       <p class="fault-said" role="status">
         {text} {sentence(english.effects[right.effect])} Listen again if you like.
       </p>
-      <button type="button" class="main" onClick={next} ref={(one) => one?.focus()}>
-        the next one
-      </button>
+      <Next onPress={next} />
     </div>
+  );
+}
+
+/** It has the focus when it comes: one Enter goes on. */
+function Next({ onPress }: { readonly onPress: () => void }) {
+  const button = useRef<HTMLButtonElement>(null);
+  useEffect(() => button.current?.focus(), []);
+  return (
+    <button type="button" class="main" onClick={onPress} ref={button}>
+      the next one
+    </button>
   );
 }
