@@ -24,7 +24,7 @@ export function toneOf(low: Behaviour, middle: Behaviour, high: Behaviour): Tone
     }),
   );
   const [lows = [], mids = [], highs = []] = levels;
-  const heard = mids.map((level, ear) => ({ level, ear })).filter(({ level }) => level > -30);
+  const heard = mids.map((level, ear) => ({ level, ear })).filter(({ level }) => level > -45);
   if (heard.some(({ level, ear }) => level - (lows[ear] ?? 0) > told)) return "thin";
   if (heard.some(({ level, ear }) => (highs[ear] ?? 0) - level > told)) return "thin";
   return heard.some(({ level, ear }) => level - (highs[ear] ?? 0) > told) ? "dull" : "even";

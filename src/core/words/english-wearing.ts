@@ -69,7 +69,7 @@ export const wearing: Readonly<Record<(typeof wearingNames)[number], FaultWords>
   "pin order of the other kind": words(
     "@ has the other order of contacts than its socket wants",
     "cannot be seen",
-    "take another set, or an adapter that crosses the two rear contacts; the sound comes back while the microphone button of the headset is held",
+    "take another set, or put an adapter that crosses the two rear contacts on @; the sound comes back while the microphone button is held",
   ),
   "microphone button stuck": words(
     "the microphone button is stuck in @",

@@ -2,6 +2,7 @@ import type { EarsAt } from "#core/hearing/response.ts";
 import { chainTo, type Link } from "#core/rig/chain.ts";
 import { earMatrix } from "#core/rig/ear-matrix.ts";
 import { earsAt } from "#core/rig/ears-at.ts";
+import { type Effect, effectOf, signed } from "#core/rig/effect.ts";
 import { type BuiltRig, build, type Rig } from "#core/rig/rig.ts";
 import { type RigFault, rigFaults } from "#core/rig/rig-faults.ts";
 import { type Sounding, soundingsAt } from "#core/training/soundings.ts";
@@ -13,6 +14,8 @@ export interface Heard {
   readonly position: string;
   readonly links: readonly Link[];
   readonly faults: readonly RigFault[];
+  /** What it does with nothing broken, where that is not straight. */
+  readonly own: Effect | undefined;
   /** What can be heard to go wrong, faults that sound alike together. */
   readonly soundings: readonly Sounding[];
 }
@@ -27,8 +30,15 @@ export function heardIn(drawn: Rig): Heard {
     position,
     links: chainTo(rig, position),
     faults,
+    own: ownEffect(rig, position),
     soundings: soundingsAt(rig, position),
   };
+}
+
+function ownEffect(rig: BuiltRig, position: string): Effect | undefined {
+  const ears = earMatrix(rig, position, []);
+  const effect = effectOf(signed(ears, Math.max(...ears.flat().map(size), 1e-3)));
+  return effect === "straight" ? undefined : effect;
 }
 
 /** What can be heard to go wrong at one part of the way: of faults there that sound alike, the likeliest. */

@@ -43,7 +43,6 @@ export function Listen({ held, view }: Props) {
     const version = versionOf(key);
     if (version !== undefined) sound.hear(version);
   });
-  const planned = fault === undefined;
   return (
     <section class="listen">
       <Heading>{view.plan ? "Hear it before you plug in" : "Hear what faults sound like"}</Heading>
@@ -52,6 +51,7 @@ export function Listen({ held, view }: Props) {
         position={heard.position}
         {...(fault ? { fault } : {})}
         {...(view.place ? { place: view.place } : {})}
+        {...(heard.own ? { own: heard.own } : {})}
       />
       <p class="fault-said">
         {fault ? sentence(faultText(english, heard.rig, fault)) : asItIs(view)}
@@ -59,14 +59,7 @@ export function Listen({ held, view }: Props) {
       <TwoVersions
         held={held}
         sound={sound}
-        names={
-          planned
-            ? {
-                healthy: "a straight feed",
-                faulty: view.plan ? "as it will be" : "this rig, healthy",
-              }
-            : { healthy: "healthy", faulty: "faulty" }
-        }
+        names={fault ? { healthy: "healthy", faulty: "faulty" } : ownNames(view)}
       />
       {!held.page.sounded && <OwnCautions />}
       <OwnSoundChoice held={held} own={own} onOwn={setOwn} />
@@ -75,6 +68,12 @@ export function Listen({ held, view }: Props) {
     </section>
   );
 }
+
+/** What is compared while nothing is broken. */
+const ownNames = ({ plan }: ListenView) => ({
+  healthy: "a straight feed",
+  faulty: plan ? "as it will be" : "this rig, healthy",
+});
 
 const asItIs = ({ plan }: ListenView): string =>
   plan ? "As it is drawn, nothing broken." : "Nothing is wrong yet. Point at a part below.";

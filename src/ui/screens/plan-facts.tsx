@@ -4,6 +4,7 @@ import { EarthPicture, LevelPicture, PanPicture, StrainPicture } from "#ui/parts
 import { sentence } from "#ui/parts/phrases.ts";
 import type { Plan } from "./plan.ts";
 import { supplyOf } from "./plan-foresee.ts";
+import { toneWords } from "./plan-tone.ts";
 import { humWords, levelWords, panWords, strainWords } from "./plan-words.ts";
 
 interface Props {
@@ -37,6 +38,6 @@ export const PlanFacts = ({ plan, prediction }: Props) => (
 const levelAndTies = (prediction: Prediction): string =>
   [
     levelWords(prediction),
-    ...(prediction.tone === "even" ? [] : [english.patching.tones[prediction.tone]]),
+    ...toneWords(prediction),
     ...prediction.ties.map((tie) => sentence(english.patching.ties[tie])),
   ].join(" ");

@@ -7,6 +7,7 @@ import { useWide } from "#ui/parts/use-wide.ts";
 import type { Plan } from "./plan.ts";
 import type { Takes } from "./plan-advice.tsx";
 import { pinWords } from "./plan-pin-words.ts";
+import { toneWords } from "./plan-tone.ts";
 import {
   humWords,
   levelWords,
@@ -79,6 +80,6 @@ function weighed(plan: Plan, { prediction }: Recommendation): readonly string[] 
     ...(loud.startsWith("As loud") ? [] : [loud]),
     ...(prediction.hum === "none" ? [] : [humWords(prediction, plan)]),
     ...(prediction.strains.length === 0 ? [] : [strainWords(prediction)]),
-    ...(prediction.tone === "even" ? [] : [english.patching.tones[prediction.tone]]),
+    ...toneWords(prediction),
   ];
 }

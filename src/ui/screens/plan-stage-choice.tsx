@@ -85,11 +85,19 @@ function grouped(outcomes: readonly Outcome[]): readonly StageGroup[] {
   });
 }
 
-/** The output in use, made with a stage; the first of the box where that is a link. */
+/** The output in use, made with a stage; the first that the stage is behind of where that is none of these. */
 function socketFor({ from, socket: name }: Plan, stage: Balancing): Socket | undefined {
-  const sockets = outputsOf(withStageIn(from, stage)).filter(({ kind }) => kind !== "link");
+  const circuits = balancings.map((one) => circuitsOf(from, one));
+  const decided = (socket: string) => new Set(circuits.map((of) => of.get(socket))).size > 1;
+  const sockets = outputsOf(withStageIn(from, stage)).filter((one) => decided(one.name));
   return sockets.find((one) => one.name === name) ?? sockets[0];
 }
+
+/** What is behind each output of a box with a stage, as text. */
+const circuitsOf = (from: RigPart, stage: Balancing): ReadonlyMap<string, string> =>
+  new Map(
+    outputsOf(withStageIn(from, stage)).map(({ name, circuit }) => [name, JSON.stringify(circuit)]),
+  );
 
 const withStageIn = (from: RigPart, stage: Balancing): RigPart => ({
   ...from,

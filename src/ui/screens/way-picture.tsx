@@ -1,4 +1,5 @@
 import { chainTo, type Link } from "#core/rig/chain.ts";
+import type { Effect } from "#core/rig/effect.ts";
 import type { BuiltRig } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { ChainPicture } from "#ui/parts/chain-picture.tsx";
@@ -13,17 +14,22 @@ interface Props {
   readonly fault?: RigFault;
   /** A place to flag, with nothing known to be wrong there. */
   readonly place?: string;
+  /** What the way does with nothing broken, where that is not straight. */
+  readonly own?: Effect;
 }
 
 /** The way to a position, with what a fault does to it, in lanes and in words. */
-export function WayPicture({ rig, position, fault, place }: Props) {
+export function WayPicture({ rig, position, fault, place, own }: Props) {
   const links = chainTo(rig, position);
-  const effect = fault && effectAt(rig, position, fault);
+  const effect = fault ? effectAt(rig, position, fault) : own;
   const words = effect && effectWords(effect);
-  const along = fault ? placeAlong(rig, links, fault) : linkOf(links, place);
+  const along = fault
+    ? placeAlong(rig, links, fault)
+    : (linkOf(links, place) ?? firstLead(links, own));
   const nameOf = ({ part, socket, kind }: Link) => {
     if (kind === "listener") return placeName(rig, part);
-    return socket === undefined || kind === "laptop" ? part : `${part}, ${socket}`;
+    const long = part.length + (socket?.length ?? 0) > longest;
+    return socket === undefined || kind === "laptop" || long ? part : `${part}, ${socket}`;
   };
   return (
     <figure class="way">
@@ -35,6 +41,15 @@ export function WayPicture({ rig, position, fault, place }: Props) {
       {words && <figcaption>{sentence(words)}</figcaption>}
     </figure>
   );
+}
+
+/** Letters of a name and its socket that stand beside their neighbours. */
+const longest = 20;
+
+/** The middle of the first lead, for what a patch does by itself. */
+function firstLead(links: readonly Link[], own: Effect | undefined): number | undefined {
+  const at = links.findIndex(({ family }) => family === "lead");
+  return own === undefined || at < 0 ? undefined : at + 0.5;
 }
 
 /** The middle of the link that a place belongs to: a part, or one socket of it. */
