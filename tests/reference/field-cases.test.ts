@@ -1,18 +1,12 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { earCheck } from "#core/checks/catalogue.ts";
-import { type EarCheckName, earChecks } from "#core/checks/check.ts";
-import { wayUnder } from "#core/diagnosis/groups.ts";
-import type { Model } from "#core/diagnosis/model.ts";
-import type { Rig } from "#core/rig/rig.ts";
-import type { RigFault } from "#core/rig/rig-faults.ts";
+import type { Prediction } from "#core/patching/prediction.ts";
 import { straightIn } from "#core/rig/rigs.ts";
-import { derive } from "#core/session/derive.ts";
-import { add } from "#core/session/log.ts";
 import { seeded } from "#core/units/random.ts";
 import { english } from "#core/words/english.ts";
-import { drawn, walk } from "#tests/walkthrough/walk.ts";
-import { foretold } from "./field-case-patches.ts";
+import { walk } from "#tests/walkthrough/walk.ts";
+import { heardOf, leads } from "./field-case-leads.ts";
+import { foretold, straight } from "./field-case-patches.ts";
 import { newSetUps, setUps } from "./field-case-rigs.ts";
 import { answersOf, type FieldCase } from "./field-case-words.ts";
 
@@ -24,86 +18,23 @@ const cases: readonly FieldCase[] = JSON.parse(
 const untestable: Readonly<Record<string, string>> = {
   "FC-37": "both sides inverted together",
   "FC-49": "listening with one cup off",
+  "FC-52": "what goes into the mixer: microphones, other sends, other pans",
   "FC-53": "a volume knob that is uneven near its bottom",
   "FC-56": "hiss, hum and crackle",
+  "FC-57": "hiss, hum and crackle",
   "FC-64": "hiss, hum and crackle",
+};
+
+/** Cases that no part here can be, and why: in no score. */
+const uncovered: Readonly<Record<string, string>> = {
+  "FC-18": "no socket here has its contacts in that order",
+  "FC-61": "each ear loses another band, and a listener here has one level an ear",
 };
 
 function caseOf(id: string): FieldCase {
   const one = cases.find((each) => each.id === id);
   if (one === undefined) throw new Error(`no case ${id}`);
   return one;
-}
-
-function heardOf(one: FieldCase, rig: Rig) {
-  const answers = answersOf(one);
-  const asked = earChecks.filter((check) => answers[check] !== undefined);
-  const log = rig.positions.reduce(
-    (all, { id }) =>
-      asked.reduce(
-        (sum, check) =>
-          add(
-            sum,
-            {
-              entry: "finding",
-              finding: { asked: { check, position: id }, results: answers[check] ?? [] },
-            },
-            0,
-          ),
-        all,
-      ),
-    drawn(rig),
-  );
-  const derived = derive(log);
-  if (derived === undefined) throw new Error("the log draws no rig");
-  return { derived, asked, answers, log };
-}
-
-/** How likely each answer a case gave was under one fault alone. */
-function chances(
-  model: Model,
-  fault: RigFault,
-  asked: readonly EarCheckName[],
-  answers: ReturnType<typeof answersOf>,
-) {
-  const [position] = model.root.positions;
-  const branch = model.branches.find(({ faults }) => faults.includes(fault));
-  if (position === undefined || branch === undefined) throw new Error(`${fault.id} is nowhere`);
-  const way = wayUnder(model, position, branch, [fault]);
-  return asked.flatMap((check) =>
-    earCheck(check).questions.map((question, at) => {
-      const given = answers[check]?.[at] ?? question.answers;
-      const p = model.predict(question, position)(way);
-      return question.answers.reduce(
-        (sum, one, index) => sum + (given.includes(one) ? (p[index] ?? 0) : 0),
-        0,
-      );
-    }),
-  );
-}
-
-/** Whether a fault is the leading suspect or one that no finding given tells from it. */
-function leads(one: FieldCase, rig: Rig, cause: (fault: RigFault) => boolean) {
-  const { derived, asked, answers } = heardOf(one, rig);
-  const [position = ""] = derived.model.root.positions;
-  const first = derived.standing(position).suspects[0]?.group;
-  const leader = first?.faults[0];
-  if (first === undefined || leader === undefined) throw new Error("nobody is suspected");
-  const lead = chances(derived.model, leader, asked, answers);
-  const alike = derived.model.branches
-    .filter((branch) => rig.positions.length === 1 || branch === first.branch)
-    .flatMap(({ faults }) => faults)
-    .filter((fault) =>
-      chances(derived.model, fault, asked, answers).every(
-        (p, at) => Math.abs(p - (lead[at] ?? 0)) <= 0.05,
-      ),
-    );
-  return {
-    leader,
-    alike,
-    inFirst: first.faults.some(cause),
-    found: [...first.faults, ...alike].some(cause),
-  };
 }
 
 const basis = (one: FieldCase) =>
@@ -142,28 +73,47 @@ test.for([
   },
 );
 
+/** Whether what was foretold is what the case's own words say was heard; what they say nothing of, goes with anything. */
+function isHeard(one: FieldCase, { panning }: Prediction): boolean {
+  const { left, right, pair } = answersOf(one);
+  return (
+    (left?.[0]?.includes(panning.left) ?? true) &&
+    (right?.[0]?.includes(panning.right) ?? true) &&
+    (pair?.[0]?.includes(panning.middle) ?? true)
+  );
+}
+
 test.for(Object.entries(foretold))(
-  "%s is foretold before anything is plugged in",
-  ([id, [prediction, effects]]) => {
+  "%s is foretold before anything is plugged in, as it was heard",
+  ([id, prediction]) => {
     console.log(
       `${id} ${caseOf(id).cause_class}: foretold '${english.effects[prediction.effect]}'; ${basis(caseOf(id))}`,
     );
-    expect(effects).toContain(prediction.effect);
+    expect(isHeard(caseOf(id), prediction)).toBe(true);
+    expect(isHeard(caseOf(id), straight)).toBe(false);
   },
 );
 
-// Of the cases that the parts newly cover, four in five have their cause in the leading group or are foretold from the patch as it was.
-// FC-01 is missed by the diagnosis, which has a single report to go by, and foretold.
+// Two things, told apart: causes that are a fault of some part, put to the diagnosis; and leads that were the wrong ones from the start,
+// put to the advice before plugging in. FC-01 is both, and missed by the diagnosis, which has a single report to go by.
 test("four in five of the newly covered cases are named or foretold", () => {
   const all = [...new Set([...Object.keys(newSetUps), ...Object.keys(foretold)])];
-  const named = all.filter((id) => {
-    const [rig, cause] = newSetUps[id] ?? [];
-    return foretold[id] !== undefined || (rig && cause && leads(caseOf(id), rig, cause).found);
-  });
+  const named = Object.entries(newSetUps)
+    .filter(([id, [rig, cause]]) => leads(caseOf(id), rig, cause).found)
+    .map(([id]) => id);
+  const told = Object.keys(foretold).filter((id) => !named.includes(id));
+  const missed = all.filter((id) => !named.includes(id) && !told.includes(id));
   console.log(
-    `newly covered: ${named.length} of ${all.length} named or foretold; missed ${all.filter((id) => !named.includes(id))}`,
+    `newly covered: ${named.length} of ${Object.keys(newSetUps).length} put to the diagnosis are named, ${told.length} more are foretold: ${named.length + told.length} of ${all.length}; missed ${missed}`,
   );
-  expect(named.length / all.length).toBeGreaterThanOrEqual(0.8);
+  expect((named.length + told.length) / all.length).toBeGreaterThanOrEqual(0.8);
+});
+
+test("every case is in one of the lists, and those in none of the scores say why", () => {
+  const lists = [setUps, newSetUps, foretold, untestable, uncovered].flatMap(Object.keys);
+  expect([...new Set(lists)].sort()).toEqual(cases.map(({ id }) => id).sort());
+  for (const [id, why] of Object.entries(uncovered))
+    console.log(`${id} ${caseOf(id).cause_class}: not covered: ${why}`);
 });
 
 test.for(Object.entries(untestable))(

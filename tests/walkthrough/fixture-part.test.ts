@@ -6,7 +6,10 @@ import { build, type Rig } from "#core/rig/rig.ts";
 import { modelFor } from "#core/session/derive.ts";
 import { seeded } from "#core/units/random.ts";
 import { english } from "#core/words/english.ts";
-import { faultText } from "#core/words/fault-text.ts";
+import { faultText, mendText } from "#core/words/fault-text.ts";
+import { installed } from "#tests/reference/ngspice.ts";
+import { compareAll, frequencies, stretchCases } from "#tests/reference/simulated.ts";
+import { beyond, table as simulated } from "#tests/reference/tables.ts";
 import { score, table } from "./score.ts";
 import { walk } from "./walk.ts";
 
@@ -43,7 +46,9 @@ test("a part that was added is predicted, spoken of, and its faults are found", 
         .map((fault) => ({ fault, group })),
     );
   expect(planted.length).toBeGreaterThan(10);
-  for (const { fault } of planted) expect(faultText(english, model.rig, fault)).toContain("plate");
+  for (const { fault } of planted)
+    for (const text of [faultText, mendText])
+      expect(text(english, model.rig, fault)).toContain("plate");
   const walked = planted.map((one, index) => ({
     ...one,
     walked: walk({ rig, planted: [one.fault], slips: 0, random: seeded(index) }, "position 1"),
@@ -53,3 +58,10 @@ test("a part that was added is predicted, spoken of, and its faults are found", 
   expect(result.shown).toBe(result.count);
   expect(result.firstByWeight).toBeGreaterThanOrEqual(0.9);
 }, 120_000);
+
+test.runIf(installed() || process.env.CI !== undefined)("ngspice says the same of it", () => {
+  const compared = compareAll(stretchCases(build(rig)), frequencies);
+  console.log(simulated(rig.name, compared));
+  expect(compared.filter(({ of }) => of === ("wall plate" as PartKind)).length).toBeGreaterThan(10);
+  expect(beyond(compared)).toEqual([]);
+});

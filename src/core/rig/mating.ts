@@ -46,9 +46,20 @@ export function mating(rig: BuiltRig, end: Connection, faults: readonly RigFault
         contactOhms,
       ),
     ),
-    ...air.map((contact) => resistor(`${name}, ${contact} in the air`, on(contact), earth, open)),
+    ...inTheAir(end.part, end.plug, air),
   ];
 }
+
+/** Contacts of a plug that nothing touches. */
+export const inTheAir = (part: string, plug: string, untouched: readonly Contact[]): Circuit =>
+  untouched.map((contact) =>
+    resistor(
+      `${part}: ${plug}, ${contact} in the air`,
+      joined(part, point(plug, contact)),
+      earth,
+      open,
+    ),
+  );
 
 function stateOf(
   healthy: PlugKind,

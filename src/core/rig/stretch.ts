@@ -1,9 +1,10 @@
 import type { Circuit, Element } from "#core/circuit/circuit.ts";
 import type { Edit } from "#core/parts/part.ts";
+import { contactsOf } from "#core/parts/plugs.ts";
 import { controlOf } from "./controls.ts";
 import { earthsBeyond } from "./earths.ts";
 import { edited } from "./edited.ts";
-import { mating, plugged } from "./mating.ts";
+import { inTheAir, mating, plugged } from "./mating.ts";
 import { placed } from "./placed.ts";
 import { reachInto } from "./reach.ts";
 import { type BuiltRig, type Connection, socketOf } from "./rig.ts";
@@ -67,8 +68,16 @@ function assembled(rig: BuiltRig, part: string, faults: readonly RigFault[]): Ci
     placed(id, [...rig.part(id).body, ...normals(id)]),
   );
   const mated = now.flatMap((end) => mating(rig, end, faults));
-  return [...taken, ...placed(from, sent), ...passed, ...bodies, ...mated];
+  const loose = wires.flatMap((id) => looseEnds(rig, id, ends));
+  return [...taken, ...placed(from, sent), ...passed, ...bodies, ...mated, ...loose];
 }
+
+/** The contacts of plugs that stand in no socket hang in the air. */
+const looseEnds = (rig: BuiltRig, id: string, ends: readonly Connection[]): Circuit =>
+  rig
+    .part(id)
+    .plugs.filter(({ name }) => !ends.some(({ part, plug }) => part === id && plug === name))
+    .flatMap((plug) => inTheAir(id, plug.name, contactsOf(plug.kind)));
 
 const socketsOf = (rig: BuiltRig, id: string, side: "in" | "through"): Circuit =>
   rig.part(id).sockets.flatMap((socket) => (socket.side === side ? socket.circuit : []));

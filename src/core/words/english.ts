@@ -59,6 +59,8 @@ export const english: Language = {
       "the left side is in both ears, upside down in one: hollow; the right is gone",
     "right in both, one inverted":
       "the right side is in both ears, upside down in one: hollow; the left is gone",
+    "left in the right ear": "the left side is in the right ear, the right does not arrive",
+    "right in the left ear": "the right side is in the left ear, the left does not arrive",
     "all in the left ear": "everything is in the left ear",
     "all in the right ear": "everything is in the right ear",
     "left weak": "the left side is weaker",

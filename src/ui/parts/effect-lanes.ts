@@ -23,6 +23,8 @@ export const effectLanes: Readonly<Record<Effect, EffectLanes>> = {
   "right in both": { ears: ["right", "right"] },
   "left in both, one inverted": { ears: ["left", "left"], tie: "minus" },
   "right in both, one inverted": { ears: ["right", "right"], tie: "minus" },
+  "left in the right ear": { ears: ["nothing", "left"] },
+  "right in the left ear": { ears: ["right", "nothing"] },
   "all in the left ear": { ears: ["both", "nothing"] },
   "all in the right ear": { ears: ["nothing", "both"] },
   "left weak": { ears: ["weak left", "right"] },
