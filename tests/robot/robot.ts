@@ -69,8 +69,15 @@ async function begin(page: Page, { url, rig, position }: Walk): Promise<void> {
   await page.getByRole("button", { name: new RegExp(`^${position}`) }).click();
 }
 
-const press = (page: Page, name: string): Promise<void> =>
-  page.getByRole("button", { name, exact: true }).click();
+/** As long as a button may take to hold still, milliseconds. With eight pages on two cores a page may go without a frame for longer. */
+const patience = 8000;
+
+/** Waits for a button to stand still, as a hand would; where its page gets no frames to tell by, presses all the same. */
+async function press(page: Page, name: string): Promise<void> {
+  const button = page.getByRole("button", { name, exact: true });
+  await button.waitFor();
+  await button.click({ timeout: patience }).catch(() => button.click({ force: true }));
+}
 
 const shown = (page: Page, name: string): Promise<boolean> =>
   page.getByRole("button", { name, exact: true }).first().isVisible();
