@@ -22,15 +22,19 @@ export function useKeys(onEscape: () => void): void {
   }, [onEscape]);
 }
 
-/** Keys that mean something wherever the focus is, but in a field, with a modifier, or held down. */
+/** Keys that mean something wherever the focus is, but where somebody writes, with a modifier, or held down. */
 export function useLetters(onKey: (key: string) => void): void {
   useEffect(() => {
     const down = (event: KeyboardEvent) => {
       if (event.ctrlKey || event.metaKey || event.altKey || event.repeat) return;
-      if (event.target instanceof HTMLInputElement) return;
+      if (isWrittenIn(event.target)) return;
       onKey(event.key.toLowerCase());
     };
     window.addEventListener("keydown", down);
     return () => window.removeEventListener("keydown", down);
   }, [onKey]);
 }
+
+/** What chooses a file keeps the focus afterwards, and takes no letters. */
+const isWrittenIn = (target: EventTarget | null): boolean =>
+  target instanceof HTMLInputElement && target.type !== "file";

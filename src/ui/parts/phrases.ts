@@ -3,7 +3,8 @@ import type { Probability } from "#core/units/units.ts";
 /** A sentence, from one without its capital and full stop. */
 export const sentence = (text: string): string => `${capital(text)}.`;
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+/** Begun as a sentence is. The rest keeps its letters: a small Ω is another letter. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** A probability as people say it: so many in a hundred, never none and never all. */
 export function inHundred(probability: Probability): string {

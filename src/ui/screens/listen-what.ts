@@ -5,8 +5,8 @@ import { earsAt } from "#core/rig/ears-at.ts";
 import { type Effect, effectOf, signed } from "#core/rig/effect.ts";
 import { type BuiltRig, build, type Rig } from "#core/rig/rig.ts";
 import { type RigFault, rigFaults } from "#core/rig/rig-faults.ts";
-import { type Sounding, soundingsAt } from "#core/training/soundings.ts";
 import { real, size } from "#core/units/complex.ts";
+import { effectAt } from "#ui/parts/fault-effect.ts";
 
 /** A rig to be listened to, at its first position. */
 export interface Heard {
@@ -16,22 +16,21 @@ export interface Heard {
   readonly faults: readonly RigFault[];
   /** What it does with nothing broken, where that is not straight. */
   readonly own: Effect | undefined;
-  /** What can be heard to go wrong, faults that sound alike together. */
-  readonly soundings: readonly Sounding[];
 }
 
-/** Takes a fraction of a second for a table of five. */
+/** What comes and goes sounds like its steady twin while it lasts; who takes left for right hears nothing else. */
 export function heardIn(drawn: Rig): Heard {
   const rig = build(drawn);
   const position = drawn.positions[0]?.id ?? "";
-  const faults = rigFaults(rig).filter(({ comesAndGoes }) => !comesAndGoes);
+  const faults = rigFaults(rig).filter(
+    ({ comesAndGoes, name }) => !comesAndGoes && name !== "mirrors left and right",
+  );
   return {
     rig,
     position,
     links: chainTo(rig, position),
     faults,
     own: ownEffect(rig, position),
-    soundings: soundingsAt(rig, position),
   };
 }
 
@@ -41,19 +40,18 @@ function ownEffect(rig: BuiltRig, position: string): Effect | undefined {
   return effect === "straight" ? undefined : effect;
 }
 
-/** What can be heard to go wrong at one part of the way: of faults there that sound alike, the likeliest. */
+/** Everything that can be wrong at one part of the way, with what it does to the lanes at 1 kHz; some is heard in the bass or treble alone. */
 export const faultsAt = (
-  { soundings }: Heard,
+  { rig, position, faults }: Heard,
   part: string,
-): readonly { readonly fault: RigFault; readonly sounding: Sounding }[] =>
-  soundings.flatMap((sounding) => {
-    const fault = sounding.faults.find((one) => one.part === part);
-    return fault === undefined ? [] : [{ fault, sounding }];
-  });
+): readonly { readonly fault: RigFault; readonly effect: Effect }[] =>
+  faults
+    .filter((fault) => fault.part === part)
+    .map((fault) => ({ fault, effect: effectAt(rig, position, fault) }));
 
-/** The parts of the way where something can be heard to go wrong, from the source. */
-export const placesIn = (heard: Heard): readonly string[] =>
-  heard.links.map(({ part }) => part).filter((part) => faultsAt(heard, part).length > 0);
+/** The parts of the way where something can be wrong, from the source. */
+export const placesIn = ({ links, faults }: Heard): readonly string[] =>
+  links.map(({ part }) => part).filter((id) => faults.some(({ part }) => part === id));
 
 /** The two chains to compare: without and with the fault; for a rig as it is, a straight feed as loud as it and the rig. */
 export function chainsFor({ rig, position }: Heard, fault: RigFault | undefined) {

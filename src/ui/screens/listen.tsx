@@ -35,7 +35,7 @@ export function Listen({ held, view }: Props) {
       page.view.screen === "listen" ? { ...page, view: { ...page.view, ...next } } : page,
     );
   const sound = useAudition(held, {
-    key: `${view.rig.name} ${JSON.stringify(view.rig.parts)} ${fault?.id ?? ""} ${own?.name ?? ""}`,
+    key: `${view.rig.name} ${JSON.stringify(view.rig.parts)} ${fault?.id ?? ""} ${own?.taken ?? ""}`,
     programme: () => own?.sound ?? testProgramme(held.edges.player.rate(), 1),
     chains: () => chainsFor(heard, fault),
   });
@@ -106,14 +106,14 @@ function Places({ heard, view, choose }: PlacesProps) {
       </ul>
       {view.place && (
         <ul class="soundings">
-          {faultsAt(heard, view.place).map(({ fault, sounding }) => (
+          {faultsAt(heard, view.place).map(({ fault, effect }) => (
             <li key={fault.id}>
               <button
                 type="button"
                 aria-pressed={view.fault === fault.id}
                 onClick={() => choose({ fault: view.fault === fault.id ? undefined : fault.id })}
               >
-                <EffectGlyph effect={sounding.effect} />
+                <EffectGlyph effect={effect} />
                 <span>{briefly(heard, fault)}</span>
               </button>
             </li>

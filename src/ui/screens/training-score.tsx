@@ -2,10 +2,12 @@ import type { Round } from "#core/training/round.ts";
 import { type Answered, scoreOf } from "#core/training/score.ts";
 import type { Sounding } from "#core/training/soundings.ts";
 import { EffectGlyph } from "#ui/parts/effect-glyph.tsx";
+import { capital } from "#ui/parts/phrases.ts";
 
 interface Props {
   readonly round: Round;
   readonly answered: readonly Answered[];
+  /** As it stands inside a sentence. */
   readonly nameOf: (sounding: Sounding) => string;
 }
 
@@ -29,12 +31,10 @@ export function TrainingScore({ round, answered, nameOf }: Props) {
           <li key={sounding.id}>
             <EffectGlyph effect={sounding.effect} />
             <span>
-              {`${nameOf(sounding)}: ${tally.right} of ${tally.asked}`}
+              {`${capital(nameOf(sounding))}: ${tally.right} of ${tally.asked}`}
               {Object.keys(tally.takenFor).map((id) => {
                 const other = named.get(id);
-                return (
-                  other && <small key={id}>{`taken for: ${nameOf(other).toLowerCase()}`}</small>
-                );
+                return other && <small key={id}>{`taken for: ${nameOf(other)}`}</small>;
               })}
             </span>
           </li>

@@ -8,7 +8,7 @@ import { english } from "#core/words/english.ts";
 import { faultText } from "#core/words/fault-text.ts";
 import { EffectGlyph } from "#ui/parts/effect-glyph.tsx";
 import { useLetters } from "#ui/parts/keys.ts";
-import { sentence } from "#ui/parts/phrases.ts";
+import { capital, sentence } from "#ui/parts/phrases.ts";
 import { OwnCautions } from "./cautions.tsx";
 import { Heading } from "./frame.tsx";
 import { Level } from "./level.tsx";
@@ -44,9 +44,9 @@ export function Training({ held, view }: Props) {
   );
 }
 
-/** What a question shows of a choice: what it does, and its likeliest fault. */
+/** What a choice is called: its likeliest fault, as it stands inside a sentence. */
 const nameOf = ({ rig }: Round, { faults: [fault] }: Sounding): string =>
-  sentence(faultText(english, rig, fault)).replace(/\.$/, "");
+  faultText(english, rig, fault);
 
 function Asked({ held, view, round }: Props & { readonly round: Round }) {
   const { answered, given } = view;
@@ -117,7 +117,7 @@ function Choices({ round, question, given, choose }: ChoicesProps) {
               <span class="key" aria-hidden="true">
                 {index + 1}
               </span>{" "}
-              {nameOf(round, choice)}
+              {capital(nameOf(round, choice))}
             </span>
           </button>
         </li>
@@ -144,8 +144,8 @@ function Outcome({ round, question, taken, next }: OutcomeProps) {
   if (right === undefined) return null;
   const text =
     taken.id === right.id
-      ? `Right: ${nameOf(round, right).toLowerCase()}.`
-      : `No, it was this: ${nameOf(round, right).toLowerCase()}.`;
+      ? `Right: ${nameOf(round, right)}.`
+      : `No, it was this: ${nameOf(round, right)}.`;
   return (
     <div class="outcome">
       <p class="fault-said" role="status">

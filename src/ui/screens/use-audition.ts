@@ -24,18 +24,20 @@ export interface Auditioning {
   readonly stop: () => void;
 }
 
-export function useAudition({ edges, world, change }: Held, what: Comparison): Auditioning {
+export function useAudition({ edges, change }: Held, what: Comparison): Auditioning {
   const { player } = edges;
   const made = useRef<{ readonly key: string; readonly audition: Audition } | undefined>(undefined);
   const [progress, setProgress] = useState<number>();
   const [refused, setRefused] = useState(false);
   const stop = useRef(new AbortController());
+  const making = useRef(false);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another key is another sound
   useEffect(() => {
     stop.current = new AbortController();
     setRefused(false);
     return () => {
       stop.current.abort();
+      making.current = false;
       setProgress(undefined);
       player.silence();
     };
@@ -44,9 +46,11 @@ export function useAudition({ edges, world, change }: Held, what: Comparison): A
     const { signal } = stop.current;
     if (made.current?.key !== what.key) {
       setProgress(0);
+      making.current = true;
       const work = auditionOf(what.programme(), what.chains());
       const audition = await prepared(work, signal, setProgress);
       if (signal.aborted) return;
+      making.current = false;
       setProgress(undefined);
       if (audition === undefined || "refused" in audition) return setRefused(true);
       made.current = { key: what.key, audition };
@@ -60,12 +64,14 @@ export function useAudition({ edges, world, change }: Held, what: Comparison): A
     stop: () => {
       stop.current.abort();
       stop.current = new AbortController();
+      making.current = false;
       setProgress(undefined);
     },
     hear: (version) => {
-      if (progress !== undefined) return;
+      if (making.current) return;
       const here = made.current?.key === what.key;
-      if (here && world.playing && world.heard !== undefined) return player.hear(version);
+      // As it is now: a press may come before the screen has been drawn anew.
+      if (here && player.world().heard !== undefined) return player.hear(version);
       player.silence();
       player.handOff();
       void begin(version);

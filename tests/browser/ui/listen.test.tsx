@@ -3,6 +3,7 @@ import { afterEach, describe, expect, test } from "vitest";
 import { cdp, page as tab, userEvent } from "vitest/browser";
 import { clean } from "../support/clean.ts";
 import { button, heading, keys, open, press } from "../support/open.tsx";
+import { wav } from "../support/wav.ts";
 
 afterEach(cleanup);
 
@@ -29,35 +30,6 @@ test("a fault is pointed at, heard, and the healthy one beside it", async () => 
   expect(last(player)).toEqual({ asked: "silence" });
 });
 
-/** A second of a tone at 8 kHz as a WAV of 16 bits. */
-function wav(): File {
-  const samples = Int16Array.from({ length: 8000 }, (_, at) => 3000 * Math.sin(at / 3));
-  const head = new DataView(new ArrayBuffer(44));
-  const put = (at: number, text: string) =>
-    [...text].forEach((letter, index) => {
-      head.setUint8(at + index, letter.charCodeAt(0));
-    });
-  put(0, "RIFF");
-  head.setUint32(4, 36 + samples.byteLength, true);
-  put(8, "WAVEfmt ");
-  for (const [at, value] of [
-    [16, 16],
-    [24, 8000],
-    [28, 16_000],
-    [40, samples.byteLength],
-  ] as const)
-    head.setUint32(at, value, true);
-  for (const [at, value] of [
-    [20, 1],
-    [22, 1],
-    [32, 2],
-    [34, 16],
-  ] as const)
-    head.setUint16(at, value, true);
-  put(36, "data");
-  return new File([head, samples], "a tune.wav", { type: "audio/wav" });
-}
-
 test("a sound of one's own is taken, and junk refused in words", async () => {
   const { player } = open();
   await press("Hear what faults sound like");
@@ -66,7 +38,7 @@ test("a sound of one's own is taken, and junk refused in words", async () => {
   await expect
     .poll(() => document.querySelector("[role='alert']")?.textContent)
     .toContain("no sound in that file");
-  await userEvent.upload(input, wav());
+  await userEvent.upload(input, wav("a tune.wav"));
   await expect.poll(() => document.querySelector(".file.chosen")?.textContent).toBe("a tune.wav");
   expect(document.querySelector("[role='alert']")).toBeNull();
   await press(/this rig, healthy/);
