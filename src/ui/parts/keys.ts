@@ -1,4 +1,4 @@
-import { useEffect } from "preact/hooks";
+import { useEffect, useLayoutEffect } from "preact/hooks";
 
 /**
  * Space means nothing here, and a key held down presses once: an elbow on a keyboard must not answer. Esc silences from
@@ -24,7 +24,8 @@ export function useKeys(onEscape: () => void): void {
 
 /** Keys that mean something wherever the focus is, but where somebody writes, with a modifier, or held down. */
 export function useLetters(onKey: (key: string) => void): void {
-  useEffect(() => {
+  // Before the next key can come, which belongs to what is drawn now.
+  useLayoutEffect(() => {
     const down = (event: KeyboardEvent) => {
       if (event.ctrlKey || event.metaKey || event.altKey || event.repeat) return;
       if (isWrittenIn(event.target)) return;

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import { type Audition, auditionOf, type Version } from "#core/hearing/audition.ts";
 import type { EarsAt } from "#core/hearing/response.ts";
 import type { Sound } from "#core/signals/sound.ts";
@@ -26,55 +26,60 @@ export interface Auditioning {
 
 export function useAudition({ edges, change }: Held, what: Comparison): Auditioning {
   const { player } = edges;
-  const made = useRef<{ readonly key: string; readonly audition: Audition } | undefined>(undefined);
+  const made = useRef<Made | undefined>(undefined);
+  const making = useRef<AbortController | undefined>(undefined);
   const [progress, setProgress] = useState<number>();
   const [refused, setRefused] = useState(false);
-  const stop = useRef(new AbortController());
-  const making = useRef(false);
+  const stop = () => {
+    making.current?.abort();
+    making.current = undefined;
+    setProgress(undefined);
+  };
+  // Before the next press can come, which belongs to the new sound.
   // biome-ignore lint/correctness/useExhaustiveDependencies: another key is another sound
-  useEffect(() => {
-    stop.current = new AbortController();
+  useLayoutEffect(() => {
     setRefused(false);
     return () => {
-      stop.current.abort();
-      making.current = false;
-      setProgress(undefined);
+      stop();
       player.silence();
     };
   }, [what.key]);
   const begin = async (first: Version): Promise<void> => {
-    const { signal } = stop.current;
-    if (made.current?.key !== what.key) {
-      setProgress(0);
-      making.current = true;
-      const work = auditionOf(what.programme(), what.chains());
-      const audition = await prepared(work, signal, setProgress);
-      if (signal.aborted) return;
-      making.current = false;
-      setProgress(undefined);
-      if (audition === undefined || "refused" in audition) return setRefused(true);
-      made.current = { key: what.key, audition };
-    }
+    const here = new AbortController();
+    making.current = here;
+    const ready =
+      made.current?.key === what.key ? made.current : await make(what, here, setProgress);
+    if (here.signal.aborted) return;
+    stop();
+    if (ready === undefined) return setRefused(true);
+    made.current = ready;
     change((page) => ({ ...page, sounded: true }));
-    await player.audition(made.current.audition, { loop: true, first });
+    await player.audition(ready.audition, { loop: true, first });
   };
-  return {
-    progress,
-    refused,
-    stop: () => {
-      stop.current.abort();
-      stop.current = new AbortController();
-      making.current = false;
-      setProgress(undefined);
-    },
-    hear: (version) => {
-      if (making.current) return;
-      const here = made.current?.key === what.key;
-      // As it is now: a press may come before the screen has been drawn anew.
-      if (here && player.world().heard !== undefined) return player.hear(version);
-      player.silence();
-      player.handOff();
-      void begin(version);
-    },
+  const hear: Auditioning["hear"] = (version) => {
+    if (making.current) return;
+    const here = made.current?.key === what.key;
+    // As it is now: a press may come before the screen has been drawn anew.
+    if (here && player.world().heard !== undefined) return player.hear(version);
+    player.silence();
+    player.handOff();
+    void begin(version);
   };
+  return { progress, refused, hear, stop };
+}
+
+interface Made {
+  readonly key: string;
+  readonly audition: Audition;
+}
+
+/** Nothing where it was stopped, or where nothing in it may be played. */
+async function make(
+  { key, programme, chains }: Comparison,
+  { signal }: AbortController,
+  onProgress: (done: number) => void,
+): Promise<Made | undefined> {
+  onProgress(0);
+  const audition = await prepared(auditionOf(programme(), chains()), signal, onProgress);
+  return audition === undefined || "refused" in audition ? undefined : { key, audition };
 }
