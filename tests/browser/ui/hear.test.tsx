@@ -26,7 +26,7 @@ test("after a file was chosen, which keeps the focus, the keys still begin and s
   await take(wav("a tune.wav"));
   (input().element() as HTMLElement).focus();
   await keys("f");
-  await expect.poll(() => begun(player)).toHaveLength(1);
+  await expect.poll(() => begun(player), { timeout: 8000 }).toHaveLength(1);
   await keys("h");
   expect(player.calls.at(-1)).toEqual({ asked: "hear", version: "healthy" });
 });
@@ -36,12 +36,12 @@ test("another file of the same name is another sound", async () => {
   await press("Hear what faults sound like");
   await take(wav("a tune.wav", 1));
   await keys("f");
-  await expect.poll(() => begun(player)).toHaveLength(1);
+  await expect.poll(() => begun(player), { timeout: 8000 }).toHaveLength(1);
   await press("knocks and bursts");
   await expect.poll(() => document.querySelector(".file.chosen")).toBeNull();
   await take(wav("a tune.wav", 2));
   await keys("f");
-  await expect.poll(() => begun(player)).toHaveLength(2);
+  await expect.poll(() => begun(player), { timeout: 8000 }).toHaveLength(2);
   const [first = 0, second = 0] = begun(player);
   expect(second).toBe(2 * first);
 });

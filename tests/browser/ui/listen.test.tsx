@@ -21,7 +21,7 @@ test("a fault is pointed at, heard, and the healthy one beside it", async () => 
     "return is lost in headphones 1",
   );
   await press(/^faulty/);
-  await expect.poll(() => asked(player, "audition")).toHaveLength(1);
+  await expect.poll(() => asked(player, "audition"), { timeout: 8000 }).toHaveLength(1);
   expect(last(player)).toMatchObject({ how: { loop: true, first: "faulty" } });
   await expect.element(button(/faulty you hear this/)).toBeVisible();
   await keys("h");
@@ -42,7 +42,7 @@ test("a sound of one's own is taken, and junk refused in words", async () => {
   await expect.poll(() => document.querySelector(".file.chosen")?.textContent).toBe("a tune.wav");
   expect(document.querySelector("[role='alert']")).toBeNull();
   await press(/this rig, healthy/);
-  await expect.poll(() => asked(player, "audition")).toHaveLength(1);
+  await expect.poll(() => asked(player, "audition"), { timeout: 8000 }).toHaveLength(1);
 });
 
 test("what was planned is heard, and the way back leads to the plan", async () => {

@@ -19,7 +19,7 @@ test("a round by keys: right and wrong are said, and the score is what the answe
     const at = question.choices.findIndex(({ id }) => (id === question.right) !== wrong);
     const given = question.choices[at]?.id ?? "";
     await keys("f");
-    await expect.poll(() => player.calls.at(-1)?.asked).toBe("audition");
+    await expect.poll(() => player.calls.at(-1)?.asked, { timeout: 8000 }).toBe("audition");
     await keys(String(at + 1));
     await expect
       .poll(() => document.querySelector("[role='status']")?.textContent)
