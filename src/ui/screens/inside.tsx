@@ -18,7 +18,7 @@ export function Inside({ held }: { readonly held: Held }) {
     case "listen":
       return <Listen held={held} view={view} />;
     case "training":
-      return <Training held={held} view={view} />;
+      return <Training held={held} />;
     default:
       return <InSession held={held} />;
   }

@@ -20,13 +20,15 @@ export type View =
       /** The plan it was come from. */
       readonly plan?: Plan;
     }
-  /** An ear-training round: its seed, what was answered, and the answer to the question in hand once it is given. */
-  | {
-      readonly screen: "training";
-      readonly seed: number;
-      readonly answered: readonly Answered[];
-      readonly given?: string | undefined;
-    };
+  /** The ear-training round that the page holds. */
+  | { readonly screen: "training" };
+
+/** An ear-training round so far: its seed, what was answered, and the answer to the question in hand once it is given. */
+export interface RoundSoFar {
+  readonly seed: number;
+  readonly answered: readonly Answered[];
+  readonly given?: string | undefined;
+}
 
 /** What went wrong with what is kept, or with the program itself. */
 export type Notice = "dropped" | "not kept" | "not loaded";
@@ -42,6 +44,8 @@ export interface Page {
   /** Something was played since the page was opened. */
   readonly sounded: boolean;
   readonly notice: Notice | undefined;
+  /** Whoever comes back to it goes on where they left it; it is not kept when the page is closed. */
+  readonly training?: RoundSoFar;
 }
 
 export const firstPage = ({ kept, dropped }: Reading): Page => ({

@@ -28,11 +28,7 @@ export function Start({ held }: { readonly held: Held }) {
         >
           Hear what faults sound like
         </button>
-        <button
-          type="button"
-          class="tape"
-          onClick={() => held.show({ screen: "training", seed: held.edges.chance(), answered: [] })}
-        >
+        <button type="button" class="tape" onClick={() => train(held)}>
           Train your ears: name the fault
         </button>
       </section>
@@ -50,6 +46,13 @@ export function Start({ held }: { readonly held: Held }) {
       </section>
     </div>
   );
+}
+
+/** The round that was left, else a new one. */
+function train({ page, edges, change, show }: Held): void {
+  const training = page.training ?? { seed: edges.chance(), answered: [] };
+  change((one) => ({ ...one, training }));
+  show({ screen: "training" });
 }
 
 /** The main offer: a strip of tape over two lanes that go in straight and come out otherwise. */

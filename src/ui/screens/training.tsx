@@ -1,89 +1,83 @@
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
-import { earsAt } from "#core/rig/ears-at.ts";
 import { build } from "#core/rig/rig.ts";
 import { fromHeadphoneSocket } from "#core/rig/rigs.ts";
 import { answer, type Question, questionAfter, type Round, roundAt } from "#core/training/round.ts";
 import type { Sounding } from "#core/training/soundings.ts";
 import { english } from "#core/words/english.ts";
-import { faultText } from "#core/words/fault-text.ts";
-import { EffectGlyph } from "#ui/parts/effect-glyph.tsx";
 import { useLetters } from "#ui/parts/keys.ts";
-import { capital, sentence } from "#ui/parts/phrases.ts";
+import { sentence } from "#ui/parts/phrases.ts";
 import { OwnCautions } from "./cautions.tsx";
 import { Heading } from "./frame.tsx";
 import { Level } from "./level.tsx";
-import type { View } from "./page.ts";
-import { testProgramme } from "./test-programme.ts";
+import type { RoundSoFar } from "./page.ts";
+import { Choices, nameOf, outcomeOf } from "./training-choices.tsx";
 import { TrainingScore } from "./training-score.tsx";
+import { type QuestionSounds, useQuestionSounds } from "./training-sounds.ts";
 import { TwoVersions, versionOf } from "./two-versions.tsx";
-import { useAudition } from "./use-audition.ts";
 import type { Held } from "./use-page.ts";
 
-type TrainingView = Extract<View, { screen: "training" }>;
-
-interface Props {
-  readonly held: Held;
-  readonly view: TrainingView;
-}
-
 /** One fault after another, to be named by ear. The round is worked out once the screen stands. */
-export function Training({ held, view }: Props) {
+export function Training({ held }: { readonly held: Held }) {
+  const { training } = held.page;
+  const seed = training?.seed;
   const [round, setRound] = useState<Round>();
   useEffect(() => {
+    if (seed === undefined) return;
     const soon = setTimeout(() => {
       const rig = build(fromHeadphoneSocket("one seat", ["you"]));
-      setRound(roundAt(rig, "position 1", view.seed));
+      setRound(roundAt(rig, "position 1", seed));
     });
     return () => clearTimeout(soon);
-  }, [view.seed]);
+  }, [seed]);
   return (
     <section class="training">
       <Heading>Name the fault you hear</Heading>
-      {round ? <Asked held={held} view={view} round={round} /> : <p>It is being made up.</p>}
+      {training && round ? (
+        <Asked held={held} training={training} round={round} />
+      ) : (
+        <p>It is being made up.</p>
+      )}
     </section>
   );
 }
 
-/** What a choice is called: its likeliest fault, as it stands inside a sentence. */
-const nameOf = ({ rig }: Round, { faults: [fault] }: Sounding): string =>
-  faultText(english, rig, fault);
+interface AskedProps {
+  readonly held: Held;
+  readonly training: RoundSoFar;
+  readonly round: Round;
+}
 
-function Asked({ held, view, round }: Props & { readonly round: Round }) {
-  const { answered, given } = view;
+function Asked({ held, training, round }: AskedProps) {
+  const { answered, given } = training;
   const question = useMemo(() => questionAfter(round, answered), [round, answered]);
   const taken = question.choices.find(({ id }) => id === given);
-  const go = (next: Partial<TrainingView>) =>
-    held.change((page) =>
-      page.view.screen === "training" ? { ...page, view: { ...page.view, ...next } } : page,
-    );
-  const sound = useAudition(held, {
-    key: `${view.seed} ${question.number}`,
-    programme: () => testProgramme(held.edges.player.rate(), question.number),
-    chains: () => ({
-      healthy: earsAt(round.rig, round.position, []),
-      faulty: earsAt(round.rig, round.position, [question.fault]),
-    }),
-  });
+  const sounds = useQuestionSounds(held, round, question, taken);
+  const go = (next: RoundSoFar) => held.change((page) => ({ ...page, training: next }));
   const next = () => {
     if (given !== undefined)
-      go({ answered: [...answered, answer(question, given)], given: undefined });
+      go({ seed: training.seed, answered: [...answered, answer(question, given)] });
   };
-  const choose = (id: string) => given === undefined && go({ given: id });
+  const press = (id: string) =>
+    given === undefined
+      ? go({ ...training, given: id })
+      : hearAgain(sounds, outcomeOf(question, id, given));
   useLetters((key) => {
     const version = versionOf(key);
-    if (version !== undefined) sound.hear(version);
+    if (version !== undefined) sounds.asked.hear(version);
     const choice = question.choices[Number(key) - 1];
-    if (choice !== undefined) choose(choice.id);
+    if (choice !== undefined) press(choice.id);
   });
   return (
     <div class="asked">
-      <TwoVersions
-        held={held}
-        sound={sound}
-        names={{ healthy: "healthy", faulty: "what is it?" }}
-      />
+      <Played held={held} sounds={sounds} named={given !== undefined} />
       {!held.page.sounded && <OwnCautions />}
-      <Choices round={round} question={question} given={given} choose={choose} />
+      <Choices
+        round={round}
+        question={question}
+        given={given}
+        heard={heardOf(sounds, question, given)}
+        press={press}
+      />
       {taken && <Outcome round={round} question={question} taken={taken} next={next} />}
       <TrainingScore round={round} answered={answered} nameOf={(one) => nameOf(round, one)} />
       <Level held={held} />
@@ -91,44 +85,41 @@ function Asked({ held, view, round }: Props & { readonly round: Round }) {
   );
 }
 
-interface ChoicesProps {
-  readonly round: Round;
-  readonly question: Question;
-  readonly given: string | undefined;
-  readonly choose: (id: string) => void;
+function hearAgain({ asked, mistaken }: QuestionSounds, outcome: ReturnType<typeof outcomeOf>) {
+  if (outcome === "right-one") asked.hear("faulty");
+  if (outcome === "wrong-one") mistaken.hear("faulty");
 }
 
-/** Up to four things it may be, drawn and said; once one is taken, which was right. */
-function Choices({ round, question, given, choose }: ChoicesProps) {
+/** The choice that is heard, by id. */
+function heardOf({ heard }: QuestionSounds, { right }: Question, given: string | undefined) {
+  if (heard?.[1] !== "faulty") return undefined;
+  return heard[0] === "asked" ? right : given;
+}
+
+interface PlayedProps {
+  readonly held: Held;
+  readonly sounds: QuestionSounds;
+  readonly named: boolean;
+}
+
+/** The healthy feed and what is asked. While what it was taken for plays, neither of the two is said to be heard. */
+function Played({ held, sounds: { asked, mistaken, heard }, named }: PlayedProps) {
+  const other = heard?.[0] === "mistaken";
   return (
-    <ol class="soundings choices">
-      {question.choices.map((choice, index) => (
-        <li key={choice.id}>
-          <button
-            type="button"
-            class={given === undefined ? "" : outcomeOf(question, choice, given)}
-            aria-pressed={given === choice.id}
-            aria-disabled={given !== undefined}
-            aria-keyshortcuts={String(index + 1)}
-            onClick={() => choose(choice.id)}
-          >
-            <EffectGlyph effect={choice.effect} />
-            <span>
-              <span class="key" aria-hidden="true">
-                {index + 1}
-              </span>{" "}
-              {capital(nameOf(round, choice))}
-            </span>
-          </button>
-        </li>
-      ))}
-    </ol>
+    <TwoVersions
+      held={other ? { ...held, world: { ...held.world, heard: undefined } } : held}
+      sound={{
+        hear: asked.hear,
+        progress: asked.progress ?? mistaken.progress,
+        refused: asked.refused || mistaken.refused,
+        stop: () => {
+          asked.stop();
+          mistaken.stop();
+        },
+      }}
+      names={{ healthy: "healthy", faulty: named ? "what it was" : "what is it?" }}
+    />
   );
-}
-
-function outcomeOf({ right }: Question, { id }: Sounding, given: string): string {
-  if (id === right) return "right-one";
-  return id === given ? "wrong-one" : "";
 }
 
 interface OutcomeProps {

@@ -1,0 +1,71 @@
+import type { Question, Round } from "#core/training/round.ts";
+import type { Sounding } from "#core/training/soundings.ts";
+import { english } from "#core/words/english.ts";
+import { faultText } from "#core/words/fault-text.ts";
+import { EffectGlyph } from "#ui/parts/effect-glyph.tsx";
+import { capital } from "#ui/parts/phrases.ts";
+
+/** What a choice is called: its likeliest fault, as it stands inside a sentence. */
+export const nameOf = ({ rig }: Round, { faults: [fault] }: Sounding): string =>
+  faultText(english, rig, fault);
+
+/** What became of a choice once one was taken. */
+type Outcome = "right-one" | "wrong-one" | "other-one";
+
+export function outcomeOf({ right }: Question, id: string, given: string): Outcome {
+  if (id === right) return "right-one";
+  return id === given ? "wrong-one" : "other-one";
+}
+
+interface Props {
+  readonly round: Round;
+  readonly question: Question;
+  readonly given: string | undefined;
+  /** The choice that is heard now, by id. Not to be told before one is taken. */
+  readonly heard: string | undefined;
+  readonly press: (id: string) => void;
+}
+
+/** Up to four things it may be, drawn and said; once one is taken, what was played and what it was taken for, to be heard again. */
+export const Choices = ({ round, question, given, heard, press }: Props) => (
+  <ol class="soundings choices">
+    {question.choices.map((choice, index) => {
+      const outcome = given === undefined ? undefined : outcomeOf(question, choice.id, given);
+      return (
+        <li key={choice.id}>
+          <button
+            type="button"
+            class={outcome ?? ""}
+            aria-disabled={outcome === "other-one"}
+            aria-keyshortcuts={String(index + 1)}
+            onClick={() => press(choice.id)}
+          >
+            <EffectGlyph effect={choice.effect} />
+            <span>
+              <span class="key" aria-hidden="true">
+                {index + 1}
+              </span>{" "}
+              {capital(nameOf(round, choice))}
+              {outcome && <Said outcome={outcome} heard={heard === choice.id} />}
+            </span>
+          </button>
+        </li>
+      );
+    })}
+  </ol>
+);
+
+const said: Readonly<Record<Outcome, string>> = {
+  "right-one": "it was this",
+  "wrong-one": "you took it for this",
+  "other-one": "",
+};
+
+function Said({ outcome, heard }: { readonly outcome: Outcome; readonly heard: boolean }) {
+  if (outcome === "other-one") return null;
+  return (
+    <small class={heard ? "heard" : ""}>
+      {`${said[outcome]}: ${heard ? "you hear it" : "hear it again"}`}
+    </small>
+  );
+}
