@@ -2,9 +2,10 @@ import type { Audition, Version } from "#core/hearing/audition.ts";
 import { startLevel } from "#core/signals/caps.ts";
 import type { SignalName } from "#core/signals/catalogue.ts";
 import type { EarMatrix } from "./ear-matrix.ts";
-import type { Ending, Player, World } from "./player.ts";
+import type { Ending, Player } from "./player.ts";
 import type { AuditionHow } from "./programme.ts";
 import { Watched } from "./watched.ts";
+import type { World } from "./world.ts";
 
 type Press = "warm" | "silence" | "louder" | "softer" | "handOn" | "handOff" | "close";
 
@@ -33,6 +34,7 @@ const atFirst: World = {
   trouble: undefined,
   playing: false,
   heard: undefined,
+  silences: 0,
   level: startLevel,
   muted: false,
   lowered: false,
@@ -73,7 +75,10 @@ export function createFakePlayer(): FakePlayer {
   const { start, silence } = createFakeSound(world, () => ending);
   const note = (asked: Press) => () => {
     calls.push({ asked });
-    if (asked === "silence" || asked === "handOn" || asked === "close") silence();
+    if (asked === "silence" || asked === "handOn" || asked === "close") {
+      silence();
+      world.change({ silences: world.now().silences + 1 });
+    }
     if (asked === "handOn" || asked === "handOff") world.change({ muted: asked === "handOn" });
   };
   return {

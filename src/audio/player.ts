@@ -1,40 +1,20 @@
 import type { Audition, Version } from "#core/hearing/audition.ts";
 import { levelStep, startLevel } from "#core/signals/caps.ts";
 import type { SignalName } from "#core/signals/catalogue.ts";
-import type { Decibels, DecibelsFullScale, Hertz, Seconds } from "#core/units/units.ts";
+import type { Decibels, Hertz, Seconds } from "#core/units/units.ts";
 import { type Blend, only } from "./blend.ts";
 import type { EarMatrix } from "./ear-matrix.ts";
 import { afterHand, afterTrouble, isLowered, type Loudness, quiet, stepped } from "./loudness.ts";
-import { type Load, Output, type OutputTrouble } from "./output.ts";
+import { type Load, Output } from "./output.ts";
 import { begin, cross, fadeOut, follow, type PlayingGraph } from "./playing.ts";
 import { type AuditionHow, ofAudition, ofSignal, type Programme } from "./programme.ts";
 import { Watched } from "./watched.ts";
-
-/** Why nothing sounds; each has its words in the ui. */
-export type Trouble = OutputTrouble | "refused";
+import type { Trouble, World } from "./world.ts";
 
 export type Ending =
   | { readonly ended: "played" }
   | { readonly ended: "silenced" }
   | { readonly ended: "trouble"; readonly why: Trouble };
-
-/** The world of sound as it is now; another value when it changed. */
-export interface World {
-  /** Until the next press of play. */
-  readonly trouble: Trouble | undefined;
-  /** From the press to the end of the sound. */
-  readonly playing: boolean;
-  /** Which version of an audition is heard, or is being gone over to; undefined while none plays. */
-  readonly heard: Version | undefined;
-  /** Level of an ident as it leaves the program, or is on its way to. */
-  readonly level: DecibelsFullScale;
-  /** A hand is on a plug, lead, switch or amplifier. */
-  readonly muted: boolean;
-  /** The level is lower than it was before a hand touched something. */
-  readonly lowered: boolean;
-  /** From the program to the ear, where the browser says. */
-  readonly delay: Seconds | undefined;
-}
 
 /** All sound there is. Every member may be handed on by itself. */
 export interface Player {
@@ -92,6 +72,7 @@ class WebPlayer implements Player {
     trouble: undefined,
     playing: false,
     heard: undefined,
+    silences: 0,
     level: startLevel,
     muted: false,
     lowered: false,
@@ -109,7 +90,12 @@ class WebPlayer implements Player {
   readonly world = this.#world.now;
   readonly subscribe = this.#world.subscribe;
   readonly rate = () => this.#output.context?.sampleRate ?? usualRate;
-  readonly silence = () => this.#end({ ended: "silenced" });
+
+  readonly silence = () => {
+    this.#end({ ended: "silenced" });
+    this.#world.change({ silences: this.#world.now().silences + 1 });
+  };
+
   readonly louder = () => this.#move(levelStep);
   readonly softer = () => this.#move(-levelStep);
 
@@ -146,7 +132,7 @@ class WebPlayer implements Player {
 
   /** Begins what is to be made for the output's rate, unless muted. */
   #press(make: (rate: Hertz) => Programme | undefined, heard?: Version): Promise<Ending> {
-    this.silence();
+    this.#end({ ended: "silenced" });
     if (this.#world.now().muted) return Promise.resolve({ ended: "silenced" });
     return new Promise((resolve) => {
       const run: Run = { resolve, blend: only(heard ?? "healthy") };

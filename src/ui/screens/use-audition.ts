@@ -47,8 +47,10 @@ export function useAudition({ edges, change }: Held, what: Comparison): Audition
   const begin = async (first: Version): Promise<void> => {
     const here = new AbortController();
     making.current = here;
+    const unwatch = onSilence(player, stop);
     const ready =
       made.current?.key === what.key ? made.current : await make(what, here, setProgress);
+    unwatch();
     if (here.signal.aborted) return;
     stop();
     if (ready === undefined) return setRefused(true);
@@ -66,6 +68,14 @@ export function useAudition({ edges, change }: Held, what: Comparison): Audition
     void begin(version);
   };
   return { progress, refused, hear, stop };
+}
+
+/** Calls back once silence is asked for: it means what is being made ready as well. Returns how to stop that. */
+function onSilence({ world, subscribe }: Held["edges"]["player"], back: () => void): () => void {
+  const { silences } = world();
+  return subscribe(() => {
+    if (world().silences !== silences) back();
+  });
 }
 
 interface Made {

@@ -1,6 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import type { NoFile } from "#audio/decode.ts";
-import type { Player, World } from "#audio/player.ts";
+import type { Player } from "#audio/player.ts";
+import type { World } from "#audio/world.ts";
 import type { OwnSound } from "#core/hearing/own-sound.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import { builtInRigs, straightIn } from "#core/rig/rigs.ts";

@@ -1,5 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
-import type { Player, World } from "#audio/player.ts";
+import type { Player } from "#audio/player.ts";
+import type { World } from "#audio/world.ts";
 
 /** The world of sound as it is now. */
 export function useWorld({ world, subscribe }: Player): World {

@@ -1,4 +1,4 @@
-import type { Trouble } from "#audio/player.ts";
+import type { Trouble } from "#audio/world.ts";
 import type { Notice } from "./page.ts";
 
 /** What went wrong with the sound, and what to do. */
