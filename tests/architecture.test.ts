@@ -17,7 +17,14 @@ const layers: Record<string, readonly string[]> = {
   "core/training": ["core/units", "core/parts", "core/rig", "core/listening", "core/checks"],
   "core/patching": ["core/units", "core/circuit", "core/parts", "core/rig", "core/listening"],
   "core/inference": [],
-  "core/diagnosis": ["core/units", "core/parts", "core/rig", "core/checks", "core/inference"],
+  "core/diagnosis": [
+    "core/units",
+    "core/circuit",
+    "core/parts",
+    "core/rig",
+    "core/checks",
+    "core/inference",
+  ],
   "core/session": ["core/units", "core/parts", "core/rig", "core/checks", "core/diagnosis"],
   "core/words": [
     "core/units",
@@ -34,6 +41,7 @@ const layers: Record<string, readonly string[]> = {
   "ui/parts": ["core", "preact"],
   "ui/screens": ["core", "ui/parts", "preact", "type audio", "type storage"],
   "main.tsx": ["core", "audio", "storage", "ui", "preact"],
+  cli: ["core", "node", "zod"],
 };
 
 const order = Object.keys(layers);

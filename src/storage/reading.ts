@@ -45,7 +45,10 @@ const isAsked = (value: unknown): boolean =>
   hasTexts(value, "check") &&
   (value.check === "look"
     ? isText(value.place)
-    : earChecks.some((name) => name === value.check) && isText(value.position));
+    : atPosition.some((name) => name === value.check) && isText(value.position));
+
+/** What is asked of somebody at a position. */
+const atPosition: readonly string[] = [...earChecks, "complaint"];
 
 const isRig = (value: unknown): value is Rig =>
   hasTexts(value, "name") &&

@@ -3,7 +3,7 @@ import type { EarCheckName } from "#core/checks/check.ts";
 import type { Happening } from "#core/checks/finding.ts";
 import { standingAt } from "#core/diagnosis/advice.ts";
 import { beliefsOf } from "#core/diagnosis/beliefs.ts";
-import { evidenceOf } from "#core/diagnosis/evidence.ts";
+import { evidenceOf } from "#core/diagnosis/gathering.ts";
 import { modelOf } from "#core/diagnosis/model.ts";
 import { fromHeadphoneSocket } from "#core/rig/rigs.ts";
 import { modelFor } from "#core/session/derive.ts";

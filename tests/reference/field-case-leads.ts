@@ -1,6 +1,5 @@
 import { earCheck } from "#core/checks/catalogue.ts";
 import { type EarCheckName, earChecks } from "#core/checks/check.ts";
-import { wayUnder } from "#core/diagnosis/groups.ts";
 import type { Model } from "#core/diagnosis/model.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
@@ -44,7 +43,7 @@ function chances(
   const [position] = model.root.positions;
   const branch = model.branches.find(({ faults }) => faults.includes(fault));
   if (position === undefined || branch === undefined) throw new Error(`${fault.id} is nowhere`);
-  const way = wayUnder(model, position, branch, [fault]);
+  const way = model.under(position, [fault]);
   return asked.flatMap((check) =>
     earCheck(check).questions.map((question, at) => {
       const given = answers[check]?.[at] ?? question.answers;

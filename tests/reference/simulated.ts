@@ -3,7 +3,7 @@ import { busesOf, circuitInto, solved } from "#core/rig/circuit-step.ts";
 import { earMatrix } from "#core/rig/ear-matrix.ts";
 import { plugged } from "#core/rig/mating.ts";
 import { isFed, reachInto } from "#core/rig/reach.ts";
-import { type BuiltRig, listenerOf } from "#core/rig/rig.ts";
+import { type BuiltRig, clientId, listenerOf } from "#core/rig/rig.ts";
 import { type RigFault, rigFaults } from "#core/rig/rig-faults.ts";
 import { type Complex, scale, size, subtract } from "#core/units/complex.ts";
 import { fromDecibels } from "#core/units/decibels.ts";
@@ -32,9 +32,9 @@ export interface Compared extends Case {
   readonly share: number;
 }
 
-/** Those with a circuit of their own: a contact that comes and goes has that of one that is open. */
+/** Those with a circuit of their own: a contact that comes and goes has that of one that is open, and what was ordered is in no circuit. */
 export const steadyFaults = (rig: BuiltRig): readonly RigFault[] =>
-  rigFaults(rig).filter(({ comesAndGoes }) => !comesAndGoes);
+  rigFaults(rig).filter(({ comesAndGoes, part }) => !comesAndGoes && part !== clientId);
 
 const withNone = (faults: readonly RigFault[]) => [[], ...faults.map((fault) => [fault])];
 export const same = (matrix: Matrix) => matrix;

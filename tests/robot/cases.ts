@@ -1,5 +1,6 @@
 import { hide } from "#core/bench/bench.ts";
 import { isUnlisted } from "#core/diagnosis/fault-sets.ts";
+import { clientId } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { builtInRigs } from "#core/rig/rigs.ts";
 import { modelFor } from "#core/session/derive.ts";
@@ -26,11 +27,12 @@ export const kindOf = ({ part, at, name }: RigFault) =>
 
 const audible = groups.filter(({ inaudible }) => !inaudible);
 
-/** Every kind the simulated rig can play steadily; people who mirror have tests of their own. */
+/** Every kind the simulated rig can play steadily; people who mirror have tests of their own, and a wanted feed is no fault. */
 export const kinds = new Set(
   audible
     .flatMap(({ faults }) => faults)
     .filter((fault) => !isUnlisted(fault) && fault.name !== "mirrors left and right")
+    .filter(({ part }) => part !== clientId)
     .filter(({ comesAndGoes }) => !comesAndGoes)
     .map(kindOf),
 );

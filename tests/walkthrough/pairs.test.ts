@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { isUnlisted } from "#core/diagnosis/fault-sets.ts";
-import { type Group, wayUnder } from "#core/diagnosis/groups.ts";
+import type { Group } from "#core/diagnosis/groups.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { builtInRigs } from "#core/rig/rigs.ts";
 import { modelFor } from "#core/session/derive.ts";
@@ -33,27 +33,10 @@ function draw(random: () => number): Listed {
   return found;
 }
 
-/** What the way to position 1 does under two faults of any branches. */
-const together = (faults: readonly Listed[]): number =>
-  model
-    .wayTo("position 1")
-    .reduce(
-      (sum, branch) =>
-        model.pool.join(
-          sum,
-          branch.behaviour(
-            faults.filter(({ group }) => group.branch === branch).map(({ fault }) => fault),
-          ),
-        ),
-      model.pool.straight,
-    );
-
 /** Neither hides the other, and they do not cancel. */
 function bothHeard(a: Listed, b: Listed): boolean {
-  const way = together([a, b]);
-  const alone = [a, b].map(({ fault, group }) =>
-    wayUnder(model, "position 1", group.branch, [fault]),
-  );
+  const way = model.under("position 1", [a.fault, b.fault]);
+  const alone = [a, b].map(({ fault }) => model.under("position 1", [fault]));
   return [...alone, model.healthy("position 1")].every((one) => {
     const stand = model.standFor("position 1");
     return stand(one) !== stand(way);

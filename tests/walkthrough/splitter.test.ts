@@ -38,7 +38,6 @@ test("faults of sets that share one circuit are found, by what their neighbours 
   timeout: 300_000,
 }, () => {
   const { groups, model } = modelFor(rig);
-  expect(model.root.forks).toBe(true);
   expect(model.root.positions).toHaveLength(3);
   const planted = groups
     .filter(({ inaudible }) => !inaudible)

@@ -2,6 +2,7 @@ import { earCheck } from "#core/checks/catalogue.ts";
 import type { Asked, Finding } from "#core/checks/finding.ts";
 import { asItShouldBe, sightsOf } from "#core/checks/look.ts";
 import type { Advice } from "#core/diagnosis/advice.ts";
+import { questionsOf } from "#core/diagnosis/evidence.ts";
 import { relativeGains } from "#core/rig/ear-matrix.ts";
 import type { Gains } from "#core/rig/effect.ts";
 import type { Rig } from "#core/rig/rig.ts";
@@ -112,13 +113,15 @@ function answersByEye(derived: Derived, world: World, place: string): string[] {
   return [shown ?? asItShouldBe];
 }
 
+function saidTo(derived: Derived, world: World, asked: Asked): string[] {
+  if (asked.check === "look") return answersByEye(derived, world, asked.place);
+  if ("position" in asked) return answersByEar(world, asked.check, asked.position);
+  throw new Error(`nobody can answer ${asked.check} here`);
+}
+
 function answer(derived: Derived, world: World, asked: Asked): Finding {
-  const said =
-    asked.check === "look"
-      ? answersByEye(derived, world, asked.place)
-      : answersByEar(world, asked.check, asked.position);
-  const lists =
-    asked.check === "look" ? [] : earCheck(asked.check).questions.map(({ answers }) => answers);
+  const said = saidTo(derived, world, asked);
+  const lists = "position" in asked ? questionsOf(asked).map(({ answers }) => answers) : [];
   const slipped = said.map((one, at) => {
     const list = lists[at];
     if (list === undefined || world.random() >= world.slips) return one;

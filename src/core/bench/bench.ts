@@ -1,8 +1,11 @@
-import { behaviourAt, relativeGains } from "#core/rig/ear-matrix.ts";
-import { effectOf, type Gains } from "#core/rig/effect.ts";
-import { type Move, survives } from "#core/rig/moves.ts";
-import { type BuiltRig, build, type Rig } from "#core/rig/rig.ts";
+import { arranged, asDrawn } from "#core/rig/arranged.ts";
+import { behaviourAt, earMatrix, relativeGains } from "#core/rig/ear-matrix.ts";
+import { effectOf, type Gains, signed } from "#core/rig/effect.ts";
+import type { Move } from "#core/rig/moves.ts";
+import { type BuiltRig, build, clientId, type Rig } from "#core/rig/rig.ts";
 import { type RigFault, rigFaults } from "#core/rig/rig-faults.ts";
+import { staying } from "#core/rig/staying.ts";
+import { size } from "#core/units/complex.ts";
 import { seeded } from "#core/units/random.ts";
 
 /** A simulated rig with a hidden fault. It knows the fault; nothing that diagnoses may know it. */
@@ -18,6 +21,8 @@ export interface Bench {
   readonly seen: (place: string, moves: readonly Move[]) => readonly string[];
   /** Whether the headphones at a position sit the wrong way round. */
   readonly backwards: (position: string, moves: readonly Move[]) => boolean;
+  /** Whether the hidden fault is still there after some moves. */
+  readonly there: (moves: readonly Move[]) => boolean;
 }
 
 /** The rig with a fault that the seed chose, by the odds of each; the same seed, the same fault. */
@@ -25,19 +30,36 @@ export function hide(plan: Rig, seed: number): Bench {
   const { rig, can } = playable(plan);
   const hidden = drawn(can, seeded(seed)());
   if (hidden === undefined) throw new Error(`nothing can go wrong in ${rig.name}`);
-  const now = (moves: readonly Move[]) =>
-    [hidden].filter((fault) => moves.every((move) => survives(fault, move)));
+  const world = (moves: readonly Move[]) => worldAfter(plan, hidden, moves, seed);
   return {
     seed,
     hidden,
-    gains: (position, moves, playing) =>
-      relativeGains(rig, position, now(moves).filter(shows(seed, playing))),
+    gains: (position, moves, playing) => {
+      const { rig: now, there } = world(moves);
+      const healthy = Math.max(...earMatrix(rig, position, []).flat().map(size));
+      return signed(earMatrix(now, position, there.filter(shows(seed, playing))), healthy);
+    },
     seen: (place, moves) =>
-      now(moves)
-        .filter((fault) => fault.seen && fault.place === place)
+      world(moves)
+        .there.filter((fault) => fault.seen && fault.place === place)
         .map(({ id }) => id),
-    backwards: (position, moves) => behaviourAt(rig, position, now(moves)).worn < 0,
+    backwards: (position, moves) => {
+      const { rig: now, there } = world(moves);
+      return behaviourAt(now, position, there).worn < 0;
+    },
+    there: (moves) => world(moves).there.length > 0,
   };
+}
+
+/** What is plugged where after some moves, and the hidden fault where they left it: what cures half of the time is drawn by the seed. */
+function worldAfter(plan: Rig, hidden: RigFault, moves: readonly Move[], seed: number) {
+  let state = asDrawn(plan);
+  let there = true;
+  for (const [at, move] of moves.entries()) {
+    there &&= seeded(seed * 31 + at)() < staying(hidden, move, state.rig);
+    state = arranged(state, move);
+  }
+  return { rig: build(state.rig), there: there ? [hidden] : [] };
 }
 
 /** Whether a fault is there at one playing. */
@@ -72,7 +94,8 @@ function drawn(faults: readonly RigFault[], share: number): RigFault | undefined
   });
 }
 
-/** A fault the simulated rig can play: one that is in the gear or in how it is worn, and can be heard somewhere. */
+/** A fault the simulated rig can play: one that is in the gear or in how it is worn, and can be heard somewhere; a wanted feed is none. */
 const plays = (rig: BuiltRig, fault: RigFault): boolean =>
   fault.name !== "mirrors left and right" &&
+  fault.part !== clientId &&
   rig.positions.some(({ id }) => effectOf(relativeGains(rig, id, [fault])) !== "straight");

@@ -1,18 +1,67 @@
 import type { Move } from "#core/rig/moves.ts";
+import type { Ohms } from "#core/units/units.ts";
 import type { EarCheckName } from "./check.ts";
 
-/** What was asked: a check by ear at a position, or a look at a place. */
+/**
+ * What was asked of a person: a check by ear at a position, what somebody there complains of, a look at a place, or a plug twisted while
+ * something plays.
+ */
 export type Asked =
   | { readonly check: EarCheckName; readonly position: string }
-  | { readonly check: "look"; readonly place: string };
+  | { readonly check: "complaint"; readonly position: string }
+  | { readonly check: "look"; readonly place: string }
+  | { readonly check: "twist"; readonly part: string; readonly plug: string };
 
-/** What was found: for each question the answers it may have been; one if it was clear, all of them for 'can't tell'. */
-export interface Finding {
+/** For each question the answers it may have been; one if it was clear, all of them for 'can't tell'. */
+export type Results = readonly (readonly string[])[];
+
+/** What a person found. */
+export interface Answered {
   readonly asked: Asked;
-  readonly results: readonly (readonly string[])[];
+  readonly results: Results;
+  /** 'Sometimes': what was heard at other times, with nothing touched in between. */
+  readonly otherTimes?: Results;
 }
 
-/** What happened, in order: findings hold for the rig as the moves before them left it. */
+/** What a meter read between two contacts of a part that is unplugged at all of its ends, each named `plug.contact`. */
+export interface Reading {
+  readonly asked: {
+    readonly check: "continuity";
+    readonly part: string;
+    readonly from: string;
+    readonly to: string;
+  };
+  /** Left out where the meter showed an open circuit. */
+  readonly ohms?: Ohms;
+}
+
+/** Left ear from left, left ear from right, right ear from left, right ear from right: each a real and an imaginary part. */
+export type MeasuredGains = readonly [
+  ll: readonly [re: number, im: number],
+  lr: readonly [re: number, im: number],
+  rl: readonly [re: number, im: number],
+  rr: readonly [re: number, im: number],
+];
+
+/** The ear matrix of a position as it was measured at 1 kHz, against the largest gain of a healthy chain. */
+export interface Measured {
+  readonly asked: { readonly check: "matrix"; readonly position: string };
+  readonly gains: MeasuredGains;
+  /** One standard deviation of each real and imaginary part. */
+  readonly error: number;
+}
+
+/** What was found; it speaks of the rig as the moves before it left it. */
+export type Finding = Answered | Reading | Measured;
+
+/** Whether a person answered, rather than an instrument. */
+export const isAnswered = (finding: Finding): finding is Answered => "results" in finding;
+
+/** Whether a meter read it between two contacts. */
+export const isReading = (finding: Finding): finding is Reading =>
+  finding.asked.check === "continuity";
+
+/** What happened, in order. */
 export type Happening =
   | { readonly kind: "finding"; readonly finding: Finding }
   | { readonly kind: "move"; readonly move: Move };

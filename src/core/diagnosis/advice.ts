@@ -1,9 +1,10 @@
 import { catalogue, earCheck } from "#core/checks/catalogue.ts";
 import type { Asked } from "#core/checks/finding.ts";
 import { slip } from "#core/checks/slips.ts";
-import { survives } from "#core/rig/moves.ts";
+import type { RigFault } from "#core/rig/rig-faults.ts";
 import type { Probability } from "#core/units/units.ts";
 import type { Beliefs } from "./beliefs.ts";
+import { isThere, livesOf } from "./course.ts";
 import type { Evidence } from "./evidence.ts";
 import { isUnlisted } from "./fault-sets.ts";
 import { type Fit, fitAt } from "./fit.ts";
@@ -43,7 +44,7 @@ function unanswered(evidence: Evidence, position: string): readonly string[] {
   const clear = evidence.heard.filter(
     (one) =>
       one.position === position &&
-      one.epoch === evidence.nowAt(position) &&
+      one.channel === evidence.nowAt(position) &&
       Math.min(...one.weights) < slip,
   );
   return catalogue
@@ -54,16 +55,18 @@ function unanswered(evidence: Evidence, position: string): readonly string[] {
     .map(({ name }) => name);
 }
 
-/** The groups as moves have left them: what a move cured is no suspect any more. */
-const living = (groups: readonly Group[], { moves }: Evidence): readonly Group[] =>
-  moves.length === 0
-    ? groups
-    : groups
-        .map((group) => ({
-          ...group,
-          faults: group.faults.filter((fault) => moves.every((move) => survives(fault, move))),
-        }))
-        .filter(({ faults }) => faults.length > 0);
+/** The groups as moves have left them, of those on the way to a position: what a move cured is no suspect any more. */
+function living(groups: readonly Group[], { era }: Evidence, position: string): readonly Group[] {
+  const way = era.onTheWay(position);
+  const { touches, now } = era.course;
+  const lives = (fault: RigFault) =>
+    way.has(fault) && livesOf(fault, era.course).some((life) => isThere(life, now));
+  const moved = touches.size > 0;
+  return groups
+    .filter(({ faults }) => faults.some((fault) => way.has(fault)))
+    .map((group) => (moved ? { ...group, faults: group.faults.filter(lives) } : group))
+    .filter(({ faults }) => faults.length > 0);
+}
 
 /** Less likely than this, or after so many, and a suspect is not shown. */
 const worthShowing: Probability = 0.003;
@@ -83,11 +86,7 @@ export function standingAt(
   beliefs: Beliefs,
   position: string,
 ): Standing {
-  const way = model.wayTo(position);
-  const suspects = suspectsOf(
-    living(groups, evidence).filter(({ branch }) => way.includes(branch)),
-    beliefs,
-  );
+  const suspects = suspectsOf(living(groups, evidence, position), beliefs);
   const trouble = troubleAt(model, beliefs, position);
   const missing = unanswered(evidence, position);
   const fit = fitAt(model, evidence, beliefs, position);
@@ -151,7 +150,7 @@ function next(options: readonly Option[], position: string, missing: readonly st
 }
 
 const isDue = (asked: Asked, position: string, missing: readonly string[]): boolean =>
-  asked.check !== "look" && asked.position === position && missing.includes(asked.check);
+  "position" in asked && asked.position === position && missing.includes(asked.check);
 
 /** The option that tells most a second. */
 const bestOf = (options: readonly Option[]): Option | undefined =>

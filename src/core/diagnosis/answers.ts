@@ -1,5 +1,6 @@
 import { catalogue } from "#core/checks/catalogue.ts";
 import type { EarCheck, Question } from "#core/checks/check.ts";
+import { complaint } from "#core/checks/complaint.ts";
 import { given, slip } from "#core/checks/slips.ts";
 import { both } from "#core/inference/information.ts";
 import type { Probability } from "#core/units/units.ts";
@@ -14,11 +15,15 @@ export interface Answers {
   readonly answers: (check: EarCheck, position: string) => (behaviour: number) => Float64Array;
   /** The first met of all behaviours that would be answered alike, to every check. */
   readonly standFor: (position: string) => (behaviour: number) => number;
+  /** The same, with what somebody would complain of. */
+  readonly standForTalk: (position: string) => (behaviour: number) => number;
   /** Whether some check by ear would be answered otherwise than in a healthy chain. */
   readonly audible: (position: string) => (behaviour: number) => boolean;
 }
 
-const everyQuestion = catalogue.flatMap(({ questions }) => questions);
+const asked = catalogue.flatMap(({ questions }) => questions);
+/** A complaint is an answer that nobody asked for. */
+const everyQuestion = [...asked, complaint];
 
 /** The table for a rig whose healthy ways have these numbers. */
 export function answersFor(pool: Pool, healthy: (position: string) => number): Answers {
@@ -55,7 +60,8 @@ export function answersFor(pool: Pool, healthy: (position: string) => number): A
   return {
     predict,
     answers: (check, position) => whole(check)(position),
-    standFor: perWay(standing(pool, predict, healthy)),
+    standFor: perWay(standing(pool, predict, healthy, asked)),
+    standForTalk: perWay(standing(pool, predict, healthy, everyQuestion)),
     audible: perWay((behaviour, position) =>
       differs(predict, position, behaviour, healthy(position)),
     ),
@@ -67,6 +73,7 @@ function standing(
   pool: Pool,
   predict: Answers["predict"],
   healthy: (position: string) => number,
+  questions: readonly Question[],
 ): (behaviour: number, position: string) => number {
   const first = new Map<string, number>();
   const stand = (behaviour: number, position: string): number => {
@@ -75,7 +82,7 @@ function standing(
       return pool.either(
         shown.map(({ number, share }) => ({ number: stand(number, position), share })),
       );
-    const name = `${healthy(position)} ${rounded(predict, position, behaviour)}`;
+    const name = `${healthy(position)} ${rounded(predict, position, behaviour, questions)}`;
     const stands = first.get(name) ?? behaviour;
     first.set(name, stands);
     return stands;
@@ -106,8 +113,13 @@ function anything({ answers }: Question): Float64Array {
 }
 
 /** Answers that agree to six decimals are alike. */
-const rounded = (predict: Answers["predict"], position: string, behaviour: number): string =>
-  everyQuestion
+const rounded = (
+  predict: Answers["predict"],
+  position: string,
+  behaviour: number,
+  questions: readonly Question[],
+): string =>
+  questions
     .map((question) => predict(question, position)(behaviour).map((p) => Math.round(p * 1e6)))
     .join();
 
@@ -138,5 +150,5 @@ export function differs(
     const [first, second] = [read(a), read(b)];
     return first.some((p, at) => (1 - slip) * Math.abs(p - (second[at] ?? 0)) > apart);
   };
-  return a !== b && everyQuestion.some(far);
+  return a !== b && asked.some(far);
 }

@@ -1,14 +1,16 @@
+import { complaint } from "#core/checks/complaint.ts";
 import type { Knot, State } from "#core/inference/knot.ts";
 import type { Way } from "#core/inference/spread.ts";
 import { believe } from "#core/inference/tree.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { type Branch, mostFaults } from "./branch.ts";
-import { type Era, eraAfter } from "./era.ts";
+import type { Era } from "./era.ts";
 import type { Evidence } from "./evidence.ts";
+import { type Glimpsed, glimpses } from "./glimpses.ts";
+import type { Grown } from "./grown.ts";
 import { type Likelihood, likelihoodAt } from "./likelihood.ts";
 import type { Model } from "./model.ts";
 import { remembered } from "./remembered.ts";
-import { glimpses } from "./sights.ts";
 
 /** The fault sets of one branch as they are now, and one probability for each. */
 export interface BelievedSets {
@@ -18,6 +20,7 @@ export interface BelievedSets {
 
 /** What is believed of a rig after all that was found; worked out as it is asked for, once. */
 export interface Beliefs {
+  readonly era: Era;
   readonly sets: (branch: Branch) => BelievedSets;
   /** What the whole way to a position may do now, with how likely; `above` is what the last branch hangs from. */
   readonly ways: (position: string) => readonly Way[];
@@ -25,24 +28,30 @@ export interface Beliefs {
 
 /** The exact posterior of a rig. A pure function of the model and the evidence. */
 export function beliefsOf(model: Model, evidence: Evidence): Beliefs {
-  const era = eraAfter(model, evidence.moves);
+  const { tokens } = model;
+  const { era } = evidence;
   const knots = new Map<Branch, Knot>();
-  const root = knotOf({ model, evidence, era, knots, likelihoods: new Map() }, model.root);
-  const { histories, joined } = era;
-  const belief = believe(root, histories.straight, histories.join, mostFaults, joined);
+  const root = knotOf({ model, evidence, knots, likelihoods: new Map() }, era.root);
+  const belief = believe(root, era.start, tokens.join, mostFaults, model.joined);
   const knot = (branch: Branch): Knot => {
     const found = knots.get(branch);
     if (found === undefined) throw new Error("this branch is of another rig");
     return found;
   };
   return {
-    sets: remembered((branch: Branch) => ({
-      faults: era.setsAt(branch, era.now),
-      probabilities: belief.states(knot(branch)),
-    })),
+    era,
+    sets: remembered((branch: Branch) => {
+      const grown = era.branches.find((one) => one === branch || one.source === branch) ?? era.root;
+      const probabilities = belief.states(knot(branch));
+      return { faults: grown.setsAt(era.course.now), probabilities };
+    }),
     ways: remembered((position: string) => {
-      const last = model.wayTo(position).at(-1);
-      return last === undefined ? [] : belief.ways(knot(last)).map(histories.now);
+      const channel = era.channelAt(position, era.course.now);
+      return belief.ways(knot(era.end(position))).map(({ above, behaviour, probability }) => ({
+        above,
+        behaviour: tokens.at(behaviour, channel),
+        probability,
+      }));
     }),
   };
 }
@@ -51,36 +60,47 @@ export function beliefsOf(model: Model, evidence: Evidence): Beliefs {
 interface Work {
   readonly model: Model;
   readonly evidence: Evidence;
-  readonly era: Era;
+  /** The knot of each branch, by what it is now and by what it was drawn as. */
   readonly knots: Map<Branch, Knot>;
-  /** Positions of one kind that heard the same share one. */
+  /** Positions of one kind that found the same share one. */
   readonly likelihoods: Map<string, Likelihood>;
 }
 
-function knotOf(work: Work, branch: Branch): Knot {
+function knotOf(work: Work, branch: Grown): Knot {
   const below = branch.below.map((one) => knotOf(work, one));
-  const likelihood = likelihoodAt(work, branch);
   const [position] = branch.positions;
   const knot: Knot = {
-    states: statesOf(work, branch),
+    states: statesOf(branch, work.evidence.glimpsed),
     below,
-    ...(branch.forks ? { towards: work.era.histories.towards } : {}),
-    ...(likelihood === undefined ? {} : { likelihood }),
-    ...(below.length === 0 && position !== undefined
-      ? { standFor: work.era.standFor(position) }
-      : {}),
+    towards: branch.towards,
+    ...(below.length === 0 && position !== undefined ? endOf(work, position) : {}),
   };
   work.knots.set(branch, knot);
+  work.knots.set(branch.source, knot);
   return knot;
 }
 
-/** The branch's sets weighed by what looks showed. */
-function statesOf({ evidence, era }: Work, branch: Branch): readonly State[] {
-  const looks = evidence.seen.filter(({ look }) => branch.looks.includes(look));
-  const states = era.states(branch);
-  if (looks.length === 0) return states;
-  const chances = looks.map((one) => glimpses(one, era.setsAt(branch, one.epoch)));
-  return states.map((state, at) => ({
+/** What was found at the end of a way. What is measured tells apart what would be answered alike. */
+function endOf(
+  { model, evidence, likelihoods }: Work,
+  end: string,
+): Pick<Knot, "likelihood" | "standFor"> {
+  const heard = evidence.heard.filter(({ position }) => position === end);
+  const measured = evidence.measured.filter(({ position }) => position === end);
+  const talked = heard.some(({ question }) => question === complaint);
+  const likelihood = likelihoodAt(model, heard, measured, likelihoods);
+  return {
+    ...(likelihood === undefined ? {} : { likelihood }),
+    ...(measured.length > 0 ? {} : { standFor: model.standIn(end, talked) }),
+  };
+}
+
+/** The branch's sets weighed by what eyes and meters found of them. */
+function statesOf(branch: Grown, glimpsed: readonly Glimpsed[]): readonly State[] {
+  const own = glimpsed.filter((one) => one.branch === branch);
+  if (own.length === 0) return branch.states;
+  const chances = own.map((one) => glimpses(one, branch.setsAt(one.epoch)));
+  return branch.states.map((state, at) => ({
     ...state,
     weight: chances.reduce((product, chance) => product * (chance[at] ?? 1), state.weight),
   }));

@@ -1,23 +1,11 @@
-import { type Look, looksAt } from "#core/checks/look.ts";
-import type { State } from "#core/inference/knot.ts";
-import type { BuiltRig } from "#core/rig/rig.ts";
+import type { Look } from "#core/checks/look.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
-import type { Segment } from "#core/rig/segments.ts";
-import { behaviourReader, faultSets, type Solved, unlisted } from "./fault-sets.ts";
-import type { Pool } from "./pool.ts";
+import type { Ways } from "./ways.ts";
 
-/** A segment with everything that can be wrong in it. */
+/** What some positions share and no others have, with everything that can be wrong in it: a branch, or at the root the trunk. */
 export interface Branch {
   readonly positions: readonly string[];
   readonly faults: readonly RigFault[];
-  /** The faults of each set that can be there: none, each alone, each two. */
-  readonly faultsIn: readonly (readonly RigFault[])[];
-  /** The sets in the same order, as the inference sees them before anything was found. */
-  readonly states: readonly State[];
-  /** What it does under some of its faults, as the pool's number. */
-  readonly behaviour: (faults: readonly RigFault[]) => number;
-  /** Several things hang on a circuit of it, and each gets something else. */
-  readonly forks: boolean;
   readonly looks: readonly Look[];
   readonly below: readonly Branch[];
 }
@@ -25,73 +13,110 @@ export interface Branch {
 /** At most so many faults on the way to a position. */
 export const mostFaults = 2;
 
-/** What is kept from one segment to the next, since many are of one kind: circuits solved, and lists of states. */
-export interface Kept {
-  readonly solved: Solved;
-  readonly states: Map<string, readonly State[]>;
+/** A branch before its looks and what is not on the list are known. */
+export interface Bare {
+  readonly positions: readonly string[];
+  readonly faults: readonly RigFault[];
+  readonly below: readonly Bare[];
 }
 
-/** Works out what each fault of a segment, and each two, do. */
-export function branchOf(rig: BuiltRig, pool: Pool, kept: Kept, whole: Segment): Branch {
-  const { solved } = kept;
-  const segment = withEffect(pool, whole, solved);
-  const faults = segment.steps.flatMap((step) => step.faults);
-  const other = unlisted(segment);
-  const sets = faultSets(faults, other, mostFaults);
-  const behaviour = behaviourReader(pool, segment, solved);
-  return {
-    positions: segment.positions,
-    faults: [...faults, other],
-    faultsIn: sets.map((set) => set.faults),
-    states: oneOfAKind(
-      kept,
-      sets.map((set) => ({
-        faults: set.faults.length,
-        weight: set.weight,
-        behaviour: behaviour(set.faults),
-      })),
-    ),
-    behaviour,
-    forks: pool.isFork(behaviour([])),
-    looks: looksAt(rig, faults),
-    below: segment.below.map((one) => branchOf(rig, pool, kept, one)),
+/** Positions that have faults in common, and these. */
+interface Family {
+  readonly positions: readonly string[];
+  readonly faults: RigFault[];
+}
+
+/**
+ * A rig as a tree, read from the ways through it: what all positions share is its root, at any depth below it what some share. Of several
+ * arrangements of the same parts, a part belongs to all positions that ever have it on their way.
+ */
+export function treeOf(positions: readonly string[], all: readonly Ways[]): Bare {
+  const families = new Map<string, Family>();
+  const family = (some: readonly string[]): Family => {
+    const key = some.join("\n");
+    const found = families.get(key) ?? { positions: some, faults: [] };
+    families.set(key, found);
+    return found;
   };
+  family(positions);
+  for (const [fault, served] of servedBy(positions, all))
+    family(positions.filter((one) => served.has(one))).faults.push(fault);
+  for (const one of positions) family([one]);
+  return grown(positions, nested([...families.values()]));
 }
 
-/** Branches of one kind share their states, and with them all that is worked out from these. */
-function oneOfAKind({ states }: Kept, made: readonly State[]): readonly State[] {
-  const key = made.map(({ weight, behaviour }) => `${weight} ${behaviour}`).join();
-  const known = states.get(key) ?? made;
-  states.set(key, known);
-  return known;
+/** The positions that each fault reaches. */
+function servedBy(
+  positions: readonly string[],
+  all: readonly Ways[],
+): ReadonlyMap<RigFault, ReadonlySet<string>> {
+  const serves = new Map<RigFault, Set<string>>();
+  const serve = (position: string, faults: ReadonlySet<RigFault>): void => {
+    for (const fault of faults) {
+      const served = serves.get(fault) ?? new Set();
+      serves.set(fault, served.add(position));
+    }
+  };
+  for (const ways of all)
+    for (const position of positions)
+      for (const { faults } of ways.to(position)) serve(position, faults);
+  return serves;
 }
 
-/** Leaves out the knobs that do nothing in this rig, as those of a socket nobody uses. */
-function withEffect(pool: Pool, segment: Segment, solved: Solved): Segment {
-  const behaviour = behaviourReader(pool, segment, solved);
-  const healthy = behaviour([]);
-  const acts = (fault: RigFault) => fault.at !== "settings" || behaviour([fault]) !== healthy;
-  const steps = segment.steps.map((step) => {
-    const faults = step.faults.filter(acts);
-    return { ...step, faults, shape: `${step.shape} ${faults.map(({ name }) => name)}` };
-  });
-  return { ...segment, steps };
+/** Families that overlap and neither holds the other become one. */
+function nested(families: readonly Family[]): readonly Family[] {
+  for (const [at, one] of families.entries()) {
+    const other = families.slice(at + 1).find((next) => overlap(one, next));
+    if (other === undefined) continue;
+    const positions = one.positions.concat(
+      other.positions.filter((id) => !one.positions.includes(id)),
+    );
+    const joined = { positions, faults: [...one.faults, ...other.faults] };
+    const same = families.filter(
+      (next) => next !== one && next !== other && sameSet(next.positions, positions),
+    );
+    return nested([
+      { ...joined, faults: [...joined.faults, ...same.flatMap(({ faults }) => faults)] },
+      ...families.filter((next) => next !== one && next !== other && !same.includes(next)),
+    ]);
+  }
+  return families;
+}
+
+const sameSet = (a: readonly string[], b: readonly string[]): boolean =>
+  a.length === b.length && a.every((id) => b.includes(id));
+
+function overlap({ positions: a }: Family, { positions: b }: Family): boolean {
+  if (a.length === 1 || b.length === 1) return false;
+  const held = new Set(b);
+  const common = a.filter((id) => held.has(id)).length;
+  return common > 0 && common < Math.min(a.length, b.length);
+}
+
+/** The branch of these positions, and those below it. */
+function grown(positions: readonly string[], families: readonly Family[]): Bare {
+  const own = families.filter((one) => sameSet(one.positions, positions));
+  const rest = families.filter((one) => one.positions.length < positions.length);
+  const below: Bare[] = [];
+  for (let left = positions; left.length > 0 && positions.length > 1; ) {
+    const [first = ""] = left;
+    const widest = rest
+      .map((one) => one.positions)
+      .filter((one) => one.includes(first))
+      .reduce((wide, one) => (one.length > wide.length ? one : wide), [first]);
+    const within = new Set(widest);
+    below.push(
+      grown(
+        widest,
+        rest.filter((one) => one.positions.every((id) => within.has(id))),
+      ),
+    );
+    left = left.filter((id) => !within.has(id));
+  }
+  return { positions, faults: own.flatMap(({ faults }) => faults), below };
 }
 
 /** A branch and all that hang from it. */
-export const withBelow = (branch: Branch): readonly Branch[] => [
-  branch,
-  ...branch.below.flatMap(withBelow),
-];
-
-/** What branches do one after the other, from the source to an end of the tree. */
-export const along = (
-  pool: Pool,
-  way: readonly Branch[],
-  behaviour: (branch: Branch) => number,
-): number =>
-  way.reduce((sum, branch, at) => {
-    const next = way[at + 1];
-    const joined = pool.join(sum, behaviour(branch));
-    return next === undefined ? joined : pool.towards(joined, branch.below.indexOf(next));
-  }, pool.straight);
+export const withBelow = <One extends { readonly below: readonly One[] }>(
+  branch: One,
+): readonly One[] => [branch, ...branch.below.flatMap(withBelow)];

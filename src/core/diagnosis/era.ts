@@ -1,25 +1,26 @@
-import type { State } from "#core/inference/knot.ts";
-import type { Joined } from "#core/inference/rows.ts";
-import { type Move, survives } from "#core/rig/moves.ts";
+import type { Move } from "#core/rig/moves.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
-import type { Branch } from "./branch.ts";
-import { createHistories, type Histories } from "./histories.ts";
+import { type Bare, treeOf, withBelow } from "./branch.ts";
+import { channelsOf } from "./channels.ts";
+import { type Course, courseOf, type Life, livesOf } from "./course.ts";
+import { isUnlisted } from "./fault-sets.ts";
+import { type Grown, grow } from "./grown.ts";
 import type { Model } from "./model.ts";
 import { remembered } from "./remembered.ts";
 
-type FaultLists = readonly (readonly RigFault[])[];
-
-/** A rig as a list of moves has left it: what each fault set did in each epoch. Kept from one answer to the next. */
+/** A rig as a list of moves has left it, epoch by epoch. Kept from one answer to the next. */
 export interface Era {
-  readonly histories: Histories;
-  readonly joined: Joined;
-  /** A branch's sets before anything was found, with their behaviour over time. */
-  readonly states: (branch: Branch) => readonly State[];
-  /** The branch's fault sets after the moves of all epochs before one; the last epoch is now. */
-  readonly setsAt: (branch: Branch, epoch: number) => FaultLists;
-  readonly now: number;
-  /** One history that stands for all that would be answered alike at a position, in every epoch. */
-  readonly standFor: (position: string) => (history: number) => number;
+  readonly course: Course;
+  readonly root: Grown;
+  readonly branches: readonly Grown[];
+  /** The branch that a position alone has. */
+  readonly end: (position: string) => Grown;
+  /** Which state of a position's way an epoch belongs to: a new one wherever a hand changed something on it. */
+  readonly channelAt: (position: string, epoch: number) => number;
+  /** A way that has nothing in it yet. */
+  readonly start: number;
+  /** The faults that are on the way to a position now, were they there. */
+  readonly onTheWay: (position: string) => ReadonlySet<RigFault>;
 }
 
 const eras = new WeakMap<Model, Map<string, Era>>();
@@ -28,46 +29,63 @@ const eras = new WeakMap<Model, Map<string, Era>>();
 export function eraAfter(model: Model, moves: readonly Move[]): Era {
   const known = eras.get(model) ?? new Map<string, Era>();
   eras.set(model, known);
-  const key = moves.map(({ move, place }) => `${move} ${place}`).join("\n");
+  const key = JSON.stringify(moves);
   const era = known.get(key) ?? eraOf(model, moves);
   known.set(key, era);
   return era;
 }
 
 function eraOf(model: Model, moves: readonly Move[]): Era {
-  const histories = createHistories(model.pool, moves.length + 1);
-  const left = (faults: readonly RigFault[], epoch: number) =>
-    faults.filter((fault) => moves.slice(0, epoch).every((move) => survives(fault, move)));
-  const epochs = remembered((branch: Branch): readonly FaultLists[] => [
-    branch.faultsIn,
-    ...moves.map((_, before) => branch.faultsIn.map((faults) => left(faults, before + 1))),
-  ]);
-  const setsAt = (branch: Branch, epoch: number) => epochs(branch)[epoch] ?? branch.faultsIn;
-  const kinds = new Map<string, readonly State[]>();
-  const states = (branch: Branch): readonly State[] => {
-    if (moves.length === 0) return branch.states;
-    const made = branch.states.map((state, at) => ({
-      ...state,
-      behaviour: histories.of((epoch) =>
-        epoch === 0 ? state.behaviour : branch.behaviour(setsAt(branch, epoch)[at] ?? []),
-      ),
-    }));
-    const key = made.map(({ weight, behaviour }) => `${weight} ${behaviour}`).join();
-    const kind = kinds.get(key) ?? made;
-    kinds.set(key, kind);
-    return kind;
-  };
+  const { pool, tokens } = model;
+  const positions = model.root.positions;
+  const course = courseOf(model.drawn, moves, model.faultsIn);
+  const arrangements = course.rigs.map(model.waysOf);
+  const waysAt = (epoch: number) => arrangements[epoch] ?? model.ways;
+  const asDrawn = arrangements.every((ways) => ways === model.ways);
+  const tree = asDrawn ? model.root : model.branchOf(treeOf(positions, [...new Set(arrangements)]));
+  const lives = remembered((branch: Bare) =>
+    branch.faults.flatMap((fault) => livesOf(fault, course)),
+  );
+  const channels = channelsOf({
+    root: tree,
+    epochs: moves.length + 1,
+    ways: (position, epoch) => waysAt(epoch).to(position),
+    touched: remembered((branch) => boundaries(lives(branch))),
+  });
+  const root = grow({ model, channels, lives }, tree);
+  const branches = withBelow(root);
+  const end = endsOf(branches);
   return {
-    histories,
-    joined: new WeakMap(),
-    states: remembered(states),
-    setsAt,
-    now: moves.length,
-    standFor: remembered((position: string) => {
-      const stand = model.standFor(position);
-      return moves.length === 0
-        ? stand
-        : (history: number) => histories.of((epoch) => stand(histories.at(history, epoch)));
+    course,
+    root,
+    branches,
+    end,
+    channelAt: (position, epoch) => channels.at(end(position).source, position, epoch),
+    start: tokens.vector(root.channels.map(() => pool.straight)),
+    onTheWay: remembered((position: string) => {
+      const steps = waysAt(course.now).to(position);
+      const way = branches.filter((one) => one.positions.includes(position));
+      const others = way.flatMap(({ faults }) => faults.filter(isUnlisted));
+      return new Set([...steps.flatMap((op) => [...op.faults]), ...others]);
     }),
   };
 }
+
+/** Finds the branch that a position alone has. Throws on a position the rig lacks. */
+function endsOf(branches: readonly Grown[]): (position: string) => Grown {
+  const ends = new Map(
+    branches.flatMap((one) => (one.below.length === 0 ? [[one.positions[0], one] as const] : [])),
+  );
+  return (position) => {
+    const found = ends.get(position);
+    if (found === undefined) throw new Error(`the rig has no position named ${position}`);
+    return found;
+  };
+}
+
+/** The epochs at which something about some lives changes. */
+const boundaries = (lives: readonly Life[]): readonly number[] => [
+  ...new Set(
+    lives.flatMap(({ from, until }) => [from, until]).filter((at) => at > 0 && at < Infinity),
+  ),
+];

@@ -22,7 +22,10 @@ export function fitAt(model: Model, evidence: Evidence, beliefs: Beliefs, positi
   const best = likeliest(beliefs.ways(position));
   if (best === undefined || unlisted(model, best)) return { fit: 1, worst: undefined };
   const fits = evidence.heard
-    .filter((one) => one.position === position && one.epoch === evidence.nowAt(position))
+    .filter(
+      (one) =>
+        isAsked(one) && one.position === position && one.channel === evidence.nowAt(position),
+    )
     .map((one) => ({ one, fit: fitOf(model, one, best.behaviour) }));
   const worst = fits.reduce<(typeof fits)[number] | undefined>(
     (least, next) => (least === undefined || next.fit < least.fit ? next : least),
@@ -34,6 +37,10 @@ export function fitAt(model: Model, evidence: Evidence, beliefs: Beliefs, positi
     worst: worst && { check: checkOf(worst.one), times: worst.one.times },
   };
 }
+
+/** A complaint is nobody's answer to a check, and cannot be asked for again. */
+const isAsked = ({ question }: Heard): boolean =>
+  catalogue.some(({ questions }) => questions.includes(question));
 
 const comesAndGoes = ({ pool }: Model, { behaviour }: Way): boolean => pool.comesAndGoes(behaviour);
 

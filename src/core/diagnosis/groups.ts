@@ -1,7 +1,7 @@
 import { sightOf } from "#core/checks/look.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { differs } from "./answers.ts";
-import { along, type Branch } from "./branch.ts";
+import type { Branch } from "./branch.ts";
 import { isUnlisted } from "./fault-sets.ts";
 import type { Model } from "./model.ts";
 
@@ -13,24 +13,18 @@ export interface Group {
   readonly inaudible: boolean;
 }
 
-/** Positions of a branch that may differ from one another; those with equal ways below count once, unless a circuit forks there. */
+/** Positions of a branch that may differ from one another: those that a fault of it reaches alike count once. */
 function kinds(model: Model, branch: Branch): readonly string[] {
-  if (branch.forks) return branch.positions;
-  const first = new Map<number, string>();
+  const first = new Map<string, string>();
   for (const position of branch.positions) {
-    const way = model.healthy(position);
-    if (!first.has(way)) first.set(way, position);
+    const steps = model.ways
+      .to(position)
+      .filter((op) => branch.faults.some((f) => op.faults.has(f)));
+    const key = `${model.healthy(position)} ${steps.map(({ key: step }) => step)}`;
+    if (!first.has(key)) first.set(key, position);
   }
   return [...first.values()];
 }
-
-/** What the whole way to a position does under faults of one branch alone. */
-export const wayUnder = (
-  { wayTo, pool }: Model,
-  position: string,
-  branch: Branch,
-  faults: readonly RigFault[],
-): number => along(pool, wayTo(position), (one) => one.behaviour(one === branch ? faults : []));
 
 /** Every fault of a rig in its group, worked out from the rig alone. */
 export const groupsOf = (model: Model): readonly Group[] =>
@@ -39,7 +33,7 @@ export const groupsOf = (model: Model): readonly Group[] =>
 function groupsIn(model: Model, branch: Branch): readonly Group[] {
   const at = kinds(model, branch);
   const ways = new Map(
-    branch.faults.map((fault) => [fault, at.map((one) => wayUnder(model, one, branch, [fault]))]),
+    branch.faults.map((fault) => [fault, at.map((one) => model.under(one, [fault]))]),
   );
   const wayOf = (fault: RigFault) => ways.get(fault) ?? [];
   const alike = (a: readonly number[], b: readonly number[]) =>

@@ -1,79 +1,81 @@
-import type { Branch } from "./branch.ts";
 import { dot } from "./dot.ts";
-import type { Era } from "./era.ts";
-import type { Evidence, Heard } from "./evidence.ts";
-import type { Histories } from "./histories.ts";
+import type { Heard, Measured } from "./evidence.ts";
+import { chanceOfMatrix } from "./measured-matrix.ts";
 import type { Model } from "./model.ts";
-import type { Pool } from "./pool.ts";
 import { rememberedNumbers } from "./remembered-numbers.ts";
 
-/** The chance of what was heard, for a history of the way to where it was heard. */
-export type Likelihood = (history: number) => number;
-
-interface Work {
-  readonly model: Model;
-  readonly evidence: Evidence;
-  readonly era: Era;
-  /** Positions of one kind that heard the same share one. */
-  readonly likelihoods: Map<string, Likelihood>;
-}
+/** The chance of what was found at a position, for a way to it over time. */
+export type Likelihood = (way: number) => number;
 
 /** One question as it was answered, with how to predict it. */
 type Reader = Heard & { readonly predict: (behaviour: number) => Float64Array };
 
-/** The likelihood of everything heard at the end of a branch, remembered by behaviour; none where nothing was heard. */
+/**
+ * The likelihood of everything found at a position, remembered by way; none where nothing was. Positions of one kind that found the same
+ * share one.
+ */
 export function likelihoodAt(
-  { model, evidence, era: { histories }, likelihoods }: Work,
-  branch: Branch,
+  model: Model,
+  heard: readonly Heard[],
+  measured: readonly Measured[],
+  known: Map<string, Likelihood>,
 ): Likelihood | undefined {
-  const [position] = branch.positions;
-  const heard = evidence.heard.filter((one) => one.position === position);
-  if (heard.length === 0 || position === undefined || branch.below.length > 0) return undefined;
-  const readers = heard.map((one) => ({ ...one, predict: model.predict(one.question, position) }));
+  const [position] = [...heard, ...measured].map((one) => one.position);
+  if (position === undefined) return undefined;
   const key = [
     model.healthy(position),
     ...heard.map(
-      ({ question, epoch, weights, playings }) =>
-        `${question.name} ${epoch} ${weights} ${playings.map(({ weights: each }) => each)}`,
+      ({ question, channel, weights, playings }) =>
+        `${question.name} ${channel} ${weights} ${playings.map(({ weights: each }) => each)}`,
     ),
-  ].join();
-  const made = likelihoods.get(key) ?? likelihoodOf(model, histories, readers);
-  likelihoods.set(key, made);
-  return made;
+    ...measured.map(({ channel, gains, error }) => `${channel} ${gains} ${error}`),
+  ].join("|");
+  const found = known.get(key) ?? likelihoodOf(model, position, heard, measured);
+  known.set(key, found);
+  return found;
 }
 
-/** The product over epochs, each history worked out once. */
+/** The product over channels, each way worked out once. */
 function likelihoodOf(
-  { pool }: Model,
-  histories: Histories,
-  readers: readonly Reader[],
+  model: Model,
+  position: string,
+  heard: readonly Heard[],
+  measured: readonly Measured[],
 ): Likelihood {
-  const epochs = [...new Set(readers.map(({ epoch }) => epoch))].map((epoch) => ({
-    epoch,
-    chance: chanceOf(
-      pool,
-      readers.filter((one) => one.epoch === epoch),
-    ),
-  }));
-  return rememberedNumbers((history: number) => {
+  const readers = heard.map((one) => ({ ...one, predict: model.predict(one.question, position) }));
+  const channels = [...new Set([...heard, ...measured].map(({ channel }) => channel))];
+  const parts = channels.map((channel) => {
+    const said = chanceOf(
+      model,
+      readers.filter((one) => one.channel === channel),
+    );
+    const gains = measured
+      .filter((one) => one.channel === channel)
+      .map((one) => chanceOfMatrix(model, position, one));
+    const chance = (behaviour: number) =>
+      gains.reduce((product, one) => product * one(behaviour), said(behaviour));
+    return { channel, chance: channels.length > 1 ? rememberedNumbers(chance) : chance };
+  });
+  const { tokens } = model;
+  return rememberedNumbers((way: number) => {
     let product = 1;
-    for (const { epoch, chance } of epochs) product *= chance(histories.at(history, epoch));
+    for (const { channel, chance } of parts) product *= chance(tokens.at(way, channel));
     return product;
   });
 }
 
 /** What was heard under one behaviour: the same judgement each time, or where it comes and goes one drawn anew at each playing. */
-function chanceOf(pool: Pool, asked: readonly Reader[]): (behaviour: number) => number {
-  const steady = rememberedNumbers((behaviour: number) => {
-    let product = 1;
-    for (const { predict, weights } of asked) product *= dot(predict(behaviour), weights);
-    return product;
-  });
-  const playings = playingsOf(asked);
+function chanceOf({ pool }: Model, asked: readonly Reader[]): (behaviour: number) => number {
+  let playings: ReturnType<typeof playingsOf> | undefined;
   return (behaviour) => {
-    if (!pool.comesAndGoes(behaviour)) return steady(behaviour);
+    if (!pool.comesAndGoes(behaviour)) {
+      let product = 1;
+      for (const { predict, weights } of asked) product *= dot(predict(behaviour), weights);
+      return product;
+    }
     const showings = pool.showings(behaviour);
     let product = 1;
+    playings ??= playingsOf(asked);
     for (const playing of playings) {
       let sum = 0;
       for (const { number, share } of showings) sum += share * playing(number);

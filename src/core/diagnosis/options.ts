@@ -7,6 +7,7 @@ import { both, expected, information, type Prospect } from "#core/inference/info
 import type { Way } from "#core/inference/spread.ts";
 import type { Seconds } from "#core/units/units.ts";
 import type { Beliefs, BelievedSets } from "./beliefs.ts";
+import type { Branch } from "./branch.ts";
 import type { Evidence } from "./evidence.ts";
 import type { Model } from "./model.ts";
 import { showing } from "./sights.ts";
@@ -36,18 +37,22 @@ export function optionsAt(
     seconds: check.seconds,
   }));
   const looks = model.wayTo(position).flatMap((branch) =>
-    notYet(branch.looks, evidence).map((look) => ({
-      asked: { check: "look", place: look.place } as const,
-      bits: information(glances(look, beliefs.sets(branch))),
-      seconds: look.seconds,
-    })),
+    branch.looks
+      .filter(({ place }) => !evidence.seen.has(place))
+      .map((look) => ({
+        asked: { check: "look", place: look.place } as const,
+        bits: information(glances(look, setsFor(beliefs, branch))),
+        seconds: look.seconds,
+      })),
   );
   return [...here, ...looks, ...elsewhere(model, evidence, beliefs, position)];
 }
 
-/** Looking twice at what nobody touched shows the same. */
-const notYet = (looks: readonly Look[], { seen, nowOf }: Evidence): readonly Look[] =>
-  looks.filter((look) => seen.every((one) => one.look !== look || one.epoch < nowOf(look)));
+/** The sets of the branch that holds a branch's faults now. */
+function setsFor(beliefs: Beliefs, { faults: [first] }: Branch): BelievedSets {
+  const branch = beliefs.era.branches.find(({ faults }) => first && faults.includes(first));
+  return branch ? beliefs.sets(branch) : { faults: [], probabilities: new Float64Array() };
+}
 
 const likely = (beliefs: Beliefs, position: string): readonly Way[] =>
   beliefs.ways(position).filter(({ probability }) => probability > negligible);
@@ -83,7 +88,7 @@ function answersTo(
   const before = heard.filter(
     (one) =>
       one.position === position &&
-      one.epoch === nowAt(position) &&
+      one.channel === nowAt(position) &&
       check.questions.includes(one.question),
   );
   if (before.length === 0) return model.answers(check, position)(behaviour);
@@ -107,10 +112,8 @@ function weighed(fresh: Float64Array, weights: Float64Array): Float64Array {
 function glances(look: Look, { faults, probabilities }: BelievedSets): readonly Prospect[] {
   const { which, shown } = showing(look, faults);
   const chances = new Float64Array(shown.length);
-  for (const [at, probability] of probabilities.entries()) {
-    const one = which[at] ?? 0;
-    chances[one] = (chances[one] ?? 0) + probability;
-  }
+  for (let at = 0; at < which.length; at++)
+    chances[which[at] as number] = (chances[which[at] as number] ?? 0) + (probabilities[at] ?? 0);
   return shown.flatMap((there, at) => {
     const probability = chances[at] ?? 0;
     if (probability < negligible) return [];
@@ -162,7 +165,7 @@ function neighbour(model: Model, evidence: Evidence, position: string): string |
   const at = all.indexOf(position);
   const others = [...all.slice(at + 1), ...all.slice(0, at)];
   const asked = (one: string) =>
-    evidence.heard.filter((each) => each.position === one && each.epoch === evidence.nowAt(one))
+    evidence.heard.filter((each) => each.position === one && each.channel === evidence.nowAt(one))
       .length;
   const whole = catalogue.filter(({ required }) => required).flatMap((check) => check.questions);
   const begun = others.find((one) => asked(one) > 0 && asked(one) < whole.length);

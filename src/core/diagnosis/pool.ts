@@ -9,7 +9,7 @@ interface Showing {
 
 /**
  * Behaviours as numbers: two whose gains agree to a two-thousandth (66 dB down) are one. A number may also stand for a behaviour that
- * comes and goes, or, where several things hang on one circuit, for what goes to each of them.
+ * comes and goes.
  */
 export interface Pool {
   number(behaviour: Behaviour): number;
@@ -20,22 +20,18 @@ export interface Pool {
   readonly straight: number;
   /** One of several behaviours at each hearing, drawn anew. Shares sum to one. */
   either(showings: readonly Showing[]): number;
-  /** One of two, with even odds at each hearing; of forks, towards each branch. */
+  /** One of two, with even odds at each hearing. */
   half(one: number, other: number): number;
   /** What a number shows, each alone; a plain one shows itself. */
   showings(number: number): readonly Showing[];
   comesAndGoes(number: number): boolean;
-  /** What goes to each of several things that hang on one circuit. */
-  fork(towards: readonly number[]): number;
-  isFork(number: number): boolean;
-  /** What goes to one of them; of a number that is no fork, itself. */
-  towards(number: number, branch: number): number;
+  /** The same, but of what goes that way nothing is known. */
+  unlisted(number: number): number;
 }
 
 type Entry =
   | { readonly kind: "one"; readonly behaviour: Behaviour }
-  | { readonly kind: "either"; readonly showings: readonly Showing[] }
-  | { readonly kind: "fork"; readonly towards: readonly number[] };
+  | { readonly kind: "either"; readonly showings: readonly Showing[] };
 
 export const createPool = (): Pool => new Behaviours();
 
@@ -72,11 +68,6 @@ class Behaviours implements Pool {
   }
 
   half(one: number, other: number): number {
-    const entry = this.#at(one);
-    if (entry.kind === "fork")
-      return this.fork(
-        entry.towards.map((each, branch) => this.half(each, this.towards(other, branch))),
-      );
     return this.either(
       [one, other].flatMap((at) =>
         this.showings(at).map((each) => ({ ...each, share: each.share / 2 })),
@@ -93,27 +84,17 @@ class Behaviours implements Pool {
     return this.#at(at).kind === "either";
   }
 
-  fork(towards: readonly number[]): number {
-    return this.#enter(`fork ${towards}`, () => ({ kind: "fork", towards }));
-  }
-
-  isFork(at: number): boolean {
-    return this.#at(at).kind === "fork";
-  }
-
-  towards(at: number, branch: number): number {
-    const entry = this.#at(at);
-    if (entry.kind !== "fork") return at;
-    const towards = entry.towards[branch];
-    if (towards === undefined) throw new Error(`number ${at} has no branch ${branch}`);
-    return towards;
+  unlisted(at: number): number {
+    return this.either(
+      this.showings(at).map(({ number, share }) => ({
+        number: this.number({ ...this.behaviour(number), unlisted: true }),
+        share,
+      })),
+    );
   }
 
   #joined(first: number, then: number): number {
     const [one, other] = [this.#at(first), this.#at(then)];
-    if (other.kind === "fork")
-      return this.fork(other.towards.map((each) => this.join(first, each)));
-    if (one.kind === "fork") return this.fork(one.towards.map((each) => this.join(each, then)));
     if (one.kind === "one" && other.kind === "one")
       return this.number(follow(one.behaviour, other.behaviour));
     return this.either(

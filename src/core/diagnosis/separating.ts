@@ -2,7 +2,7 @@ import { catalogue } from "#core/checks/catalogue.ts";
 import type { Asked } from "#core/checks/finding.ts";
 import { predictLook, sightsOf } from "#core/checks/look.ts";
 import type { Seconds } from "#core/units/units.ts";
-import { type Group, wayUnder } from "./groups.ts";
+import type { Group } from "./groups.ts";
 import type { Model } from "./model.ts";
 import { walk } from "./options.ts";
 
@@ -25,9 +25,7 @@ interface Offer {
 
 const byEar = (model: Model, a: Group, b: Group, position: string): readonly Offer[] =>
   model.root.positions.flatMap((at) => {
-    const [first, second] = [a, b].map(({ branch, faults }) =>
-      wayUnder(model, at, branch, faults.slice(0, 1)),
-    );
+    const [first, second] = [a, b].map(({ faults }) => model.under(at, faults.slice(0, 1)));
     if (first === undefined || second === undefined || first === second) return [];
     return catalogue.map(({ name, seconds, questions }) => ({
       asked: { check: name, position: at },

@@ -1,14 +1,5 @@
-import { type Look, predictLook, sightsOf } from "#core/checks/look.ts";
+import { type Look, sightsOf } from "#core/checks/look.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
-import { dot } from "./dot.ts";
-import type { Seen } from "./evidence.ts";
-
-/** The likelihood of what a look showed, for each of some fault sets. */
-export function glimpses({ look, weights }: Seen, sets: FaultLists): Float64Array {
-  const { which, shown } = showing(look, sets);
-  const chances = shown.map((there) => dot(predictLook(look, there), weights));
-  return Float64Array.from(which, (at) => chances[at] ?? 1);
-}
 
 type FaultLists = readonly (readonly RigFault[])[];
 

@@ -1,6 +1,7 @@
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import type { Probability } from "#core/units/units.ts";
 import type { Beliefs } from "./beliefs.ts";
+import type { Branch } from "./branch.ts";
 import type { Group } from "./groups.ts";
 import type { Model } from "./model.ts";
 
@@ -10,23 +11,46 @@ export interface Suspect {
   readonly probability: Probability;
 }
 
-/** Every group, the likeliest first. What cannot be heard is left out: it is never named as a verdict. */
+/** Sets less likely than this make nobody a suspect. */
+const negligible: Probability = 1e-9;
+
+/** Every group, the likeliest first, and in each its likeliest fault. What cannot be heard is left out: it is never named as a verdict. */
 export function suspectsOf(groups: readonly Group[], beliefs: Beliefs): readonly Suspect[] {
   const audible = groups.filter(({ inaudible }) => !inaudible);
   const home = new Map(audible.flatMap((group) => group.faults.map((fault) => [fault, group])));
-  const chances = new Map<Group, Probability>();
-  const count = (faults: readonly RigFault[], probability: Probability): void => {
-    for (const group of new Set(faults.map((fault) => home.get(fault))))
-      if (group !== undefined) chances.set(group, (chances.get(group) ?? 0) + probability);
+  const chances = chancesOf(home, beliefs);
+  const chance = (one: Group | RigFault): Probability => chances.get(one) ?? 0;
+  const ordered = (group: Group): Group =>
+    beliefs.era.course.now === 0
+      ? group
+      : { ...group, faults: [...group.faults].sort((a, b) => chance(b) - chance(a)) };
+  return audible
+    .map((group): Suspect => ({ group: ordered(group), probability: chance(group) }))
+    .sort((a, b) => b.probability - a.probability);
+}
+
+/** How likely each fault is to be there now, and each group to have one of its faults there. */
+function chancesOf(
+  home: ReadonlyMap<RigFault, Group>,
+  beliefs: Beliefs,
+): ReadonlyMap<Group | RigFault, Probability> {
+  const chances = new Map<Group | RigFault, Probability>();
+  const add = (one: Group | RigFault | undefined, probability: Probability): void => {
+    if (one !== undefined) chances.set(one, (chances.get(one) ?? 0) + probability);
   };
-  for (const branch of new Set(audible.map((group) => group.branch))) {
+  const count = ([first, second]: readonly RigFault[], probability: Probability): void => {
+    const group = first && home.get(first);
+    const other = second && home.get(second);
+    for (const one of [first, second, group]) add(one, probability);
+    if (other !== group) add(other, probability);
+  };
+  const suspected = ({ faults }: Branch) => faults.some((fault) => home.has(fault));
+  for (const branch of beliefs.era.branches.filter(suspected)) {
     const { faults, probabilities } = beliefs.sets(branch);
     for (const [at, probability] of probabilities.entries())
-      if (probability > 0) count(faults[at] ?? [], probability);
+      if (probability > negligible) count(faults[at] ?? [], probability);
   }
-  return audible
-    .map((group): Suspect => ({ group, probability: chances.get(group) ?? 0 }))
-    .sort((a, b) => b.probability - a.probability);
+  return chances;
 }
 
 /** How likely it is that something which can be heard is wrong on the way to a position. */

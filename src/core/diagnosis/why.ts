@@ -1,8 +1,9 @@
-import { earCheck } from "#core/checks/catalogue.ts";
-import type { Asked, Finding, Happening } from "#core/checks/finding.ts";
+import { type Answered, type Asked, type Happening, isAnswered } from "#core/checks/finding.ts";
 import { predictLook, sightsOf } from "#core/checks/look.ts";
+import { predictTwist, twistAnswers } from "#core/checks/twist.ts";
 import type { Probability } from "#core/units/units.ts";
-import { type Group, wayUnder } from "./groups.ts";
+import { questionsOf } from "./evidence.ts";
+import type { Group } from "./groups.ts";
 import type { Model } from "./model.ts";
 
 /** One finding, against what a suspect would have made likely. */
@@ -26,7 +27,9 @@ export const reasonsFor = (
   happenings
     .slice(happenings.findLastIndex(({ kind }) => kind === "move") + 1)
     .flatMap((happening) =>
-      happening.kind === "finding" ? [reason(model, group, happening.finding)] : [],
+      happening.kind === "finding" && isAnswered(happening.finding)
+        ? [reason(model, group, happening.finding)]
+        : [],
     );
 
 /** What would be asked, and how likely each answer is under the first fault of a group. */
@@ -36,9 +39,8 @@ interface Prediction {
   readonly chances: Float64Array;
 }
 
-function reason(model: Model, group: Group, { asked, results }: Finding): Reason {
-  const predictions =
-    asked.check === "look" ? sight(model, group, asked.place) : sound(model, group, asked);
+function reason(model: Model, group: Group, { asked, results }: Answered): Reason {
+  const predictions = predicted(model, group, asked);
   return {
     asked,
     answers: predictions.map(({ question, answers, chances }, at) => {
@@ -56,6 +58,14 @@ function reason(model: Model, group: Group, { asked, results }: Finding): Reason
   };
 }
 
+function predicted(model: Model, group: Group, asked: Asked): readonly Prediction[] {
+  if (asked.check === "look") return sight(model, group, asked.place);
+  if (asked.check !== "twist") return sound(model, group, asked);
+  const [fault] = group.faults;
+  const here = fault?.part === asked.part ? [fault] : [];
+  return [{ question: "twist", answers: twistAnswers, chances: predictTwist(here) }];
+}
+
 function sight(model: Model, { faults }: Group, place: string): readonly Prediction[] {
   const look = model.looks.find((one) => one.place === place);
   if (look === undefined) return []; // the drawing has changed since
@@ -65,13 +75,13 @@ function sight(model: Model, { faults }: Group, place: string): readonly Predict
 
 function sound(
   model: Model,
-  { faults, branch }: Group,
-  { check, position }: Exclude<Asked, { check: "look" }>,
+  { faults }: Group,
+  asked: Extract<Asked, { readonly position: string }>,
 ): readonly Prediction[] {
-  const way = wayUnder(model, position, branch, faults.slice(0, 1));
-  return earCheck(check).questions.map((question) => ({
+  const way = model.under(asked.position, faults.slice(0, 1));
+  return questionsOf(asked).map((question) => ({
     question: question.name,
     answers: question.answers,
-    chances: model.predict(question, position)(way),
+    chances: model.predict(question, asked.position)(way),
   }));
 }

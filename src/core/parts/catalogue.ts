@@ -30,7 +30,7 @@ import {
 import { loudspeakerAmplifier } from "./loudspeaker-amplifier.ts";
 import { mixer } from "./mixer.ts";
 import { patchbay } from "./patchbay.ts";
-import { listener, operator } from "./people.ts";
+import { client, listener, operator } from "./people.ts";
 import { personalMixer } from "./personal-mixer.ts";
 import { phone } from "./phone.ts";
 import { player } from "./player.ts";
@@ -90,6 +90,7 @@ const kinds = {
   "in-ears": inEars,
   listener,
   operator,
+  client,
 };
 
 export type PartKind = keyof typeof kinds;

@@ -1,5 +1,6 @@
 import { boxNames } from "./names-boxes.ts";
 import { settingNames } from "./names-settings.ts";
+import { wantedNames } from "./names-wanted.ts";
 import { wearingNames } from "./names-wearing.ts";
 import { wireNames } from "./names-wires.ts";
 
@@ -9,6 +10,7 @@ export const faultNames = [
   ...settingNames,
   ...boxNames,
   ...wearingNames,
+  ...wantedNames,
   "something not on the list",
 ] as const;
 export type FaultName = (typeof faultNames)[number];

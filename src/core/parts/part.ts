@@ -30,6 +30,8 @@ export interface Fault {
   readonly repair: Seconds;
   /** A contact that makes and breaks: there at each hearing with even odds. */
   readonly comesAndGoes?: true;
+  /** Plugging out and in again clears it about half of the time. */
+  readonly cleans?: true;
 }
 
 export interface Plug {

@@ -1,6 +1,7 @@
 import type { FaultName } from "./fault-names.ts";
 import { type Kind, kindOf } from "./kind.ts";
 import type { Fault, Part } from "./part.ts";
+import { setFault } from "./switch-faults.ts";
 
 const trait = (
   name: FaultName,
@@ -49,4 +50,21 @@ export const operator = person(
   { mirrors: 0 },
   [trait("mirrors left and right", "mirrors", 1, 300, false)],
   8,
+);
+
+/** To say so: there is nothing to mend. */
+const sayingSo = { slot: "wanted", repair: 1 } as const;
+
+/**
+ * Whoever ordered the feed: some want it in mono, some want all of it in one ear, and asking shows it; a performer is asked in 10 s
+ * (handbook, section 8). Nobody orders half of a programme, so one ear gets both sides. Odds: common practice, no source.
+ */
+export const client = person(
+  { mono: 0, "left ear": 1, "right ear": 1 },
+  [
+    setFault("mono is meant", { mono: 1 }, 60, sayingSo),
+    setFault("left ear alone is meant", { mono: 1, "right ear": 0 }, 20, sayingSo),
+    setFault("right ear alone is meant", { mono: 1, "left ear": 0 }, 20, sayingSo),
+  ],
+  10,
 );

@@ -34,6 +34,7 @@ export const wornReturn = (socket: string, contact: Contact, ohms: Ohms = wear):
   slot: `${socket} ${contact}`,
   seen: false,
   repair: fiveTimes,
+  cleans: true,
 });
 
 /** What wears out at a headphone socket. Odds: common practice, no source. */
@@ -60,6 +61,7 @@ export const normalFaults = (left: string, normal: Circuit): readonly Fault[] =>
       edits: normal.map(({ name }) => ({ edit: "ohms", element: name, ohms: open })),
       weight: 15,
       repair: fiveTimes,
+      cleans: true,
     },
     {
       ...base,

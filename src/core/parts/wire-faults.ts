@@ -97,7 +97,7 @@ const dirty = ({ at, slips, soldered }: End, weight: number): readonly Fault[] =
     const edits: readonly Edit[] = [
       { edit: "ohms", element: touch.element, ohms: (touch.ohms ?? 0) + ohms },
     ];
-    return [wireFault(name, at, `${at} ${contact}`, weight * often, edits)];
+    return [{ ...wireFault(name, at, `${at} ${contact}`, weight * often, edits), cleans: true }];
   });
 
 /** All that goes wrong at one end of a lead, with its odds. */

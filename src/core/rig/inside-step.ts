@@ -7,7 +7,7 @@ import type { Step } from "./steps.ts";
 /** From what a box takes in to the signals it sends; of headphones, from the drivers to the ears. */
 export const inside = (rig: BuiltRig, id: string): Step => ({
   id: `inside ${id}`,
-  shape: `inside ${id}`,
+  shape: `inside ${id} ${JSON.stringify(rig.parts.find((part) => part.id === id)?.controls ?? {})}`,
   owns: (fault) => fault.part === id && fault.at === "settings",
   branch: () => 0,
   behaviour: (faults, _, at) => {

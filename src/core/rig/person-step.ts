@@ -3,12 +3,12 @@ import { controlOf } from "./controls.ts";
 import type { BuiltRig } from "./rig.ts";
 import type { Step } from "./steps.ts";
 
-/** Somebody at an end of the way: who listens, or who asks and writes down. */
-export function person(rig: BuiltRig, part: string): Step {
+/** Somebody at an end of the way: who listens, or who asks and writes down; `turned`: the headphones are on the other way round on purpose. */
+export function person(rig: BuiltRig, part: string, turned = false): Step {
   const has = (name: string) => name in rig.part(part).controls;
   return {
     id: part,
-    shape: rig.part(part).kind,
+    shape: `${rig.part(part).kind}${turned ? ", turned round" : ""}`,
     owns: (fault) => fault.part === part,
     branch: () => 0,
     behaviour: (faults) => {
@@ -16,7 +16,7 @@ export function person(rig: BuiltRig, part: string): Step {
       if (!has("worn")) return { ...straight, mirrors: control("mirrors") === 1 };
       return {
         ...straight,
-        worn: control("worn"),
+        worn: control("worn") * (turned ? -1 : 1),
         hearing: [control("left hearing"), control("right hearing")],
         mirrors: control("mirrors") === 1,
       };

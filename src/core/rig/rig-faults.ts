@@ -28,10 +28,13 @@ export function rigFaults(rig: BuiltRig): readonly RigFault[] {
       .faults.filter((fault) => !atIdleOutput(rig, id, fault))
       .map((fault) => named(id, fault, rig.part(id).sockets)),
   );
-  const joins = rig.plugged.flatMap((connection) =>
-    connectionFaults(rig, connection).map((fault) => named(connection.part, fault)),
-  );
-  return [...own, ...joins, ...exchanges(rig)];
+  const good = new Set(rig.parts.flatMap((part) => (part.good ? [part.id] : [])));
+  const joins = rig.plugged
+    .filter(({ part }) => !good.has(part))
+    .flatMap((connection) =>
+      connectionFaults(rig, connection).map((fault) => named(connection.part, fault)),
+    );
+  return [...own, ...joins, ...exchanges(rig).filter(({ part }) => !good.has(part))];
 }
 
 /** What is wrong at an output that nothing stands in concerns nobody. */

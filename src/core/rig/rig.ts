@@ -6,6 +6,10 @@ export interface RigPart {
   readonly id: string;
   readonly kind: PartKind;
   readonly settings?: Settings;
+  /** Controls that were set otherwise than such a part usually stands. */
+  readonly controls?: Readonly<Record<string, number>>;
+  /** It is known to be good: nothing is wrong with it. */
+  readonly good?: boolean;
 }
 
 /** Which plug is in which socket. */
@@ -22,6 +26,8 @@ export interface Position {
   readonly name: string;
   /** The headphones there, a part of the rig. */
   readonly wears: string;
+  /** They are worn the other way round on purpose, to see what changes. */
+  readonly turned?: boolean;
 }
 
 /** A rig as drawn: parts and which end is in which socket. Plain data, as it stands in the log. */
@@ -46,11 +52,14 @@ export interface BuiltRig extends Rig {
 /** Who listens at a position, as a part with faults of its own. */
 export const listenerOf = (position: string): string => `${position}: listener`;
 export const operatorId = "operator";
+/** Whoever ordered the feed, and may have wanted it in mono or in one ear. */
+export const clientId = "client";
 
-/** Looks up every part, and adds the people: one listener a position, one operator. Throws on a name that no part bears. */
+/** Looks up every part, and adds the people: one listener a position, one operator, one client. Throws on a name that no part bears. */
 export function build(rig: Rig): BuiltRig {
   const people: readonly RigPart[] = [
     { id: operatorId, kind: "operator" },
+    { id: clientId, kind: "client" },
     ...rig.positions.map(({ id }): RigPart => ({ id: listenerOf(id), kind: "listener" })),
   ];
   const parts = [...rig.parts, ...people];
@@ -64,11 +73,18 @@ export function build(rig: Rig): BuiltRig {
 }
 
 /** Throws, with the part's name, on a kind the catalogue lacks and on a setting that its kind does not understand. */
-function made({ id, kind, settings }: RigPart): BuiltPart {
+function made({ id, kind, settings, controls, good }: RigPart): BuiltPart {
   const known: Kind | undefined = catalogue[kind];
   if (known === undefined) throw new Error(`${id}: there is no kind of part named ${kind}`);
   try {
-    return { ...known.make(settings), kind, family: known.family };
+    const part = known.make(settings);
+    return {
+      ...part,
+      kind,
+      family: known.family,
+      controls: { ...part.controls, ...controls },
+      faults: good ? [] : part.faults,
+    };
   } catch (error) {
     throw new RangeError(`${id}: ${error instanceof Error ? error.message : error}`);
   }

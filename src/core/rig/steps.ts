@@ -6,6 +6,7 @@ import { person } from "./person-step.ts";
 import { isFed, reachInto } from "./reach.ts";
 import { type BuiltRig, listenerOf, operatorId, wornAt } from "./rig.ts";
 import type { RigFault } from "./rig-faults.ts";
+import { wanted } from "./wanted-step.ts";
 
 /** One step on the way from the programme to an ear: a circuit, a box's inside, or a person. */
 export interface Step {
@@ -23,12 +24,13 @@ export interface Step {
 /** The way to a position, from the operator to the listener. */
 export function stepsTo(rig: BuiltRig, position: string): readonly Step[] {
   const wears = wornAt(rig, position);
-  const steps: Step[] = [person(rig, listenerOf(position))];
+  const turned = rig.positions.find(({ id }) => id === position)?.turned === true;
+  const steps: Step[] = [person(rig, listenerOf(position), turned)];
   if (rig.part(wears).through !== undefined && isFed(rig, wears)) steps.push(inside(rig, wears));
   for (let part = wears; isFed(rig, part); ) {
     steps.push(circuitInto(rig, part));
     part = reachInto(rig, part).from;
     steps.push(inside(rig, part));
   }
-  return [...steps, person(rig, operatorId)].reverse();
+  return [...steps, wanted(rig), person(rig, operatorId)].reverse();
 }

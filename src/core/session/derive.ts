@@ -1,7 +1,8 @@
 import type { Happening } from "#core/checks/finding.ts";
 import { type Standing, standingAt } from "#core/diagnosis/advice.ts";
 import { type Beliefs, beliefsOf } from "#core/diagnosis/beliefs.ts";
-import { type Evidence, evidenceOf } from "#core/diagnosis/evidence.ts";
+import type { Evidence } from "#core/diagnosis/evidence.ts";
+import { evidenceOf } from "#core/diagnosis/gathering.ts";
 import { type Group, groupsOf } from "#core/diagnosis/groups.ts";
 import { type Model, modelOf } from "#core/diagnosis/model.ts";
 import type { Rig } from "#core/rig/rig.ts";

@@ -1,6 +1,7 @@
 import type { FaultName } from "#core/parts/fault-names.ts";
 import { boxes } from "./english-boxes.ts";
 import { settings } from "./english-settings.ts";
+import { wanted } from "./english-wanted.ts";
 import { wearing } from "./english-wearing.ts";
 import { wires } from "./english-wires.ts";
 import { words } from "./fault-words.ts";
@@ -12,6 +13,7 @@ export const faults: Readonly<Record<FaultName, FaultWords>> = {
   ...settings,
   ...boxes,
   ...wearing,
+  ...wanted,
   "something not on the list": words(
     "it is something that is not on the list",
     "cannot be seen",

@@ -67,4 +67,5 @@ export const kinds: Readonly<Record<PartKind, KindWords>> = {
   "in-ears": kind("in-ears", "a small stereo plug"),
   listener: kind("listener", "who wears them"),
   operator: kind("operator", "who writes the answers down"),
+  client: kind("client", "who ordered the feed"),
 };

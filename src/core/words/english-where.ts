@@ -4,6 +4,7 @@ import type { Language } from "./language.ts";
 export const where: Language["where"] = ({ part, at, into, plug, socket }) => {
   if (part.endsWith(": listener")) return part.replace(/: listener$/, "");
   if (part === "operator") return "whoever writes the answers down";
+  if (part === "client") return "the feed";
   const named = /\d$/.test(part) ? part : `the ${part}`;
   if (into === undefined) return at === "settings" || at === "body" ? named : `${named}, ${at}`;
   const which = plug === undefined ? "the plug" : `the ${plug} plug`;

@@ -1,5 +1,7 @@
 import { type Heard, heards } from "#core/listening/heard.ts";
+import { complaintWords } from "./english-complaints.ts";
 import { faults } from "./english-faults.ts";
+import { moves } from "./english-moves.ts";
 import { patching } from "./english-patching.ts";
 import { where } from "./english-where.ts";
 import type { Language } from "./language.ts";
@@ -14,8 +16,22 @@ const places: Readonly<Record<Heard, string>> = {
 export const english: Language = {
   faults,
   where,
+  moves,
+  operator: "whoever writes the answers down",
+  client: "whoever ordered the feed",
+  asOrdered: "it is meant to be in stereo",
+  shared: "what all share",
+  byHand: {
+    look: (place) => `a look at ${place}`,
+    ask: (person) => `asking ${person}`,
+    twist: (part) => `the plug of ${part} twisted`,
+    complaint: "the complaint",
+    continuity: (part, from, to) => `${part}, from ${from} to ${to}`,
+    matrix: "measured",
+  },
   patching,
   heard: places,
+  complaints: complaintWords,
   checks: {
     left: {
       name: "one knock",

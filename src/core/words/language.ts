@@ -1,7 +1,9 @@
 import type { EarCheckName } from "#core/checks/check.ts";
+import type { Complaint } from "#core/checks/complaints.ts";
 import type { Heard } from "#core/listening/heard.ts";
 import type { FaultName } from "#core/parts/fault-names.ts";
 import type { Effect } from "#core/rig/effect.ts";
+import type { MoveWords } from "./move-words.ts";
 import type { PatchingWords } from "./patching-words.ts";
 
 /** What is said of a fault, given the words for where it is. */
@@ -23,14 +25,42 @@ interface CheckWords {
   readonly before: string;
 }
 
+/** What is said of complaints, and what people's own words for them may mean. */
+export interface ComplaintWords {
+  /** What somebody says, in a few words. */
+  readonly said: Readonly<Record<Complaint, string>>;
+  /** Plain words of this language, and the complaints that each may be: a report to weigh, never to branch on. */
+  readonly means: Readonly<Record<string, readonly Complaint[]>>;
+  /** Which test tells whether it is the listener or the gear, by what is worn. */
+  readonly meOrGear: { readonly headphones: string; readonly inEars: string };
+}
+
 /** Everything the program says about the rig and its faults, in one language. */
 export interface Language {
   readonly faults: Readonly<Record<FaultName, FaultWords>>;
   readonly checks: Readonly<Record<EarCheckName, CheckWords>>;
   readonly heard: Readonly<Record<Heard, string>>;
+  readonly complaints: ComplaintWords;
   readonly effects: Readonly<Record<Effect, string>>;
   readonly asItShouldBe: string;
   readonly volumeFirst: string;
+  /** Whoever asks and writes down, and what all positions share. */
+  readonly operator: string;
+  /** Whoever ordered the feed, and how it is meant to be where nothing else was ordered. */
+  readonly client: string;
+  readonly asOrdered: string;
+  readonly shared: string;
+  readonly moves: MoveWords;
+  /** What is said of a look, of a plug twisted, and of what an instrument found. */
+  readonly byHand: {
+    readonly look: (place: string) => string;
+    /** Of somebody who is asked instead of looked at. */
+    readonly ask: (person: string) => string;
+    readonly twist: (part: string) => string;
+    readonly complaint: string;
+    readonly continuity: (part: string, from: string, to: string) => string;
+    readonly matrix: string;
+  };
   /** Said after a fault that comes and goes. */
   readonly nowAndThen: string;
   /** What no check here can tell, whatever was answered. */

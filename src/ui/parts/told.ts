@@ -1,9 +1,11 @@
-import { earCheck } from "#core/checks/catalogue.ts";
-import type { Finding } from "#core/checks/finding.ts";
+import { type Asked, type Finding, isAnswered } from "#core/checks/finding.ts";
 import { asItShouldBe } from "#core/checks/look.ts";
+import { questionsOf } from "#core/diagnosis/evidence.ts";
 import type { Model } from "#core/diagnosis/model.ts";
+import { clientId } from "#core/rig/rig.ts";
 import type { Entry } from "#core/session/log.ts";
 import { english } from "#core/words/english.ts";
+import { movedText } from "#core/words/move-text.ts";
 import { seenWords } from "./look-answers.ts";
 import { placeName, seatName } from "./names.ts";
 
@@ -12,14 +14,32 @@ export const faultById = (model: Model, id: string) =>
   model.branches.flatMap(({ faults }) => faults).find((fault) => fault.id === id);
 
 /** A place with what is asked there: '2 reader, two knocks' or 'a look at the mixer'. */
-export const askedWords = (model: Model, asked: Finding["asked"]): string =>
-  asked.check === "look"
-    ? `a look at ${placeName(model.rig, asked.place)}`
-    : `${seatName(model.rig, asked.position)}, ${english.checks[asked.check].name}`;
+export function askedWords({ rig }: Model, asked: Finding["asked"]): string {
+  const { byHand, checks } = english;
+  switch (asked.check) {
+    case "look":
+      return (asked.place === clientId ? byHand.ask : byHand.look)(placeName(rig, asked.place));
+    case "twist":
+      return byHand.twist(placeName(rig, asked.part));
+    case "continuity":
+      return byHand.continuity(placeName(rig, asked.part), asked.from, asked.to);
+    case "complaint":
+      return `${seatName(rig, asked.position)}, ${byHand.complaint}`;
+    case "matrix":
+      return `${seatName(rig, asked.position)}, ${byHand.matrix}`;
+    default:
+      return `${seatName(rig, asked.position)}, ${checks[asked.check].name}`;
+  }
+}
+
+/** How many answers a question has, where 'all of them' is 'can't tell'; of a look none is. */
+export const answersTo = (asked: Asked, at: number): number =>
+  "position" in asked ? (questionsOf(asked)[at]?.answers.length ?? 0) : 0;
 
 /** An answer as it was given; all of a list is 'can't tell'. */
 export function answerWords(model: Model, given: readonly string[], all: number): string {
   if (given.length > 1 && given.length === all) return "can't tell";
+  if (given.length > 1 && all > 0) return given.join(", or ");
   const [first = asItShouldBe] = given;
   const fault = faultById(model, first);
   if (fault !== undefined) return seenWords(model.rig, fault);
@@ -28,16 +48,12 @@ export function answerWords(model: Model, given: readonly string[], all: number)
 
 /** What a finding or a move said, in one line. */
 export function toldWords(model: Model, entry: Entry): string {
-  if (entry.entry === "move")
-    return `${entry.move.move === "set right" ? "set right" : "seen to"}: ${placeName(model.rig, entry.move.place)}`;
+  if (entry.entry === "move") return movedText(english, model.rig, entry.move);
   if (entry.entry !== "finding") return entry.entry;
-  const { asked, results } = entry.finding;
-  const answers = results.map((given, at) =>
-    answerWords(
-      model,
-      given,
-      asked.check === "look" ? 0 : (earCheck(asked.check).questions[at]?.answers.length ?? 0),
-    ),
+  const { finding } = entry;
+  if (!isAnswered(finding)) return askedWords(model, finding.asked);
+  const answers = finding.results.map((given, at) =>
+    answerWords(model, given, answersTo(finding.asked, at)),
   );
-  return `${askedWords(model, asked)}: ${answers.join(", then ")}`;
+  return `${askedWords(model, finding.asked)}: ${answers.join(", then ")}`;
 }

@@ -1,6 +1,5 @@
 import type { Bench } from "#core/bench/bench.ts";
 import type { Group } from "#core/diagnosis/groups.ts";
-import { survives } from "#core/rig/moves.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { type Derived, derive } from "#core/session/derive.ts";
 import { holding, type Log } from "#core/session/log.ts";
@@ -27,7 +26,7 @@ export function Curtain({ held, derived, bench }: Props) {
     <section class="curtain">
       <p class="dim">{`Behind the curtain of rig number ${bench.seed}`}</p>
       <Heading>{sentence(faultWords(derived.model, hidden))}</Heading>
-      <p class="sure">{namedWords(derived, held.page.log, hidden)}</p>
+      <p class="sure">{namedWords(derived, held.page.log, bench)}</p>
       {position && <WayPicture rig={rig} position={position.id} fault={hidden} />}
       <div class="foot">
         <button type="button" class="main" onClick={() => held.bench()}>
@@ -39,9 +38,9 @@ export function Curtain({ held, derived, bench }: Props) {
 }
 
 /** Whether the page had it right, now or before somebody moved something. */
-function namedWords(derived: Derived, log: Log, hidden: RigFault): string {
-  if (!derived.evidence.moves.every((move) => survives(hidden, move)))
-    return "You set it right: it is gone from the rig.";
+function namedWords(derived: Derived, log: Log, bench: Bench): string {
+  const { hidden } = bench;
+  if (!bench.there(derived.evidence.moves)) return "You set it right: it is gone from the rig.";
   const entries = holding(log);
   const before = entries.flatMap(({ entry }, at) =>
     entry === "move" ? [derive(entries.slice(0, at))] : [],

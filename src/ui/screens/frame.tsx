@@ -1,6 +1,7 @@
 import type { ComponentChildren } from "preact";
 import { useRef } from "preact/hooks";
 import { useArrival } from "#ui/parts/use-arrival.ts";
+import { unsaid } from "./complaint-told.ts";
 import type { View } from "./page.ts";
 import type { Held } from "./use-page.ts";
 import { noticeWords, troubleWords } from "./words.ts";
@@ -48,6 +49,10 @@ export function Frame({ held: { page, world, edges, show }, children }: Props) {
 /** Where the way back leads. */
 function backFrom(view: View): View {
   if (view.screen === "listen" && view.plan) return { screen: "plan", plan: view.plan };
+  if (view.screen === "complaint") {
+    const told = unsaid(view.told);
+    return told ? { screen: "complaint", told } : { screen: "start" };
+  }
   return ["plan", "listen", "training"].includes(view.screen)
     ? { screen: "start" }
     : { screen: "board" };

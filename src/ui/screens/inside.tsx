@@ -1,4 +1,5 @@
 import { Board } from "./board.tsx";
+import { ComplaintScreen } from "./complaint.tsx";
 import { Curtain } from "./curtain.tsx";
 import { Listen } from "./listen.tsx";
 import type { Plan } from "./plan.ts";
@@ -19,6 +20,8 @@ export function Inside({ held }: { readonly held: Held }) {
       return <Listen held={held} view={view} />;
     case "training":
       return <Training held={held} />;
+    case "complaint":
+      return <ComplaintScreen held={held} told={view.told} />;
     default:
       return <InSession held={held} />;
   }
@@ -40,6 +43,7 @@ function InSession({ held }: { readonly held: Held }) {
     case "plan":
     case "listen":
     case "training":
+    case "complaint":
       return null;
     case "board":
       return <Board held={session} />;

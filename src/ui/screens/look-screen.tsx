@@ -1,8 +1,11 @@
+import type { Look } from "#core/checks/look.ts";
+import { clientId } from "#core/rig/rig.ts";
 import { english } from "#core/words/english.ts";
 import { lookAnswers, seenWords } from "#ui/parts/look-answers.ts";
 import { placeName, seatName } from "#ui/parts/names.ts";
 import { Tape } from "#ui/parts/tape.tsx";
 import { faultById } from "#ui/parts/told.ts";
+import { Meant } from "./complaint-meant.tsx";
 import { Heading } from "./frame.tsx";
 import type { AtPosition } from "./position-screen.tsx";
 import type { Ready } from "./ready.ts";
@@ -11,10 +14,25 @@ import { WayPicture } from "./way-picture.tsx";
 type Props = AtPosition & { readonly place: string };
 
 /** Go and look: a place, and the closed list of what may be seen there. */
-export function LookScreen({ held: { enter }, ready, position, place }: Props) {
-  const { model, rig } = ready.derived;
-  const look = model.looks.find((one) => one.place === place);
+export function LookScreen(props: Props) {
+  const { model } = props.ready.derived;
+  const look = model.looks.find((one) => one.place === props.place);
   if (look === undefined) return null;
+  return props.place === clientId ? (
+    <Meant {...props} look={look} />
+  ) : (
+    <Sights {...props} look={look} />
+  );
+}
+
+function Sights({
+  held: { enter },
+  ready,
+  position,
+  place,
+  look,
+}: Props & { readonly look: Look }) {
+  const { model, rig } = ready.derived;
   const answers = [
     ...lookAnswers(
       model.rig,

@@ -2,6 +2,7 @@ import type { Rig } from "#core/rig/rig.ts";
 import { add, holding, type Log, lastToTake, type Said } from "#core/session/log.ts";
 import type { Answered } from "#core/training/score.ts";
 import type { Reading } from "#storage/store.ts";
+import type { Told } from "./complaint-told.ts";
 import type { Plan } from "./plan.ts";
 
 export type View =
@@ -20,6 +21,8 @@ export type View =
       /** The plan it was come from. */
       readonly plan?: Plan;
     }
+  /** One complaint, as far as it was told. */
+  | { readonly screen: "complaint"; readonly told: Told }
   /** The ear-training round that the page holds. */
   | { readonly screen: "training" };
 

@@ -33,11 +33,10 @@ function Needed({ advice, ...props }: AtPosition & { readonly advice: Advice }) 
       return <Verdict {...props} verdict={advice} />;
     case "ask": {
       const { asked } = advice.option;
-      return asked.check === "look" ? (
-        <LookScreen {...props} place={asked.place} />
-      ) : (
+      if (asked.check === "look") return <LookScreen {...props} place={asked.place} />;
+      return "position" in asked && asked.check !== "complaint" ? (
         <Ask {...props} asked={asked} />
-      );
+      ) : null;
     }
   }
 }

@@ -1,5 +1,6 @@
 import { chainTo } from "#core/rig/chain.ts";
 import { type Effect, effects } from "#core/rig/effect.ts";
+import { clientId } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import type { Derived, State } from "#core/session/derive.ts";
 import { english } from "#core/words/english.ts";
@@ -22,6 +23,7 @@ export interface Seat {
 export const seatsOf = (derived: Derived): readonly Seat[] =>
   derived.rig.positions.map(({ id, name }) => seatOf(derived, id, name));
 
+/** What was ordered needs nobody, and is as well as it is meant to be. */
 function seatOf(derived: Derived, id: string, name: string): Seat {
   const state = derived.state(id);
   const plain = { id, name, state, words: stateWords[state], needsYou: false };
@@ -30,10 +32,12 @@ function seatOf(derived: Derived, id: string, name: string): Seat {
   const [fault] = leading ? leading.faults : [];
   if (leading === undefined || fault === undefined) return { ...plain, needsYou: true };
   const { model } = derived;
+  const said = english.faults[fault.name].is(whereText(english, model.rig, fault));
+  if (state === "wrong" && fault.part === clientId)
+    return { ...plain, state: "healthy", words: said };
   const effect = effectAt(model.rig, id, fault);
   const onTrunk = leading.branch === model.root && derived.rig.positions.length > 1;
-  const words =
-    effectBriefly(effect) ?? english.faults[fault.name].is(whereText(english, model.rig, fault));
+  const words = effectBriefly(effect) ?? said;
   return {
     ...plain,
     words: state === "unsure" ? `not sure yet: ${words}` : words,

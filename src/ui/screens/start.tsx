@@ -17,6 +17,16 @@ export function Start({ held }: { readonly held: Held }) {
       <Bench held={held} />
       <GoOn held={held} />
       <section class="before">
+        <h2>Somebody complains</h2>
+        <button
+          type="button"
+          class="tape"
+          onClick={() => held.show({ screen: "complaint", told: {} })}
+        >
+          One dead ear, no voice, hollow, or hum
+        </button>
+      </section>
+      <section class="before">
         <h2>Before anything is plugged in</h2>
         <button type="button" class="tape" onClick={() => held.show({ screen: "plan" })}>
           Will it work, and which lead?

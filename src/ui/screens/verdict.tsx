@@ -1,11 +1,13 @@
 import { type Advice, shownIn } from "#core/diagnosis/advice.ts";
 import type { Suspect } from "#core/diagnosis/suspects.ts";
+import { clientId } from "#core/rig/rig.ts";
 import { english } from "#core/words/english.ts";
 import { mendText } from "#core/words/fault-text.ts";
 import { faultWords } from "#ui/parts/fault-words.ts";
 import { seatName } from "#ui/parts/names.ts";
 import { counted, howSure, inHundred, sentence } from "#ui/parts/phrases.ts";
 import { Tape } from "#ui/parts/tape.tsx";
+import { Ordered } from "./complaint-meant.tsx";
 import { Heading } from "./frame.tsx";
 import { useHandOn } from "./hands.ts";
 import { moveFor } from "./move.ts";
@@ -68,6 +70,7 @@ function NextMove({ held: { enter, show }, ready, leading }: MoveProps) {
   const { rig } = ready.derived.model;
   const [fault] = leading.group.faults;
   if (fault === undefined) return null;
+  if (fault.part === clientId) return <Ordered show={show} rig={rig} fault={fault} />;
   const { move, done } = moveFor(fault);
   return (
     <div class="next-move">

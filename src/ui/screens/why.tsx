@@ -1,4 +1,4 @@
-import { earCheck } from "#core/checks/catalogue.ts";
+import { questionsOf } from "#core/diagnosis/evidence.ts";
 import type { Group } from "#core/diagnosis/groups.ts";
 import type { Model } from "#core/diagnosis/model.ts";
 import { type Reason, reasonsFor } from "#core/diagnosis/why.ts";
@@ -24,7 +24,7 @@ export function Why({ derived, group }: { readonly derived: Derived; readonly gr
 }
 
 function reasonWords(model: Model, { asked }: Reason, answer: Reason["answers"][number]): string {
-  const all = asked.check === "look" ? 0 : lengthOf(asked.check, answer.question);
+  const all = lengthOf(asked, answer.question);
   const given = answerWords(model, answer.given, all);
   const question = asked.check === "pair" ? `, ${answer.question}` : "";
   const place = `${askedWords(model, asked)}${question}`;
@@ -32,5 +32,7 @@ function reasonWords(model: Model, { asked }: Reason, answer: Reason["answers"][
   return `${place}: ${given}, where it would be ${answerWords(model, [answer.predicted], 0)} (${inHundred(answer.likelihood)} for what was said).`;
 }
 
-const lengthOf = (check: string, question: string): number =>
-  earCheck(check).questions.find(({ name }) => name === question)?.answers.length ?? 0;
+const lengthOf = (asked: Reason["asked"], question: string): number =>
+  "position" in asked
+    ? (questionsOf(asked).find(({ name }) => name === question)?.answers.length ?? 0)
+    : 0;

@@ -71,13 +71,13 @@ describe("groups", () => {
     const gains = (one: typeof model) => {
       const fault = sent(one.root);
       return one.pool
-        .behaviour(one.root.behaviour(fault ? [fault] : []))
+        .behaviour(one.under("position 1", fault ? [fault] : []))
         .gains.map((row) => row.map(({ re }) => re));
     };
     const [activeLeft, activeRight] = gains(model);
     const [left, right] = gains(other);
     expect(Math.sign((activeLeft?.[0] ?? 0) * (activeRight?.[0] ?? 0))).toBe(-1);
-    expect(left?.[0]).toBeGreaterThan(0.9);
+    expect(left?.[0]).toBeGreaterThan(0.7); // at the ear, past what headphones take of it
     expect(Math.abs(right?.[0] ?? 1)).toBeLessThan(0.01);
   });
 });

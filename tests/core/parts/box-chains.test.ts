@@ -148,7 +148,7 @@ test("an instrument with its right plug out feeds both sides from the left jack"
   if (rig === undefined) throw new Error("no such chain");
   const one = build({
     ...rig,
-    parts: rig.parts.filter(({ kind }) => kind !== "listener" && kind !== "operator"),
+    parts: rig.parts.filter(({ id }) => rig.part(id).family !== "person"),
     plugged: rig.plugged.filter(({ part }) => part !== "right lead"),
   });
   const [ll = 0, lr = 0, rl = 0, rr = 0] = sizes(one);

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
 import { chainTo } from "#core/rig/chain.ts";
-import { survives } from "#core/rig/moves.ts";
 import { build } from "#core/rig/rig.ts";
 import { rigFaults } from "#core/rig/rig-faults.ts";
 import { builtInRigs } from "#core/rig/rigs.ts";
+import { staying } from "#core/rig/staying.ts";
 
 const [hall] = builtInRigs;
 if (hall === undefined) throw new Error("no rig is built in");
@@ -28,8 +28,8 @@ test("a position that is not there is refused by its name", () => {
 test("setting right cures what a look shows at that place; a good part in its stead cures all", () => {
   for (const fault of rigFaults(rig)) {
     const { place, seen } = fault;
-    expect(survives(fault, { move: "set right", place })).toBe(!seen);
-    expect(survives(fault, { move: "replaced", place })).toBe(false);
-    expect(survives(fault, { move: "replaced", place: "elsewhere" })).toBe(true);
+    expect(staying(fault, { move: "set right", place }, rig)).toBe(seen ? 0 : 1);
+    expect(staying(fault, { move: "replaced", place }, rig)).toBe(0);
+    expect(staying(fault, { move: "replaced", place: "elsewhere" }, rig)).toBe(1);
   }
 });

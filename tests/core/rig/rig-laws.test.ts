@@ -1,13 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import type { Branch } from "#core/diagnosis/branch.ts";
+import { isUnlisted } from "#core/diagnosis/fault-sets.ts";
 import { earMatrix } from "#core/rig/ear-matrix.ts";
 import { plugged } from "#core/rig/mating.ts";
 import { midband } from "#core/rig/midband.ts";
-import { build, listenerOf, operatorId, type Rig } from "#core/rig/rig.ts";
+import { build, clientId, listenerOf, type Rig } from "#core/rig/rig.ts";
 import { type RigFault, rigFaults } from "#core/rig/rig-faults.ts";
 import { builtInRigs, fromHeadphoneSocket, fromMainPair } from "#core/rig/rigs.ts";
-import { type Segment, segmentsOf } from "#core/rig/segments.ts";
 import { stepsTo } from "#core/rig/steps.ts";
+import { modelFor } from "#core/session/derive.ts";
 import { size, subtract } from "#core/units/complex.ts";
 import { chain, type Matrix } from "#core/units/matrix.ts";
 
@@ -30,7 +32,6 @@ describe.each(builtInRigs.map((rig) => [rig.name, rig] as const))("%s", (name, r
   const steps = new Map(
     rig.positions.flatMap(({ id }) => stepsTo(built, id).map((step) => [step.id, step] as const)),
   );
-  const all = (segment: Segment): Segment[] => [segment, ...segment.below.flatMap(all)];
 
   test("healthy, every position has its sides the right way round, in polarity and alike", () => {
     for (const { id } of rig.positions) {
@@ -49,40 +50,27 @@ describe.each(builtInRigs.map((rig) => [rig.name, rig] as const))("%s", (name, r
     expect(new Set(faults.map(({ id }) => id)).size).toBe(faults.length);
   });
 
-  test("its tree holds each step and each fault once, each under the positions it serves", () => {
-    const segments = all(segmentsOf(rig));
-    const placed = segments.flatMap(({ steps: own }) => own.map(({ id }) => id));
-    expect(placed.toSorted()).toEqual([...steps.keys()].toSorted());
-    const owned = segments.flatMap(({ steps: own }) => own.flatMap((step) => step.faults));
-    expect(owned.map(({ id }) => id).toSorted()).toEqual(faults.map(({ id }) => id).toSorted());
-    for (const { positions, steps: own, below } of segments) {
-      for (const { id } of own) {
-        const serves = rig.positions.filter((position) =>
-          stepsTo(built, position.id).some((step) => step.id === id),
-        );
-        expect(serves.map((position) => position.id)).toEqual(positions);
-      }
-      expect(below.flatMap((branch) => branch.positions).toSorted()).toEqual(
-        below.length > 0 ? positions.toSorted() : [],
+  test("its tree holds each fault once, under the positions it reaches", () => {
+    const { branches, root } = modelFor(rig).model;
+    const listed = (branch: Branch) => branch.faults.filter((fault) => !isUnlisted(fault));
+    const owned = branches.flatMap((branch) => listed(branch).map(({ id }) => id));
+    expect(new Set(owned).size).toBe(owned.length);
+    const idle = faults.filter(({ id }) => !owned.includes(id));
+    expect(idle.every(({ at }) => at === "settings")).toBe(true); // knobs that do nothing here
+    for (const branch of branches) {
+      for (const fault of listed(branch))
+        expect(reached(fault), fault.id).toEqual(branch.positions);
+      expect(branch.below.flatMap(({ positions }) => positions).toSorted()).toEqual(
+        branch.below.length > 0 ? branch.positions.toSorted() : [],
       );
     }
+    expect(root.positions).toHaveLength(fiveSeats.get(name) ?? Number.NaN);
   });
 
-  test("its trunk is what all share, and each branch one position", () => {
-    const trunk = segmentsOf(rig);
-    const seats = fiveSeats.get(name);
-    expect(trunk.positions).toHaveLength(seats ?? Number.NaN);
-    const ids = trunk.steps.map(({ id }) => id);
-    expect(ids).toContain(operatorId);
-    expect(ids).toContain("inside laptop");
-    if (seats === 1) return;
-    expect(ids).toContain("into amplifier");
-    expect(trunk.below.map(({ positions }) => positions)).toEqual(
-      rig.positions.map(({ id }) => [id]),
+  const reached = (fault: RigFault) =>
+    rig.positions.flatMap(({ id }) =>
+      stepsTo(built, id).some((step) => step.owns(fault)) ? [id] : [],
     );
-    for (const branch of trunk.below)
-      expect(branch.steps.map(({ id }) => id)).toContain(listenerOf(branch.positions[0] ?? ""));
-  });
 
   test("a fault changes only the positions its step serves", () => {
     for (const { id } of rig.positions) {
@@ -121,7 +109,7 @@ describe("two faults", () => {
   const faults = rigFaults(rig);
   const ways = stepsTo(rig, "position 1");
   const any = fc.nat(faults.length - 1).map((at) => faults[at] as RigFault);
-  const electrical = ways.filter((step) => step.id.startsWith("in"));
+  const gainful = ways.filter((step) => step.id.startsWith("in") || step.id === clientId);
 
   test("the order of a set does not matter where its slots differ", () => {
     fc.assert(
@@ -140,7 +128,7 @@ describe("two faults", () => {
     fc.assert(
       fc.property(any, any, (a, b) => {
         if ([a, b].some(({ part }) => part === listenerOf("position 1"))) return;
-        const product = electrical
+        const product = gainful
           .map((step) => step.behaviour([a, b].filter(step.owns), 0, midband).gains)
           .reduce((first, then) => chain(then, first));
         expect(distance(earMatrix(rig, "position 1", [a, b]), product)).toBeLessThan(1e-12);

@@ -85,7 +85,8 @@ describe("moves", () => {
   );
 
   test("a part taken away takes its faults along, and what was heard before speaks of before", () => {
-    expect(chance(replaced, lostReturn)).toBe(0);
+    // But for what a new part may bring along.
+    expect(chance(replaced, lostReturn)).toBeLessThan(0.001);
     const { standing } = derived(replaced);
     expect(standing("position 1").trouble).toBeLessThan(
       derived(hollow).standing("position 1").trouble,

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { catalogue, type PartKind } from "#core/parts/catalogue.ts";
 import { faultNames } from "#core/parts/fault-names.ts";
-import { listenerOf, operatorId } from "#core/rig/rig.ts";
+import { clientId, listenerOf, operatorId } from "#core/rig/rig.ts";
 import { type RigFault, rigFaults } from "#core/rig/rig-faults.ts";
 import { english } from "#core/words/english.ts";
 import { faultText, mendText, whereText } from "#core/words/fault-text.ts";
@@ -20,6 +20,7 @@ const said = everyRig.flatMap((rig) =>
 /** How a fault's part is called. To somebody who listens, what to do is said without a name. */
 function nameOf({ part }: RigFault): RegExp {
   if (part === operatorId) return /whoever writes the answers down/i;
+  if (part === clientId) return /the feed/;
   return part.endsWith(listenerOf("")) ? /./ : new RegExp(part);
 }
 

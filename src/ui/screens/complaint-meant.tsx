@@ -1,0 +1,73 @@
+import { asItShouldBe, type Look, sightOf } from "#core/checks/look.ts";
+import type { FaultName } from "#core/parts/fault-names.ts";
+import type { Want } from "#core/patching/wants.ts";
+import type { BuiltRig } from "#core/rig/rig.ts";
+import type { RigFault } from "#core/rig/rig-faults.ts";
+import { english } from "#core/words/english.ts";
+import { mendText } from "#core/words/fault-text.ts";
+import { Point } from "#ui/parts/complaint-point.tsx";
+import { seatName } from "#ui/parts/names.ts";
+import { sentence } from "#ui/parts/phrases.ts";
+import { Roving } from "#ui/parts/roving.tsx";
+import { Tape } from "#ui/parts/tape.tsx";
+import { WantPicture } from "#ui/parts/want-picture.tsx";
+import { Heading } from "./frame.tsx";
+import type { AtPosition } from "./position-screen.tsx";
+
+const wantOf: Readonly<Partial<Record<FaultName, Want>>> = {
+  "mono is meant": "mono in both ears",
+  "left ear alone is meant": "left ear only",
+  "right ear alone is meant": "right ear only",
+};
+
+type Props = AtPosition & { readonly look: Look };
+
+/** Is it meant to be like that? Asked of whoever ordered the feed, before it is called a fault. */
+export function Meant({ held: { enter }, ready: { bench, derived }, position, look }: Props) {
+  const { model, rig } = derived;
+  const { place } = look;
+  const answer = (means: readonly string[]) =>
+    enter({ entry: "finding", finding: { asked: { check: "look", place }, results: [means] } });
+  const ordered = model.branches
+    .flatMap(({ faults }) => faults)
+    .filter((fault) => fault.place === place);
+  return (
+    <section class="look meant">
+      <Tape>{seatName(rig, position)}</Tape>
+      <Heading>Is it meant to be like that?</Heading>
+      <p class="hint">{`Ask ${english.client}. A feed that was wanted so is no fault.`}</p>
+      {bench && <p class="you-see">{`You look: ${english.asOrdered}.`}</p>}
+      <Roving label="Is it meant to be like that?" kind="points">
+        <Point onPress={() => answer([asItShouldBe])}>
+          <WantPicture want="stereo" />
+          <span>{english.asOrdered}</span>
+        </Point>
+        {ordered.map((fault) => (
+          <Point key={fault.id} onPress={() => answer([sightOf(fault)])}>
+            <WantPicture want={wantOf[fault.name] ?? "stereo"} />
+            <span>{english.faults[fault.name].seen}</span>
+          </Point>
+        ))}
+        <Point onPress={() => answer(look.answers)}>
+          <span>can't tell</span>
+        </Point>
+      </Roving>
+    </section>
+  );
+}
+
+interface OrderedProps {
+  readonly show: AtPosition["held"]["show"];
+  readonly rig: BuiltRig;
+  readonly fault: RigFault;
+}
+
+/** A feed that is as it was ordered: no hand goes anywhere. */
+export const Ordered = ({ show, rig, fault }: OrderedProps) => (
+  <div class="next-move">
+    <p class="move">{sentence(mendText(english, rig, fault))}</p>
+    <button type="button" class="main" onClick={() => show({ screen: "board" })}>
+      To the board
+    </button>
+  </div>
+);
