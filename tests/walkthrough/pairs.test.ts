@@ -56,10 +56,11 @@ test("two faults at once: one of them is found first", { timeout: 120_000 }, () 
       "position 1",
     );
     const { suspects } = walked.derived.standing("position 1");
-    const at = (group: Group) => suspects.findIndex((one) => one.group === group);
+    const at = ({ fault }: Listed) =>
+      suspects.findIndex(({ group }) => group.faults.includes(fault));
     return {
-      found: walked.end !== "healthy" && Math.min(at(a.group), at(b.group)) === 0,
-      both: Math.max(at(a.group), at(b.group)) < 6,
+      found: walked.mended || Math.min(at(a), at(b)) === 0,
+      both: Math.max(at(a), at(b)) < 6 || (walked.mended && walked.end === "healthy"),
       ids: `${a.fault.id} + ${b.fault.id}`,
     };
   });

@@ -10,15 +10,22 @@ export interface Found {
   readonly walked: Walked;
 }
 
-/** Where the planted fault's group stands among those shown, from zero; minus one where it is not. A position called healthy names nobody. */
-function rank({ group, walked }: Found): number {
+/**
+ * Where the planted fault's group stands among those shown, from zero; minus one where it is not. A position called healthy names nobody, but
+ * for what a move has mended.
+ */
+function rank({ fault, walked }: Found): number {
+  if (walked.mended && walked.end === "healthy") return 0;
   if (walked.end === "healthy") return -1;
-  return shownIn(walked.derived.standing(walked.position)).findIndex((one) => one.group === group);
+  return shownIn(walked.derived.standing(walked.position)).findIndex(({ group }) =>
+    group.faults.includes(fault),
+  );
 }
 
-const chance = ({ group, walked }: Found): number =>
-  walked.derived.standing(walked.position).suspects.find((one) => one.group === group)
-    ?.probability ?? 0;
+const chance = ({ fault, walked }: Found): number =>
+  walked.derived
+    .standing(walked.position)
+    .suspects.find(({ group }) => group.faults.includes(fault))?.probability ?? 0;
 
 export function score(found: readonly Found[]) {
   const weight = found.reduce((sum, { fault }) => sum + fault.weight, 0);
@@ -31,6 +38,11 @@ export function score(found: readonly Found[]) {
     firstByWeight: by(first, () => 1),
     firstByCount: first.length / found.length,
     checksByWeight: by(found, ({ walked }) => walked.checks),
+    secondsByWeight: by(found, ({ walked }) => walked.seconds),
+    mendedByWeight: by(
+      found.filter(({ walked }) => walked.mended),
+      () => 1,
+    ),
   };
 }
 

@@ -1,18 +1,24 @@
 import { earCheck } from "#core/checks/catalogue.ts";
 import type { Asked, Finding } from "#core/checks/finding.ts";
 import { asItShouldBe, sightsOf } from "#core/checks/look.ts";
+import { predictTwist, twistAnswers } from "#core/checks/twist.ts";
 import type { Advice } from "#core/diagnosis/advice.ts";
 import { questionsOf } from "#core/diagnosis/evidence.ts";
-import { relativeGains } from "#core/rig/ear-matrix.ts";
-import type { Gains } from "#core/rig/effect.ts";
+import { type Arranged, arranged, asDrawn } from "#core/rig/arranged.ts";
+import { earMatrix } from "#core/rig/ear-matrix.ts";
+import { type Gains, signed } from "#core/rig/effect.ts";
+import type { Move } from "#core/rig/moves.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import { build } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
+import { staying } from "#core/rig/staying.ts";
+import { stepsTo } from "#core/rig/steps.ts";
 import { type Derived, derive } from "#core/session/derive.ts";
 import { add, type Log } from "#core/session/log.ts";
 import { pairOrder } from "#core/signals/burst-pair.ts";
 import type { SignalName } from "#core/signals/catalogue.ts";
 import { render } from "#core/signals/render.ts";
+import { size } from "#core/units/complex.ts";
 import { fromDecibels } from "#core/units/decibels.ts";
 import type { Random } from "#core/units/random.ts";
 import { halves, type Pointed, type Recording, whereWas } from "#tests/robot/ears.ts";
@@ -21,7 +27,11 @@ const rate = 16_000;
 
 /** How one walk ended. */
 export interface Walked {
+  /** Checks and moves, and the seconds they took. */
   readonly checks: number;
+  readonly seconds: number;
+  /** Something that was planted was mended on the way. */
+  readonly mended: boolean;
   readonly derived: Derived;
   readonly log: Log;
   readonly position: string;
@@ -40,18 +50,38 @@ export interface World {
   readonly spoilt?: (recording: Recording) => Recording;
 }
 
+/** A world as some moves have left it. */
+interface Now extends World {
+  readonly state: Arranged;
+  readonly there: readonly RigFault[];
+}
+
+const begun = (world: World): Now => ({
+  ...world,
+  state: asDrawn(world.rig),
+  there: world.planted,
+});
+
+/** What a hand does to a world: what is cured half of the time is drawn. */
+const moved = (now: Now, move: Move): Now => ({
+  ...now,
+  there: now.there.filter((fault) => now.random() < staying(fault, move, now.state.rig)),
+  state: arranged(now.state, move),
+});
+
 function gainsAt(
-  { rig, planted, gains, random }: World,
+  { rig, there, state, gains, random }: Now,
   position: string,
   signal: SignalName,
 ): Gains {
   if (gains !== undefined) return gains(signal);
-  const there = planted.filter(({ comesAndGoes }) => !comesAndGoes || random() < 0.5);
-  return relativeGains(build(rig), position, there);
+  const shown = there.filter(({ comesAndGoes }) => !comesAndGoes || random() < 0.5);
+  const healthy = Math.max(...earMatrix(build(rig), position, []).flat().map(size));
+  return signed(earMatrix(build(state.rig), position, shown), healthy);
 }
 
 /** What the cups play: the signal's samples through the four gains. */
-function heardAt(world: World, position: string, name: SignalName, seed: number): Recording {
+function heardAt(world: Now, position: string, name: SignalName, seed: number): Recording {
   const sound = render(name, rate, seed);
   const [ll, lr, rl, rr] = gainsAt(world, position, name);
   const mix = (a: number, b: number) =>
@@ -63,8 +93,8 @@ function heardAt(world: World, position: string, name: SignalName, seed: number)
   });
 }
 
-const mirrors = ({ planted }: World, position: string): boolean =>
-  planted.filter(
+const mirrors = ({ there }: Now, position: string): boolean =>
+  there.filter(
     ({ name, part }) =>
       name === "mirrors left and right" && (part === "operator" || part.startsWith(`${position}:`)),
   ).length %
@@ -81,7 +111,7 @@ function wordFor({ place, faint }: Pointed, mirrored: boolean): string {
   return faint ? `faint, ${said}` : said;
 }
 
-function answersByEar(world: World, check: string, position: string): string[] {
+function answersByEar(world: Now, check: string, position: string): string[] {
   const { signal } = earCheck(check);
   const seed = Math.floor(world.random() * 1e6);
   const recording = heardAt(world, position, signal, seed);
@@ -97,29 +127,38 @@ function answersByEar(world: World, check: string, position: string): string[] {
 }
 
 /** A hand goes to where the sound is; the letter on that cup is read off. */
-function cupFor({ planted }: World, position: string, { place }: Pointed): string {
+function cupFor({ there, state }: Now, position: string, { place }: Pointed): string {
   if (place === "nothing at all") return "neither cup";
   if (place === "middle" || place === "all round") return "both cups";
-  const backwards = planted.some(
-    ({ name, part }) => name === "worn backwards" && part.startsWith(`${position}:`),
-  );
+  const turned = state.rig.positions.find(({ id }) => id === position)?.turned === true;
+  const backwards =
+    turned !==
+    there.some(({ name, part }) => name === "worn backwards" && part.startsWith(`${position}:`));
   return place.includes("left") !== backwards ? "cup marked L" : "cup marked R";
 }
 
 /** What a look shows. */
-function answersByEye(derived: Derived, world: World, place: string): string[] {
+function answersByEye(derived: Derived, world: Now, place: string): string[] {
   const look = derived.model.looks.find((one) => one.place === place);
-  const [shown] = look === undefined ? [] : sightsOf(look, world.planted);
+  const [shown] = look === undefined ? [] : sightsOf(look, world.there);
   return [shown ?? asItShouldBe];
 }
 
-function saidTo(derived: Derived, world: World, asked: Asked): string[] {
-  if (asked.check === "look") return answersByEye(derived, world, asked.place);
-  if ("position" in asked) return answersByEar(world, asked.check, asked.position);
-  throw new Error(`nobody can answer ${asked.check} here`);
+/** Whether anything changes when a plug is twisted. */
+function twistOf({ there, random }: Now, part: string, plug: string): string {
+  const here = there.filter((one) => one.part === part && (one.at === plug || one.at === "body"));
+  const [, changes = 0] = predictTwist(here);
+  return twistAnswers[random() < changes ? 1 : 0];
 }
 
-function answer(derived: Derived, world: World, asked: Asked): Finding {
+function saidTo(derived: Derived, world: Now, asked: Asked): string[] {
+  if (asked.check === "look") return answersByEye(derived, world, asked.place);
+  if (asked.check === "twist") return [twistOf(world, asked.part, asked.plug)];
+  if ("position" in asked) return answersByEar(world, asked.check, asked.position);
+  throw new Error("nobody can answer that here");
+}
+
+function answer(derived: Derived, world: Now, asked: Asked): Finding {
   const said = saidTo(derived, world, asked);
   const lists = "position" in asked ? questionsOf(asked).map(({ answers }) => answers) : [];
   const slipped = said.map((one, at) => {
@@ -135,22 +174,36 @@ const most = 30;
 /** A log that draws the rig and says nothing else yet. */
 export const drawn = (rig: Rig): Log => add([], { entry: "drawing", rig }, 0);
 
-/** Walks one position of a world from what a log knows to a verdict, answering whatever the program asks. */
+/** Walks one position of a world from what a log knows to a verdict, answering whatever the program asks and moving what it says. */
 export function walk(world: World, position: string, before: Log = drawn(world.rig)): Walked {
   let log = before;
+  let now = begun(world);
+  let seconds = 0;
   for (let checks = 0; ; checks++) {
     const derived = derive(log);
     if (derived === undefined) throw new Error("the log draws no rig");
-    const { advice } = derived.standing(position);
-    const asked = advice.advice === "ask" && checks < most ? advice.option.asked : undefined;
-    if (asked === undefined) return { checks, derived, log, position, end: endOf(advice) };
-    log = add(log, { entry: "finding", finding: answer(derived, world, asked) }, 0);
+    const { advice, choice } = derived.standing(position);
+    if (checks >= most || advice.advice === "healthy" || advice.advice === "verdict") {
+      const reach = stepsTo(build(now.state.rig), position);
+      const left = now.there.filter((fault) => reach.some((step) => step.owns(fault)));
+      const mended = left.length < world.planted.length;
+      return { checks, seconds, mended, derived, log, position, end: endOf(advice) };
+    }
+    if (advice.advice === "ask") {
+      const { asked } = advice.option;
+      seconds += advice.option.seconds;
+      log = add(log, { entry: "finding", finding: answer(derived, now, asked) }, 0);
+    } else {
+      seconds += choice?.best?.cost ?? 8;
+      now = moved(now, advice.move);
+      log = add(log, { entry: "move", move: advice.move }, 0);
+    }
   }
 }
 
 /** Lost: it would go on asking. */
 function endOf(advice: Advice): Walked["end"] {
-  if (advice.advice === "ask") return "lost";
+  if (advice.advice === "ask" || advice.advice === "do") return "lost";
   if (advice.advice === "healthy") return "healthy";
   return advice.sure ? "sure" : "unsure";
 }

@@ -14,6 +14,8 @@ export interface Question {
    * wrong.
    */
   readonly predict: (behaviour: Behaviour, healthy: Behaviour) => Float64Array;
+  /** What is said of a way that comes and goes, whatever it does then; left out where each hearing is judged by itself. */
+  readonly unsteady?: Float64Array;
 }
 
 /** A sound and what is asked about it. */

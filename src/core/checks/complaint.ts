@@ -17,7 +17,7 @@ const spoken = (words: Shares, kept: Probability): Float64Array =>
 const shares = impressions.map((impression) => spoken(said[impression], unnoticed[impression]));
 
 /** What is said of a way that comes and goes, one probability for each of `complaints`. */
-export const unsteady: Float64Array = spoken(comingAndGoing, 0.1);
+const unsteady: Float64Array = spoken(comingAndGoing, 0.1);
 
 /**
  * What somebody complains of, if at all, who hears ordinary programme: music with a voice in the middle, some of it on the
@@ -26,6 +26,7 @@ export const unsteady: Float64Array = spoken(comingAndGoing, 0.1);
 export const complaint: Question = {
   name: "complaint",
   answers: complaints,
+  unsteady,
   predict: (behaviour, healthy) => {
     const heard = impressionsOf(behaviour, healthy);
     if (!behaviour.mirrors) return words(heard);

@@ -64,4 +64,6 @@ export const isReading = (finding: Finding): finding is Reading =>
 /** What happened, in order. */
 export type Happening =
   | { readonly kind: "finding"; readonly finding: Finding }
-  | { readonly kind: "move"; readonly move: Move };
+  | { readonly kind: "move"; readonly move: Move }
+  /** A move that was asked for and cannot be made here: there is no other set, no free output. */
+  | { readonly kind: "cannot"; readonly move: Move };

@@ -1,9 +1,11 @@
 import { catalogue, earCheck } from "#core/checks/catalogue.ts";
 import type { Asked } from "#core/checks/finding.ts";
 import { slip } from "#core/checks/slips.ts";
+import type { Move } from "#core/rig/moves.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
-import type { Probability } from "#core/units/units.ts";
+import type { Probability, Seconds } from "#core/units/units.ts";
 import type { Beliefs } from "./beliefs.ts";
+import { type Chosen, choiceAt } from "./choice.ts";
 import { isThere, livesOf } from "./course.ts";
 import type { Evidence } from "./evidence.ts";
 import { isUnlisted } from "./fault-sets.ts";
@@ -11,7 +13,7 @@ import { type Fit, fitAt } from "./fit.ts";
 import type { Group } from "./groups.ts";
 import type { Model } from "./model.ts";
 import { type Option, optionsAt } from "./options.ts";
-import { type Suspect, suspectsOf, troubleAt } from "./suspects.ts";
+import { culpritsOf, type Suspect, suspectsOf, troubleAt } from "./suspects.ts";
 
 /** How sure a verdict is, and how little trouble may be left at a position called healthy. */
 const sureEnough: Probability = 0.95;
@@ -22,6 +24,8 @@ const worth = 0.002;
 /** What a position needs now. */
 export type Advice =
   | { readonly advice: "ask"; readonly option: Option }
+  /** A move that tells something, or that may cure and costs little; then to hear again. */
+  | { readonly advice: "do"; readonly move: Move; readonly cures: boolean }
   | { readonly advice: "healthy" }
   /**
    * Sure: its leading suspect has 95 %. Not sure: nothing on offer is worth its seconds, or, where it does not fit, the answers go
@@ -34,9 +38,13 @@ export interface Standing {
   readonly position: string;
   readonly trouble: Probability;
   readonly suspects: readonly Suspect[];
+  /** What a move took away or laid aside, that had been wrong here. */
+  readonly culprits: readonly Suspect[];
   /** Whom a verdict names: the likeliest, or 'something not on the list' where the answers go with none that is likely. */
   readonly leading: Suspect | undefined;
   readonly advice: Advice;
+  /** What was weighed once something seemed wrong, the cheapest first: why this next. */
+  readonly choice: Chosen | undefined;
 }
 
 /** The required checks not clearly answered at a position since anything on the way to it was touched. */
@@ -78,7 +86,7 @@ export function shownIn({ leading, suspects }: Standing): readonly Suspect[] {
   return [...(leading === undefined ? [] : [leading]), ...others.slice(0, mostShown)];
 }
 
-/** The standing of one position: how likely trouble is there, who is suspected, what to ask next. */
+/** The standing of one position: how likely trouble is there, who is suspected, what to do next. */
 export function standingAt(
   model: Model,
   groups: readonly Group[],
@@ -90,15 +98,64 @@ export function standingAt(
   const trouble = troubleAt(model, beliefs, position);
   const missing = unanswered(evidence, position);
   const fit = fitAt(model, evidence, beliefs, position);
-  const settled = settle(trouble, suspects, missing, fit, position);
+  const settled =
+    turnedBack(evidence, position) ?? settle(trouble, suspects, missing, fit, position);
+  const listening = missing.length > 0 && trouble < 0.5;
+  const choice =
+    settled === undefined && !listening
+      ? choiceAt(model, evidence, beliefs, position, wellBeside(model, evidence, beliefs, position))
+      : undefined;
   const advice =
     settled ??
-    next(
-      offered(optionsAt(model, evidence, beliefs, position), trouble, missing),
-      position,
-      missing,
-    );
-  return { position, trouble, suspects, leading: leadingOf(suspects, advice), advice };
+    (choice === undefined
+      ? next(heardFirst(optionsAt(model, evidence, beliefs, position)), position, missing)
+      : chosen(choice));
+  return {
+    position,
+    trouble,
+    suspects,
+    culprits: culpritsOf(groups, beliefs, position),
+    leading: leadingOf(suspects, advice),
+    advice,
+    choice,
+  };
+}
+
+/** Headphones that were turned round to see what changes are turned back once that was heard. */
+function turnedBack({ era, heard, nowAt }: Evidence, position: string): Advice | undefined {
+  const { positions } = era.course.state.rig;
+  if (positions.find(({ id }) => id === position)?.turned !== true) return undefined;
+  const told = heard.some((one) => one.position === position && one.channel === nowAt(position));
+  return told
+    ? { advice: "do", move: { move: "turned round", position }, cures: false }
+    : undefined;
+}
+
+/** Other positions where all was heard and nothing is wrong. */
+const wellBeside = (
+  model: Model,
+  evidence: Evidence,
+  beliefs: Beliefs,
+  position: string,
+): readonly string[] =>
+  model.root.positions.filter(
+    (one) =>
+      one !== position &&
+      unanswered(evidence, one).length === 0 &&
+      troubleAt(model, beliefs, one) < fitEnough,
+  );
+
+/** A repair that costs no more than this is tried without a verdict. */
+const cheap: Seconds = 30;
+
+/** What was chosen, as advice. */
+function chosen({ best }: Chosen): Advice {
+  if (best === undefined) return { advice: "verdict", sure: false, fits: true };
+  const { doing, cost } = best;
+  if (doing.do === "ask")
+    return { advice: "ask", option: { asked: doing.asked, bits: 0, seconds: cost } };
+  if (doing.do === "mend" && cost > cheap) return { advice: "verdict", sure: false, fits: true };
+  return { advice: "do", move: doing.move, cures: doing.do === "mend" };
 }
 
 function leadingOf(suspects: readonly Suspect[], advice: Advice): Suspect | undefined {
@@ -108,14 +165,8 @@ function leadingOf(suspects: readonly Suspect[], advice: Advice): Suspect | unde
 }
 
 /** While nothing points to trouble, a position is heard before anybody gets up to look. */
-const offered = (
-  options: readonly Option[],
-  trouble: Probability,
-  missing: readonly string[],
-): readonly Option[] =>
-  missing.length > 0 && trouble < 0.5
-    ? options.filter(({ asked }) => asked.check !== "look")
-    : options;
+const heardFirst = (options: readonly Option[]): readonly Option[] =>
+  options.filter(({ asked }) => asked.check !== "look");
 
 /** Answers less likely than this, against the likeliest, are no fit. */
 const poorFit: Probability = 0.02;

@@ -39,6 +39,7 @@ export function answersFor(pool: Pool, healthy: (position: string) => number): A
   };
   const questions = lookup(everyQuestion, (question) =>
     perWay((behaviour, position) => {
+      if (question.unsteady !== undefined && pool.comesAndGoes(behaviour)) return question.unsteady;
       const normal = pool.behaviour(healthy(position));
       return mixed(
         pool.showings(behaviour).map(({ number, share }) => {

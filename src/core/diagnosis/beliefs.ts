@@ -3,6 +3,7 @@ import type { Knot, State } from "#core/inference/knot.ts";
 import type { Way } from "#core/inference/spread.ts";
 import { believe } from "#core/inference/tree.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
+import type { Probability } from "#core/units/units.ts";
 import { type Branch, mostFaults } from "./branch.ts";
 import type { Era } from "./era.ts";
 import type { Evidence } from "./evidence.ts";
@@ -24,7 +25,20 @@ export interface Beliefs {
   readonly sets: (branch: Branch) => BelievedSets;
   /** What the whole way to a position may do now, with how likely; `above` is what the last branch hangs from. */
   readonly ways: (position: string) => readonly Way[];
+  /** What may be wrong on the way to a position now, all of it together, the likeliest first; what is very unlikely is left out. */
+  readonly together: (position: string) => readonly Together[];
 }
+
+/** All that is wrong on a way, and how likely that is. */
+export interface Together {
+  readonly faults: readonly RigFault[];
+  /** What the way does under it now. */
+  readonly behaviour: number;
+  readonly probability: Probability;
+}
+
+/** What is less likely than this is left out. */
+const least: Probability = 1e-4;
 
 /** The exact posterior of a rig. A pure function of the model and the evidence. */
 export function beliefsOf(model: Model, evidence: Evidence): Beliefs {
@@ -52,6 +66,18 @@ export function beliefsOf(model: Model, evidence: Evidence): Beliefs {
         behaviour: tokens.at(behaviour, channel),
         probability,
       }));
+    }),
+    together: remembered((position: string) => {
+      const channel = era.channelAt(position, era.course.now);
+      const way = era.branches.filter((one) => one.positions.includes(position));
+      const sets = way.map((one) => one.setsAt(era.course.now));
+      return belief
+        .paths(knot(era.end(position)), least)
+        .map(({ states, behaviour, probability }) => ({
+          faults: states.flatMap((at, depth) => sets[depth]?.[at] ?? []),
+          behaviour: tokens.at(behaviour, channel),
+          probability,
+        }));
     }),
   };
 }

@@ -19,6 +19,8 @@ export interface Course {
   readonly moves: readonly Move[];
   /** What is plugged where, epoch by epoch. */
   readonly rigs: readonly Rig[];
+  /** What is plugged where now, and what could be put back. */
+  readonly state: Arranged;
   readonly now: number;
   readonly touches: ReadonlyMap<RigFault, readonly Touch[]>;
 }
@@ -40,7 +42,7 @@ export function courseOf(
   for (const [at, move] of moves.entries())
     for (const touch of touched(rigs[at] ?? drawn, move, at + 1, faults))
       touches.set(touch.fault, [...(touches.get(touch.fault) ?? []), touch]);
-  return { moves, rigs, now: moves.length, touches };
+  return { moves, rigs, state, now: moves.length, touches };
 }
 
 function touched(

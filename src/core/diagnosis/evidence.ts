@@ -44,6 +44,10 @@ export interface Evidence {
   readonly glimpsed: readonly Glimpsed[];
   /** Looks at places that nobody touched since. */
   readonly seen: ReadonlySet<string>;
+  /** Plugs that were twisted since they were touched: part and plug. */
+  readonly twisted: ReadonlySet<string>;
+  /** Moves that cannot be made here, written as JSON. */
+  readonly cannot: ReadonlySet<string>;
   /** The state of the way to a position now. */
   readonly nowAt: (position: string) => number;
 }

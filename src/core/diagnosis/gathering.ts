@@ -26,6 +26,7 @@ export function evidenceOf(model: Model, happenings: readonly Happening[]): Evid
   const gathering = new Gathering(model, eraAfter(model, moves));
   for (const [number, happening] of happenings.entries())
     if (happening.kind === "move") gathering.epoch++;
+    else if (happening.kind === "cannot") gathering.cannot.add(JSON.stringify(happening.move));
     else gathering.find(happening.finding, number);
   return { moves, ...gathering.found() };
 }
@@ -33,6 +34,7 @@ export function evidenceOf(model: Model, happenings: readonly Happening[]): Evid
 /** Findings on their way into evidence, one after the other. */
 class Gathering {
   epoch = 0;
+  readonly cannot = new Set<string>();
   readonly #model: Model;
   readonly #era: Era;
   readonly #heard: Heard[] = [];
@@ -40,6 +42,8 @@ class Gathering {
   readonly #glimpsed = new Map<string, Glimpsed>();
   /** For each place that was looked at, since when it was untouched then. */
   readonly #seen = new Map<string, number>();
+  /** The same for each plug that was twisted. */
+  readonly #twisted = new Map<string, number>();
 
   constructor(model: Model, era: Era) {
     this.#model = model;
@@ -69,17 +73,15 @@ class Gathering {
       measured: this.#measured,
       glimpsed: [...this.#glimpsed.values()],
       seen: new Set(untouched.map(([place]) => place)),
+      twisted: new Set([...this.#twisted].filter(([, at]) => at === now).map(([plug]) => plug)),
+      cannot: this.cannot,
       nowAt: (position) => era.channelAt(position, now),
     };
   }
 
   #told({ asked, results, otherTimes }: Answered, number: number): void {
     if (asked.check === "look") this.#looked(asked.place, results);
-    else if (asked.check === "twist")
-      this.#note(
-        `twist ${number}`,
-        twisted(this.#era, this.epoch, asked.part, asked.plug, results),
-      );
+    else if (asked.check === "twist") this.#twist(asked.part, asked.plug, results);
     else if (this.#has(asked.position)) {
       this.#hear(asked, results, number);
       if (otherTimes !== undefined) this.#hear(asked, otherTimes, number + 0.5);
@@ -95,6 +97,13 @@ class Gathering {
     const since = untouchedSince(this.#era, place, this.epoch);
     this.#seen.set(place, since);
     this.#note(`${place} ${since}`, glanced(this.#model, this.#era, this.epoch, place, results));
+  }
+
+  /** A second twist of what nobody touched takes the place of the first. */
+  #twist(part: string, plug: string, results: Results): void {
+    const key = `${part} ${plug}`;
+    this.#twisted.set(key, this.epoch);
+    this.#note(`twist ${key} ${this.epoch}`, twisted(this.#era, this.epoch, part, plug, results));
   }
 
   #note(key: string, one: Glimpsed | undefined): void {

@@ -66,16 +66,18 @@ function likelihoodOf(
 
 /** What was heard under one behaviour: the same judgement each time, or where it comes and goes one drawn anew at each playing. */
 function chanceOf({ pool }: Model, asked: readonly Reader[]): (behaviour: number) => number {
+  const steady = (some: readonly Reader[], behaviour: number): number => {
+    let product = 1;
+    for (const { predict, weights } of some) product *= dot(predict(behaviour), weights);
+    return product;
+  };
+  const once = asked.filter(({ question }) => question.unsteady !== undefined);
   let playings: ReturnType<typeof playingsOf> | undefined;
   return (behaviour) => {
-    if (!pool.comesAndGoes(behaviour)) {
-      let product = 1;
-      for (const { predict, weights } of asked) product *= dot(predict(behaviour), weights);
-      return product;
-    }
+    if (!pool.comesAndGoes(behaviour)) return steady(asked, behaviour);
+    playings ??= playingsOf(asked.filter((one) => !once.includes(one)));
     const showings = pool.showings(behaviour);
-    let product = 1;
-    playings ??= playingsOf(asked);
+    let product = steady(once, behaviour);
     for (const playing of playings) {
       let sum = 0;
       for (const { number, share } of showings) sum += share * playing(number);

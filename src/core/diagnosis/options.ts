@@ -2,10 +2,11 @@ import { catalogue } from "#core/checks/catalogue.ts";
 import type { EarCheck } from "#core/checks/check.ts";
 import type { Asked } from "#core/checks/finding.ts";
 import { type Look, predictLook } from "#core/checks/look.ts";
-import { given, lookSlip, slip } from "#core/checks/slips.ts";
-import { both, expected, information, type Prospect } from "#core/inference/information.ts";
+import { given, lookSlip } from "#core/checks/slips.ts";
+import { expected, information, type Prospect } from "#core/inference/information.ts";
 import type { Way } from "#core/inference/spread.ts";
 import type { Seconds } from "#core/units/units.ts";
+import { answersTo, neighbour, walk } from "./asking.ts";
 import type { Beliefs, BelievedSets } from "./beliefs.ts";
 import type { Branch } from "./branch.ts";
 import type { Evidence } from "./evidence.ts";
@@ -19,8 +20,6 @@ export interface Option {
   readonly seconds: Seconds;
 }
 
-/** To get to another seat, and the headphones on. Handbook, section 8. */
-export const walk: Seconds = 10;
 /** Less likely than this and it steers no choice. */
 const negligible = 1e-5;
 
@@ -78,36 +77,6 @@ function atPosition(
   return [...merged.values()];
 }
 
-function answersTo(
-  model: Model,
-  { heard, nowAt }: Evidence,
-  behaviour: number,
-  position: string,
-  check: EarCheck,
-): Float64Array {
-  const before = heard.filter(
-    (one) =>
-      one.position === position &&
-      one.channel === nowAt(position) &&
-      check.questions.includes(one.question),
-  );
-  if (before.length === 0) return model.answers(check, position)(behaviour);
-  return check.questions
-    .map((question) => {
-      const fresh = model.predict(question, position)(behaviour);
-      const weights = before.find((one) => one.question === question)?.weights;
-      return given(weights === undefined ? fresh : weighed(fresh, weights), slip);
-    })
-    .reduce(both);
-}
-
-/** The same judgement as before, so far as the answers given tell which it was. */
-function weighed(fresh: Float64Array, weights: Float64Array): Float64Array {
-  const product = fresh.map((p, at) => p * (weights[at] ?? 1));
-  const all = product.reduce((sum, p) => sum + p, 0);
-  return all > 0 ? product.map((p) => p / all) : fresh;
-}
-
 /** What each case of what may be seen would be answered. */
 function glances(look: Look, { faults, probabilities }: BelievedSets): readonly Prospect[] {
   const { which, shown } = showing(look, faults);
@@ -157,17 +126,4 @@ function elsewhere(
         seconds: check.seconds + walk,
       };
     });
-}
-
-/** The position to go to for a second opinion: one already begun, else the next not heard from, else the next. */
-function neighbour(model: Model, evidence: Evidence, position: string): string | undefined {
-  const all = model.root.positions;
-  const at = all.indexOf(position);
-  const others = [...all.slice(at + 1), ...all.slice(0, at)];
-  const asked = (one: string) =>
-    evidence.heard.filter((each) => each.position === one && each.channel === evidence.nowAt(one))
-      .length;
-  const whole = catalogue.filter(({ required }) => required).flatMap((check) => check.questions);
-  const begun = others.find((one) => asked(one) > 0 && asked(one) < whole.length);
-  return begun ?? others.find((one) => asked(one) === 0) ?? others[0];
 }

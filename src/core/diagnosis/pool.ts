@@ -51,7 +51,10 @@ class Behaviours implements Pool {
     return entry.behaviour;
   }
 
+  /** What changes nothing is that, however many signals there are. */
   join(first: number, then: number): number {
+    if (first === this.straight) return then;
+    if (then === this.straight) return first;
     const row = this.#joins[first] ?? new Map<number, number>();
     this.#joins[first] = row;
     const found = row.get(then) ?? this.#joined(first, then);

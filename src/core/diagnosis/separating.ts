@@ -2,9 +2,9 @@ import { catalogue } from "#core/checks/catalogue.ts";
 import type { Asked } from "#core/checks/finding.ts";
 import { predictLook, sightsOf } from "#core/checks/look.ts";
 import type { Seconds } from "#core/units/units.ts";
+import { walk } from "./asking.ts";
 import type { Group } from "./groups.ts";
 import type { Model } from "./model.ts";
-import { walk } from "./options.ts";
 
 /** More than this much of the answers lies apart, from zero to one. */
 const wellApart = 0.5;

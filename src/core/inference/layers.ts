@@ -1,3 +1,4 @@
+import { costsAlone } from "./estimate.ts";
 import type { Small, SmallRepair } from "./small.ts";
 
 /**
@@ -28,7 +29,7 @@ export function layersOf(
   partly: readonly SmallRepair[],
   fallback: number,
 ): (done: number) => Layer {
-  const cheapest = wrong.map((one, at) => one * cheapestCure(repairs, at, fallback));
+  const alone = costsAlone(wrong, repairs, fallback);
   const made = new Map<number, Layer>();
   const make = (done: number): Layer => {
     const left = weights.map((weight, at) =>
@@ -41,7 +42,7 @@ export function layersOf(
       done,
       mass: sums(left),
       stop: sums(left.map((weight, at) => weight * fallback * (wrong[at] as number))),
-      least: sums(left.map((weight, at) => weight * (cheapest[at] as number))),
+      least: sums(left.map((weight, at) => weight * (alone[at] as number))),
       known: new Uint8Array(1 << weights.length),
     };
     made.set(done, layer);
@@ -49,17 +50,6 @@ export function layersOf(
   };
   return (done) => made.get(done) ?? make(done);
 }
-
-/** The fewest seconds in which something that is wrong can come right, even in part. */
-export const cheapestCure = (
-  repairs: readonly SmallRepair[],
-  at: number,
-  fallback: number,
-): number =>
-  repairs.reduce(
-    (least, { seconds, cures }) => ((cures[at] as number) > 0 ? Math.min(least, seconds) : least),
-    fallback,
-  );
 
 /** The sum of the members of every set. */
 function sums(each: Float64Array): Float64Array {

@@ -15,7 +15,10 @@ export interface Move {
 }
 
 /** All moves of a problem. */
-export function movesOf({ tests, repairs }: Small, partly: readonly SmallRepair[]): readonly Move[] {
+export function movesOf(
+  { tests, repairs }: Small,
+  partly: readonly SmallRepair[],
+): readonly Move[] {
   const asking = tests.map(({ at, seconds, columns }) => ({
     next: { step: "test", at } as const,
     seconds,

@@ -1,5 +1,6 @@
 import { gatherer } from "./gather.ts";
 import type { Join, Knot } from "./knot.ts";
+import { type Path, pathsDown, type Stop } from "./paths.ts";
 import type { Joined } from "./rows.ts";
 import { type Spread, spread, type Way } from "./spread.ts";
 
@@ -9,6 +10,8 @@ export interface Belief {
   readonly states: (knot: Knot) => Float64Array;
   /** The behaviours of the whole way to a knot with nothing below it. */
   readonly ways: (knot: Knot) => readonly Way[];
+  /** The states on the way to a knot with nothing below it, together, where that is likelier than `least`; the likeliest first. */
+  readonly paths: (knot: Knot, least: number) => readonly Path[];
 }
 
 /**
@@ -44,5 +47,15 @@ export function believe(
     spreads.set(knot, made);
     return made;
   };
-  return { states: (knot) => spreadOf(knot).states, ways: (knot) => spreadOf(knot).ways };
+  const stopsTo = (knot: Knot): readonly Stop[] => {
+    const parent = above.get(knot);
+    const child = parent?.below.indexOf(knot) ?? 0;
+    const before = parent === undefined ? [] : stopsTo(parent);
+    return [...before, { knot, gathered: gathered(knot), child }];
+  };
+  return {
+    states: (knot) => spreadOf(knot).states,
+    ways: (knot) => spreadOf(knot).ways,
+    paths: (knot, least) => pathsDown(stopsTo(knot), start, limit, least),
+  };
 }

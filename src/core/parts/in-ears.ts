@@ -165,6 +165,7 @@ export const inEars = kindOf(
         ...sides.flatMap((side) => earFaults(side, drivers)),
         ...bothFaults,
       ],
+      oneListener: true,
       look: 10,
     };
   },

@@ -111,6 +111,8 @@ export interface Part {
   /** Seconds by which its right side comes later than its left. */
   readonly late?: (control: Control) => Seconds;
   readonly faults: readonly Fault[];
+  /** It goes into an ear: it is exchanged with nobody's and never turned round (hygiene; common practice, no source). */
+  readonly oneListener?: true;
   /** Seconds for a look at it: its switches, its plugs, how it is worn. */
   readonly look: Seconds;
 }

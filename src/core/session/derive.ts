@@ -53,6 +53,7 @@ function deriveFrom(rig: Rig, entries: Log): Derived {
   const { model, groups } = modelFor(rig);
   const happenings = entries.flatMap((entry): Happening[] => {
     if (entry.entry === "finding") return [{ kind: "finding", finding: entry.finding }];
+    if (entry.entry === "cannot") return [{ kind: "cannot", move: entry.move }];
     return entry.entry === "move" ? [{ kind: "move", move: entry.move }] : [];
   });
   const evidence = evidenceOf(model, happenings);

@@ -2,10 +2,14 @@ import type { Finding } from "#core/checks/finding.ts";
 import type { Move } from "#core/rig/moves.ts";
 import type { Rig } from "#core/rig/rig.ts";
 
-/** What an entry says: what the rig is, what somebody changed, what was found, or that an earlier entry is taken back. */
+/**
+ * What an entry says: what the rig is, what somebody changed, what cannot be changed here, what was found, or that an earlier entry is taken
+ * back.
+ */
 export type Said =
   | { readonly entry: "drawing"; readonly rig: Rig }
   | { readonly entry: "move"; readonly move: Move }
+  | { readonly entry: "cannot"; readonly move: Move }
   | { readonly entry: "finding"; readonly finding: Finding }
   | { readonly entry: "taken back"; readonly taken: string };
 
@@ -36,4 +40,4 @@ export function holding(log: Log): Log {
 
 /** The last finding or move that holds: what 'take it back' takes. */
 export const lastToTake = (log: Log): Entry | undefined =>
-  holding(log).findLast(({ entry }) => entry === "finding" || entry === "move");
+  holding(log).findLast(({ entry }) => entry !== "drawing");

@@ -36,7 +36,7 @@ export function likelihoods(
   return (there) => {
     let product = 1;
     for (const { one, at, epoch } of readers) {
-      if (one.kind === "move" || !isAnswered(one.finding)) continue;
+      if (one.kind !== "finding" || !isAnswered(one.finding)) continue;
       const faults = there[epoch] ?? [];
       const key = `${at} ${faults.map(({ id }) => id)}`;
       const found =
