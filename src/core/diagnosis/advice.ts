@@ -1,23 +1,20 @@
-import { catalogue, earCheck } from "#core/checks/catalogue.ts";
+import { earCheck } from "#core/checks/catalogue.ts";
 import type { Asked } from "#core/checks/finding.ts";
-import { slip } from "#core/checks/slips.ts";
 import type { Move } from "#core/rig/moves.ts";
-import type { RigFault } from "#core/rig/rig-faults.ts";
 import type { Probability, Seconds } from "#core/units/units.ts";
 import type { Beliefs } from "./beliefs.ts";
 import { type Chosen, choiceAt } from "./choice.ts";
-import { isThere, livesOf } from "./course.ts";
 import type { Evidence } from "./evidence.ts";
 import { isUnlisted } from "./fault-sets.ts";
 import { type Fit, fitAt } from "./fit.ts";
 import type { Group } from "./groups.ts";
 import type { Model } from "./model.ts";
 import { type Option, optionsAt } from "./options.ts";
+import { fitEnough, isTurnedAndHeard, living, unanswered, wellBeside } from "./so-far.ts";
 import { culpritsOf, type Suspect, suspectsOf, troubleAt } from "./suspects.ts";
 
-/** How sure a verdict is, and how little trouble may be left at a position called healthy. */
+/** How sure a verdict is. */
 const sureEnough: Probability = 0.95;
-const fitEnough: Probability = 0.03;
 /** A check that tells less than this a second is not worth asking. */
 const worth = 0.002;
 
@@ -45,35 +42,6 @@ export interface Standing {
   readonly advice: Advice;
   /** What was weighed once something seemed wrong, the cheapest first: why this next. */
   readonly choice: Chosen | undefined;
-}
-
-/** The required checks not clearly answered at a position since anything on the way to it was touched. */
-function unanswered(evidence: Evidence, position: string): readonly string[] {
-  const clear = evidence.heard.filter(
-    (one) =>
-      one.position === position &&
-      one.channel === evidence.nowAt(position) &&
-      Math.min(...one.weights) < slip,
-  );
-  return catalogue
-    .filter(({ required }) => required)
-    .filter(({ questions }) =>
-      questions.some((question) => clear.every((one) => one.question !== question)),
-    )
-    .map(({ name }) => name);
-}
-
-/** The groups as moves have left them, of those on the way to a position: what a move cured is no suspect any more. */
-function living(groups: readonly Group[], { era }: Evidence, position: string): readonly Group[] {
-  const way = era.onTheWay(position);
-  const { touches, now } = era.course;
-  const lives = (fault: RigFault) =>
-    way.has(fault) && livesOf(fault, era.course).some((life) => isThere(life, now));
-  const moved = touches.size > 0;
-  return groups
-    .filter(({ faults }) => faults.some((fault) => way.has(fault)))
-    .map((group) => (moved ? { ...group, faults: group.faults.filter(lives) } : group))
-    .filter(({ faults }) => faults.length > 0);
 }
 
 /** Less likely than this, or after so many, and a suspect is not shown. */
@@ -121,29 +89,10 @@ export function standingAt(
   };
 }
 
-/** Headphones that were turned round to see what changes are turned back once that was heard. */
-function turnedBack({ era, heard, nowAt }: Evidence, position: string): Advice | undefined {
-  const { positions } = era.course.state.rig;
-  if (positions.find(({ id }) => id === position)?.turned !== true) return undefined;
-  const told = heard.some((one) => one.position === position && one.channel === nowAt(position));
-  return told
+const turnedBack = (evidence: Evidence, position: string): Advice | undefined =>
+  isTurnedAndHeard(evidence, position)
     ? { advice: "do", move: { move: "turned round", position }, cures: false }
     : undefined;
-}
-
-/** Other positions where all was heard and nothing is wrong. */
-const wellBeside = (
-  model: Model,
-  evidence: Evidence,
-  beliefs: Beliefs,
-  position: string,
-): readonly string[] =>
-  model.root.positions.filter(
-    (one) =>
-      one !== position &&
-      unanswered(evidence, one).length === 0 &&
-      troubleAt(model, beliefs, one) < fitEnough,
-  );
 
 /** A repair that costs no more than this is tried without a verdict. */
 const cheap: Seconds = 30;

@@ -28,7 +28,7 @@ export function compressed(problem: Problem, hypotheses: number, answers: number
     seconds,
     cures: column(last, at + 1),
   }));
-  return { weights, wrong, tests: tellsMore(tests), repairs: curesMore(repairs, weights) };
+  return { weights, wrong, tests: tellsMore(tests), repairs: curesMore(repairs) };
 }
 
 /** A hypothesis, or several as one. */

@@ -2,8 +2,10 @@ import { type Belief, summed, type Way } from "./belief.ts";
 import { guesser } from "./estimate.ts";
 import type { Choice } from "./problem.ts";
 import type { Small } from "./small.ts";
-import { waysOf } from "./ways.ts";
+import { curing, waysOf } from "./ways.ts";
 
+/** More repairs than this are not weighed: those that cure most a second are. */
+const mostRepairs = 24;
 /** The search ends when what is unknown is this share of the whole. */
 const settled = 0.002;
 
@@ -14,7 +16,8 @@ const settled = 0.002;
 export function lookingAhead(small: Small, fallback: number, limit: number): readonly Choice[] {
   const guess = guesser(small.wrong, fallback);
   const ways = waysOf(small.wrong, fallback, guess);
-  const { weights, tests, repairs } = small;
+  const { weights, tests } = small;
+  const repairs = curing(small.repairs, weights, mostRepairs);
   const root: Belief = { weights, tests, repairs, guess: guess(weights, repairs, 0), ways: [] };
   let met = 0;
   do met += grow(root, ways);

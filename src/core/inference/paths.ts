@@ -25,57 +25,61 @@ export function pathsDown(
   least: number,
 ): readonly Path[] {
   const found: Path[] = [];
-  const go = (
-    depth: number,
-    above: number,
-    room: number,
-    before: readonly Class[],
-    mass: number,
-  ) => {
-    const stop = stops[depth];
-    if (stop === undefined) {
-      emit(found, stops, before, above, mass, least);
-      return;
-    }
-    const { gathered } = stop;
-    const total = gathered.at(above, room);
-    if (total === 0) return;
-    const row = gathered.rows(above, room);
-    for (let index = 0; index < row.length; index++) {
-      const one = gathered.classes[index] as Class;
-      const whole = row[index] as number;
-      const left = room - one.faults;
-      const probability = (mass * one.weight * gathered.beyond(whole, left)) / total;
-      if (probability < least) continue;
-      const next = stops[depth + 1];
-      const down = next === undefined ? whole : (stop.knot.towards?.(whole, next.child) ?? whole);
-      go(depth + 1, down, left, [...before, one], probability);
-    }
+  const go = (depth: number, from: Place): void => {
+    if (depth === stops.length) emit(found, stops, from, least);
+    else for (const next of onwards(stops, depth, from, least)) go(depth + 1, next);
   };
-  go(0, start, limit, [], 1);
+  go(0, { above: start, room: limit, classes: [], mass: 1 });
   return found.sort((a, b) => b.probability - a.probability);
+}
+
+/** So far down a path: what stands above, how many faults still fit, and the class of every knot passed. */
+interface Place {
+  readonly above: number;
+  readonly room: number;
+  readonly classes: readonly Class[];
+  readonly mass: number;
+}
+
+/** Every class of the next knot that is likely enough. */
+function onwards(
+  stops: readonly Stop[],
+  depth: number,
+  { above, room, classes, mass }: Place,
+  least: number,
+): readonly Place[] {
+  const { knot, gathered } = stops[depth] as Stop;
+  const child = stops[depth + 1]?.child;
+  const total = gathered.at(above, room);
+  const places: Place[] = [];
+  if (total === 0) return places;
+  for (const [index, whole] of gathered.rows(above, room).entries()) {
+    const one = gathered.classes[index] as Class;
+    const left = room - one.faults;
+    const probability = (mass * one.weight * gathered.beyond(whole, left)) / total;
+    if (probability < least) continue;
+    const down = child === undefined ? whole : (knot.towards?.(whole, child) ?? whole);
+    places.push({ above: down, room: left, classes: [...classes, one], mass: probability });
+  }
+  return places;
 }
 
 /** The members of the classes along a path, each by its share. */
 function emit(
   found: Path[],
   stops: readonly Stop[],
-  classes: readonly Class[],
-  behaviour: number,
-  mass: number,
+  { classes, mass, above }: Place,
   least: number,
 ): void {
-  let paths: readonly { states: readonly number[]; probability: number }[] = [
-    { states: [], probability: mass },
-  ];
+  let paths: readonly Omit<Path, "behaviour">[] = [{ states: [], probability: mass }];
   for (const [depth, { members, weight }] of classes.entries()) {
     const states = stops[depth]?.knot.states ?? [];
+    const shareOf = (at: number) => (states[at]?.weight ?? 0) / weight;
     paths = paths.flatMap(({ states: before, probability }) =>
-      members.flatMap((at) => {
-        const share = (probability * (states[at]?.weight ?? 0)) / weight;
-        return share < least ? [] : [{ states: [...before, at], probability: share }];
-      }),
+      members
+        .map((at) => ({ states: [...before, at], probability: probability * shareOf(at) }))
+        .filter((path) => path.probability >= least),
     );
   }
-  for (const path of paths) found.push({ ...path, behaviour });
+  for (const path of paths) found.push({ ...path, behaviour: above });
 }

@@ -9,7 +9,7 @@ import type { Plan, PlanOptions, Problem } from "./problem.ts";
  * exact; else it looks ahead so far as its limits allow. Seconds are of the problem as compressed.
  */
 export function plan(problem: Problem, options: PlanOptions = {}): Plan {
-  const { fallback = 600, hypotheses = 15, answers = 8, sets = 4000, beliefs = 500 } = options;
+  const { fallback = 600, hypotheses = 15, answers = 8, sets = 2000, beliefs = 500 } = options;
   const small = compressed(problem, Math.min(hypotheses, 20), answers);
   const known = exactly(small, fallback, sets);
   const [best, ...runnersUp] = known ?? lookingAhead(small, fallback, beliefs);

@@ -33,7 +33,7 @@ export interface Choice {
 /** What to do next, and what else was considered, the best first. */
 export interface Plan extends Choice {
   readonly runnersUp: readonly Choice[];
-  /** The seconds are the least there are, not an estimate: answers were certain and the problem small. */
+  /** The seconds are no estimate but the least there are, with no more hypotheses and answers than were told apart. */
   readonly exact: boolean;
 }
 
@@ -45,7 +45,7 @@ export interface PlanOptions {
   readonly hypotheses?: number;
   /** The most answers of a test told apart. Default 8. */
   readonly answers?: number;
-  /** The most sets of hypotheses gone into where answers are certain. Default 4000. */
+  /** The most sets of hypotheses gone into where answers are certain. Default 2000. */
   readonly sets?: number;
   /** The most beliefs met where they are not. Default 500. */
   readonly beliefs?: number;

@@ -1,5 +1,4 @@
 import { alike } from "./alike.ts";
-import { dot } from "./estimate.ts";
 import type { SmallRepair, SmallTest } from "./small.ts";
 
 /** Tests that tell something, and of those that surely tell the same the one that takes least time. */
@@ -26,23 +25,10 @@ function sameAs(a: SmallTest, b: SmallTest): boolean {
 export const certain = ({ columns }: SmallTest): boolean =>
   columns.every((column) => column.every((p) => p === 0 || p === 1));
 
-/** More repairs than this are not weighed: those that cure most a second are. */
-const mostRepairs = 24;
-
 /** Repairs that do something, but for those that another makes needless. To hear that nothing is wrong counts. */
-export function curesMore(
-  repairs: readonly SmallRepair[],
-  weights: Float64Array,
-): readonly SmallRepair[] {
+export function curesMore(repairs: readonly SmallRepair[]): readonly SmallRepair[] {
   const some = repairs.filter(({ cures }) => cures.some((share) => share > 0));
-  const needed = some.filter((repair) => !some.some((other) => needless(repair, other)));
-  if (needed.length <= mostRepairs) return needed;
-  const rated = needed.map((repair) => ({
-    repair,
-    rate: dot(repair.cures, weights) / repair.seconds,
-  }));
-  const best = rated.toSorted((a, b) => b.rate - a.rate).slice(0, mostRepairs);
-  return needed.filter((one) => best.some(({ repair }) => repair === one));
+  return some.filter((repair) => !some.some((other) => needless(repair, other)));
 }
 
 /** Whether another repair surely cures all that one may cure, and takes no longer. */

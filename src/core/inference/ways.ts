@@ -37,7 +37,7 @@ export function waysOf(
       ways: [],
     });
     const found = [way({ step: "done" }, fallback * dot(weights, wrong), [])];
-    for (const repair of curing(repairs, weights)) {
+    for (const repair of curing(repairs, weights, mostRepairs)) {
       const left = uncured(weights, repair);
       const some = massOf(left) > nothing * mass;
       const beliefs = some ? [after(left, open, without(repairs, repair))] : [];
@@ -70,13 +70,17 @@ const telling = (tests: readonly SmallTest[], weights: Float64Array) =>
     .filter(({ rate }) => rate > nothing)
     .sort((a, b) => b.rate - a.rate);
 
-/** Repairs that cure most a second. */
-const curing = (repairs: readonly SmallRepair[], weights: Float64Array): readonly SmallRepair[] =>
+/** The so many repairs that cure most a second, those first. */
+export const curing = (
+  repairs: readonly SmallRepair[],
+  weights: Float64Array,
+  most: number,
+): readonly SmallRepair[] =>
   repairs
     .map((repair) => ({ repair, rate: dot(repair.cures, weights) / repair.seconds }))
     .filter(({ rate }) => rate > 0)
     .sort((a, b) => b.rate - a.rate)
-    .slice(0, mostRepairs)
+    .slice(0, most)
     .map(({ repair }) => repair);
 
 /** What a repair leaves, in proportion. */
