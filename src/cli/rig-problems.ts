@@ -1,0 +1,81 @@
+import { build, partCatalogue, type Rig, type RigPart } from "#core/index.ts";
+import { type BuiltRig, clientId, listenerOf, operatorId } from "#core/rig/rig.ts";
+import { feedingProblems } from "./feeding-problems.ts";
+import { isPart, noPart, plugProblems } from "./plug-problems.ts";
+import type { Path, Problem } from "./problem.ts";
+
+/** What keeps a rig from being one, with paths from `at`; nothing where it can be built and every position is fed. */
+export function rigProblems(rig: Rig, at: Path): readonly Problem[] {
+  const parts = [
+    ...repeated(rig.parts, reservedIn(rig), [...at, "parts"]),
+    ...rig.parts.flatMap((part, index) => partProblems(part, [...at, "parts", index])),
+  ];
+  if (parts.length > 0) return parts;
+  const built = build(rig);
+  const joins = [
+    ...built.plugged.flatMap((_, index) => plugProblems(built, index, at)),
+    ...seatProblems(built, at),
+  ];
+  return joins.length > 0 ? joins : feedingProblems(built, at);
+}
+
+/** The ids of the people, who are parts as well. */
+const reservedIn = ({ positions }: Rig): readonly string[] => [
+  operatorId,
+  clientId,
+  ...positions.map(({ id }) => listenerOf(id)),
+];
+
+/** Ids that are taken already. */
+const repeated = (
+  all: readonly { readonly id: string }[],
+  taken: readonly string[],
+  at: Path,
+): readonly Problem[] =>
+  all.flatMap(({ id }, index) =>
+    taken.includes(id) || all.findIndex((one) => one.id === id) < index
+      ? [{ path: [...at, index, "id"], expected: "an id that nothing else has", found: id }]
+      : [],
+  );
+
+function partProblems({ kind, settings = {} }: RigPart, at: Path): readonly Problem[] {
+  const { family, parameters, make } = partCatalogue[kind];
+  if (family === "person")
+    return [{ path: [...at, "kind"], expected: "no person: they are added", found: kind }];
+  const refused = (some: Readonly<Record<string, number | string>>): string | undefined => {
+    try {
+      make(some);
+    } catch (error) {
+      if (error instanceof RangeError) return error.message.replace(/^.* is not /s, "");
+      throw error;
+    }
+    return undefined;
+  };
+  const single = Object.entries(settings).flatMap(([name, value]): Problem[] => {
+    const expected = Object.hasOwn(parameters, name) ? refused({ [name]: value }) : undefined;
+    return expected === undefined
+      ? []
+      : [{ path: [...at, "settings", name], expected, found: value }];
+  });
+  if (single.length > 0) return single;
+  const together = refused(settings);
+  return together === undefined
+    ? []
+    : [{ path: [...at, "settings"], expected: `settings that go together: ${together}` }];
+}
+
+function seatProblems(rig: BuiltRig, at: Path): readonly Problem[] {
+  const path = [...at, "positions"];
+  if (rig.positions.length === 0) return [{ path, expected: "at least one position" }];
+  const seats = rig.positions.flatMap(({ wears }, index): Problem[] => {
+    const amiss = (expected: string): Problem[] => [
+      { path: [...path, index, "wears"], expected, found: wears },
+    ];
+    if (!isPart(rig, wears)) return [noPart([...path, index, "wears"], wears)];
+    if (rig.part(wears).family !== "headphones") return amiss("headphones or in-ears");
+    return rig.positions.slice(0, index).some((one) => one.wears === wears)
+      ? amiss("headphones that nobody else wears")
+      : [];
+  });
+  return [...repeated(rig.positions, [], path), ...seats];
+}

@@ -1,0 +1,57 @@
+import { derive } from "#core/index.ts";
+import { type Asking, askingOf, usage } from "./command-line.ts";
+import { diagnosisOf } from "./diagnosis-result.ts";
+import { oneOf, pointer, printable, problemText, unworkable } from "./problem.ts";
+import { type ReadCase, readCase } from "./read-case.ts";
+import { textOf } from "./text.ts";
+
+/** The text of a file, or why there is none. */
+export type Input = { readonly text: string } | { readonly missing: string };
+
+/** What the command printed and how it ended. Where it ended with 2, it printed nothing. */
+export interface Ran {
+  readonly code: 0 | 2;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** The whole command, but for the file itself. */
+export async function run(
+  args: readonly string[],
+  read: (file: string) => Promise<Input>,
+): Promise<Ran> {
+  const asking = askingOf(args);
+  if (asking === "help") return { code: 0, out: `${usage}\n`, err: "" };
+  if ("wrong" in asking) return refusal(asking.wrong, "", usage);
+  const input = await read(asking.file);
+  return "missing" in input ? refusal(input.missing) : answer(asking, readCase(input.text));
+}
+
+const refusal = (...lines: readonly string[]): Ran => ({
+  code: 2,
+  out: "",
+  err: `${lines.join("\n")}\n`,
+});
+
+function answer(asking: Asking, found: ReadCase): Ran {
+  if (!found.read) return refusal(...found.lines);
+  const err = found.unknown
+    .map((path) => `${printable(pointer(path))}: warning: nobody knows this key; it is kept\n`)
+    .join("");
+  if (asking.as === "echo") return { code: 0, out: json(found.whole), err };
+  const derived = derive(found.log);
+  if (derived === undefined) throw new Error("a case was read without a drawing");
+  const ids = derived.rig.positions.map(({ id }) => id);
+  const { position } = asking;
+  if (position !== undefined && !ids.includes(position))
+    return refusal(`--position: expected ${printable(oneOf(ids))}`);
+  try {
+    const diagnosis = diagnosisOf(derived, position === undefined ? ids : [position]);
+    const out = asking.as === "text" ? `${textOf(diagnosis)}\n` : json(diagnosis);
+    return { code: 0, out, err };
+  } catch (error) {
+    return refusal(problemText(unworkable([], error)));
+  }
+}
+
+const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;

@@ -1,0 +1,5 @@
+/** Writes the JSON Schemas of both formats to `public/`. */
+import { writeFileSync } from "node:fs";
+import { published } from "./published.ts";
+
+for (const { path, text } of published) writeFileSync(path, text);
