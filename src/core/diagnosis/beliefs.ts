@@ -98,7 +98,7 @@ function knotOf(work: Work, branch: Grown): Knot {
   const knot: Knot = {
     states: statesOf(branch, work.evidence.glimpsed),
     below,
-    towards: branch.towards,
+    ...(branch.towards === undefined ? {} : { towards: branch.towards }),
     ...(below.length === 0 && position !== undefined ? endOf(work, position) : {}),
   };
   work.knots.set(branch, knot);

@@ -25,6 +25,8 @@ export interface Chosen {
 
 /** To hear after a repair whether it works. Handbook, section 8. */
 const hearing: Seconds = 6;
+/** So many things that may be wrong are weighed. */
+const most = 30;
 /** Somebody else has to see to it. Common practice, no source. */
 const somebodyElse: Seconds = 600;
 
@@ -39,7 +41,7 @@ export function choiceAt(
   position: string,
   well: readonly string[],
 ): Chosen {
-  const together = beliefs.together(position);
+  const together = beliefs.together(position).slice(0, most);
   const audible = model.audible(position);
   const can = (move: Move) => !evidence.cannot.has(JSON.stringify(move));
   const offers = offersAt({ model, evidence, position, together }, well).filter(
@@ -55,7 +57,7 @@ export function choiceAt(
       cures: Float64Array.from(together, ({ faults }) => curedOf(faults, cures)),
     })),
   };
-  return read(plan(problem, { fallback: somebodyElse }), offers, mends);
+  return read(plan(problem, { fallback: somebodyElse, beliefs: 150 }), offers, mends);
 }
 
 function read(made: Plan, offers: readonly Offer[], mends: readonly Mend[]): Chosen {

@@ -29,6 +29,13 @@ export function chanceOfReading(
   return (faults) => changing(faults, steady);
 }
 
+/** What a meter would read under some of the part's faults. */
+export const ohmsUnder = (
+  rig: BuiltRig,
+  { asked: { part, from, to } }: Reading,
+  faults: readonly RigFault[],
+): Ohms => ohmsBetween(edited(bodyOf(rig, part), faults), joined(part, from), joined(part, to));
+
 const bodyOf = (rig: BuiltRig, part: string): Circuit =>
   rig.parts.some(({ id }) => id === part) ? placed(part, rig.part(part).body) : [];
 

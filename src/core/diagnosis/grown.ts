@@ -17,8 +17,8 @@ export interface Grown extends Branch {
   readonly states: readonly State[];
   /** The faults of each state as they were in an epoch. */
   readonly setsAt: (epoch: number) => FaultLists;
-  /** What a way that was passed down to it hands to one of the branches below. */
-  readonly towards: (whole: number, child: number) => number;
+  /** What a way that was passed down to it hands to one of the branches below; left out where all get the same. */
+  readonly towards?: (whole: number, child: number) => number;
   readonly channels: readonly Channel[];
   /** The branch as it was before it was looked at over time. */
   readonly source: Branch;
@@ -60,7 +60,9 @@ export function grow(growing: Growing, branch: Branch): Grown {
     channels: own,
     states,
     setsAt: remembered((epoch: number) => sets.map((set) => thereAt(set.lives, epoch))),
-    towards: (whole, child) => projected[child]?.(whole) ?? whole,
+    ...(plain && ups.every(({ length }) => length === 1)
+      ? {}
+      : { towards: (whole: number, child: number) => projected[child]?.(whole) ?? whole }),
   };
 }
 

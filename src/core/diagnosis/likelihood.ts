@@ -2,6 +2,7 @@ import { dot } from "./dot.ts";
 import type { Heard, Measured } from "./evidence.ts";
 import { chanceOfMatrix } from "./measured-matrix.ts";
 import type { Model } from "./model.ts";
+import { remembered } from "./remembered.ts";
 import { rememberedNumbers } from "./remembered-numbers.ts";
 
 /** The chance of what was found at a position, for a way to it over time. */
@@ -54,14 +55,22 @@ function likelihoodOf(
       .map((one) => chanceOfMatrix(model, position, one));
     const chance = (behaviour: number) =>
       gains.reduce((product, one) => product * one(behaviour), said(behaviour));
-    return { channel, chance: channels.length > 1 ? rememberedNumbers(chance) : chance };
+    return {
+      channel,
+      chance: channels.length > 1 ? rememberedNumbers(chance, model.dense) : chance,
+    };
   });
   const { tokens } = model;
+  const [only] = parts;
+  if (only !== undefined && parts.length === 1) {
+    const chance = rememberedNumbers(only.chance, model.dense);
+    return (way) => chance(tokens.at(way, only.channel));
+  }
   return rememberedNumbers((way: number) => {
     let product = 1;
     for (const { channel, chance } of parts) product *= chance(tokens.at(way, channel));
     return product;
-  });
+  }, model.denseWays);
 }
 
 /** What was heard under one behaviour: the same judgement each time, or where it comes and goes one drawn anew at each playing. */
@@ -96,7 +105,7 @@ function playingsOf(asked: readonly Reader[]): readonly ((behaviour: number) => 
         .filter(({ number }) => number === played)
         .map(({ weights }) => ({ predict, weights })),
     );
-    return rememberedNumbers((behaviour: number) => {
+    return remembered((behaviour: number) => {
       let product = 1;
       for (const { predict, weights } of about) product *= dot(predict(behaviour), weights);
       return product;

@@ -8,6 +8,7 @@ import { isUnlisted, unlisted } from "./fault-sets.ts";
 import type { Settled } from "./grown.ts";
 import { createPool, type Pool } from "./pool.ts";
 import { remembered } from "./remembered.ts";
+import { createDense } from "./remembered-numbers.ts";
 import { createTokens, type Tokens } from "./tokens.ts";
 import { type Solved, type Ways, waysOf } from "./ways.ts";
 
@@ -34,6 +35,9 @@ export interface Model extends Answers {
   readonly branchOf: (bare: Bare) => Branch;
   /** One way that stands for all that would be answered alike at a position, in every channel. */
   readonly standIn: (position: string, talked: boolean) => (way: number) => number;
+  /** Small numbers for behaviours, and for ways of many channels, that were asked about. */
+  readonly dense: (behaviour: number) => number;
+  readonly denseWays: (way: number) => number;
   /** What joining states to what is above them makes, kept from one question to the next. */
   readonly joined: Joined;
   /** What was worked out of branches under moves. */
@@ -140,6 +144,8 @@ export function modelOf(drawn: Rig): Model {
     },
     branchOf,
     standIn: standIns(tokens, answers),
+    dense: createDense(),
+    denseWays: createDense(),
     joined: new WeakMap(),
     kinds: new Map(),
   };

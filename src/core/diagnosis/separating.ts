@@ -10,18 +10,30 @@ import type { Model } from "./model.ts";
 const wellApart = 0.5;
 
 /** The cheapest check on offer from a position that two groups would mostly answer differently, or nothing. */
-export function separating(model: Model, a: Group, b: Group, position: string): Asked | undefined {
-  const offers = [...byEar(model, a, b, position), ...byEye(model, a, b)];
-  return offers
-    .filter(({ apart }) => apart > wellApart)
-    .sort((first, second) => first.seconds - second.seconds)[0]?.asked;
+export const separating = (model: Model, a: Group, b: Group, position: string): Asked | undefined =>
+  turning(model, a, b, position)?.asked;
+
+/** What would change a verdict: a check, and the answers to it that would speak for the other group. */
+export interface Turning {
+  readonly asked: Asked;
+  readonly instead: readonly string[];
 }
 
-interface Offer {
-  readonly asked: Asked;
+/** The cheapest check that tells two groups apart, and what would be answered under the second; nothing where none does. */
+export function turning(model: Model, a: Group, b: Group, position: string): Turning | undefined {
+  const [cheapest] = [...byEar(model, a, b, position), ...byEye(model, a, b)]
+    .filter(({ apart }) => apart > wellApart)
+    .sort((first, second) => first.seconds - second.seconds);
+  return cheapest && { asked: cheapest.asked, instead: cheapest.instead };
+}
+
+interface Offer extends Turning {
   readonly seconds: Seconds;
   readonly apart: number;
 }
+
+const likeliest = (answers: readonly string[], chances: Float64Array): string =>
+  answers[chances.indexOf(Math.max(...chances))] ?? "";
 
 const byEar = (model: Model, a: Group, b: Group, position: string): readonly Offer[] =>
   model.root.positions.flatMap((at) => {
@@ -36,6 +48,9 @@ const byEar = (model: Model, a: Group, b: Group, position: string): readonly Off
           return distance(predict(first), predict(second));
         }),
       ),
+      instead: questions.map((question) =>
+        likeliest(question.answers, model.predict(question, at)(second)),
+      ),
     }));
   });
 
@@ -48,6 +63,7 @@ const byEye = (model: Model, a: Group, b: Group): readonly Offer[] =>
       asked: { check: "look", place: look.place },
       seconds: look.seconds,
       apart: first && second ? distance(first, second) : 0,
+      instead: second ? [likeliest(look.answers, second)] : [],
     };
   });
 

@@ -68,6 +68,7 @@ class Numbered implements Tokens {
     this.#enter(`a ${branch.name} ${lives.map(lifeKey)}`, () => ({ branch, lives }));
 
   readonly at = (token: number, channel: number): number => {
+    if (token % 2 === 0 && channel === 0) return token / 2;
     const number = this.#read(token).numbers[channel];
     if (number === undefined) throw new Error(`token ${token} has no channel ${channel}`);
     return number;
