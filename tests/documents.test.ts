@@ -25,7 +25,7 @@ test.for(documents)("%s leads only to what is there", (path) => {
 
 test.for(documents)("%s names only commands that there are", (path) => {
   const text = readFileSync(path, "utf8");
-  const run = [...text.matchAll(/npm run ([\w-]+)/g)].map(([, name]) => name ?? "");
+  const run = [...text.matchAll(/npm run (?:--\S+ )*([\w-]+)/g)].map(([, name]) => name ?? "");
   expect(run.filter((name) => scripts[name] === undefined)).toEqual([]);
 });
 

@@ -4,11 +4,14 @@
  */
 export { catalogue as earChecks, earCheck } from "#core/checks/catalogue.ts";
 export type { EarCheck, EarCheckName, Question } from "#core/checks/check.ts";
-export type { Asked, Finding } from "#core/checks/finding.ts";
+export { type Complaint, complaints } from "#core/checks/complaints.ts";
+export type { Answered, Asked, Finding, Measured, Reading } from "#core/checks/finding.ts";
 export type { Look } from "#core/checks/look.ts";
-export type { Advice, Standing } from "#core/diagnosis/advice.ts";
+export { type Advice, type Standing, shownIn } from "#core/diagnosis/advice.ts";
+export type { Choice, Chosen } from "#core/diagnosis/choice.ts";
 export type { Group } from "#core/diagnosis/groups.ts";
-export { separating } from "#core/diagnosis/separating.ts";
+export type { Doing } from "#core/diagnosis/offers.ts";
+export { separating, type Turning, turning } from "#core/diagnosis/separating.ts";
 export type { Suspect } from "#core/diagnosis/suspects.ts";
 export { type Reason, reasonsFor } from "#core/diagnosis/why.ts";
 export { catalogue as partCatalogue, type PartKind } from "#core/parts/catalogue.ts";
@@ -25,5 +28,7 @@ export { type RigFault, rigFaults } from "#core/rig/rig-faults.ts";
 export { builtInRigs, fromHeadphoneSocket, fromMainPair, straightIn } from "#core/rig/rigs.ts";
 export { type Derived, derive } from "#core/session/derive.ts";
 export { add, type Entry, type Log, lastToTake, type Said } from "#core/session/log.ts";
+export { type Where, whereNext } from "#core/session/where.ts";
 export { english } from "#core/words/english.ts";
 export { faultText, mendText } from "#core/words/fault-text.ts";
+export { movedText, moveText } from "#core/words/move-text.ts";

@@ -50,6 +50,7 @@ test.for([
   ["newly covered", newSetUps, 8, 5],
 ] as const)(
   "the cause of real troubles is in the leading group: %s",
+  { timeout: 60_000 },
   ([name, some, count, least]) => {
     const results = Object.entries(some).map(([id, [rig, cause]]) => {
       const { leader, alike, found, inFirst } = leads(caseOf(id), rig, cause);
