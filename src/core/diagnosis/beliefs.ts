@@ -24,9 +24,14 @@ export interface Beliefs {
   readonly era: Era;
   readonly sets: (branch: Branch) => BelievedSets;
   /** What the whole way to a position may do now, with how likely; `above` is what the last branch hangs from. */
-  readonly ways: (position: string) => readonly Way[];
+  readonly ways: (position: string) => readonly WayNow[];
   /** What may be wrong on the way to a position now, all of it together, the likeliest first; what is very unlikely is left out. */
   readonly together: (position: string) => readonly Together[];
+}
+
+/** A way as it is now; `token` has it in every state it was in. */
+export interface WayNow extends Way {
+  readonly token: number;
 }
 
 /** All that is wrong on a way, and how likely that is. */
@@ -64,6 +69,7 @@ export function beliefsOf(model: Model, evidence: Evidence): Beliefs {
       return belief.ways(knot(era.end(position))).map(({ above, behaviour, probability }) => ({
         above,
         behaviour: tokens.at(behaviour, channel),
+        token: behaviour,
         probability,
       }));
     }),

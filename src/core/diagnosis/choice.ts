@@ -32,7 +32,7 @@ const somebodyElse: Seconds = 600;
 
 /**
  * The check, trial or repair at a position with the lowest expected time to a working rig. `well` names positions that are known to be
- * healthy; what `cannot` names is not to be had here.
+ * healthy. What cannot be done here, and what was done already, is not proposed.
  */
 export function choiceAt(
   model: Model,
@@ -43,7 +43,9 @@ export function choiceAt(
 ): Chosen {
   const together = beliefs.together(position).slice(0, most);
   const audible = model.audible(position);
-  const can = (move: Move) => !evidence.cannot.has(JSON.stringify(move));
+  const made = new Set(evidence.moves.map((move) => JSON.stringify(move)));
+  const can = (move: Move) =>
+    !evidence.cannot.has(JSON.stringify(move)) && !made.has(JSON.stringify(move));
   const offers = offersAt({ model, evidence, position, together }, well).filter(
     ({ doing }) => doing.do === "ask" || can(doing.move),
   );

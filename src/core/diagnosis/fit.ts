@@ -1,8 +1,7 @@
 import { catalogue } from "#core/checks/catalogue.ts";
 import type { EarCheckName } from "#core/checks/check.ts";
-import type { Way } from "#core/inference/spread.ts";
 import type { Probability } from "#core/units/units.ts";
-import type { Beliefs } from "./beliefs.ts";
+import type { Beliefs, WayNow } from "./beliefs.ts";
 import type { Evidence, Heard } from "./evidence.ts";
 import type { Model } from "./model.ts";
 
@@ -21,34 +20,59 @@ export interface Fit {
 export function fitAt(model: Model, evidence: Evidence, beliefs: Beliefs, position: string): Fit {
   const best = likeliest(beliefs.ways(position));
   if (best === undefined || unlisted(model, best)) return { fit: 1, worst: undefined };
-  const fits = evidence.heard
-    .filter(
-      (one) =>
-        isAsked(one) && one.position === position && one.channel === evidence.nowAt(position),
-    )
-    .map((one) => ({ one, fit: fitOf(model, one, best.behaviour) }));
-  const worst = fits.reduce<(typeof fits)[number] | undefined>(
-    (least, next) => (least === undefined || next.fit < least.fit ? next : least),
-    undefined,
-  );
-  const steady = comesAndGoes(model, best) && fits.every(({ one }) => one.said.size === 1);
+  const asked = evidence.heard.filter((one) => isAsked(one) && one.position === position);
+  const fits = asked.map((one) => ({
+    one,
+    fit: fitOf(model, one, model.tokens.at(best.token, one.channel)),
+  }));
+  const now = evidence.nowAt(position);
+  const worst = fits
+    .filter(({ one }) => one.channel === now)
+    .reduce<Fitted | undefined>(
+      (least, next) => (least === undefined || next.fit < least.fit ? next : least),
+      undefined,
+    );
   return {
-    fit: steady ? 0 : fits.reduce((product, { fit }) => product * fit, 1),
+    fit: isSteady(model, evidence, best, asked) ? 0 : poorest(fits, now),
     worst: worst && { check: checkOf(worst.one), times: worst.one.times },
   };
+}
+
+/**
+ * How well all goes together that was answered now, or that was answered before the last move but for the worst of it: that may have been a
+ * slip, and cannot be asked again.
+ */
+function poorest(fits: readonly Fitted[], now: number): Probability {
+  const product = (some: readonly Fitted[]) => some.reduce((all, { fit }) => all * fit, 1);
+  const before = fits.filter(({ one }) => one.channel !== now).sort((x, y) => x.fit - y.fit);
+  return Math.min(product(fits.filter(({ one }) => one.channel === now)), product(before.slice(1)));
+}
+
+interface Fitted {
+  readonly one: Heard;
+  readonly fit: Probability;
+}
+
+/** Something that is said to come and go was answered the same way every time. */
+function isSteady(
+  { pool }: Model,
+  { nowAt }: Evidence,
+  best: WayNow,
+  asked: readonly Heard[],
+): boolean {
+  const now = asked.filter(({ position, channel }) => channel === nowAt(position));
+  return pool.comesAndGoes(best.behaviour) && now.every(({ said }) => said.size === 1);
 }
 
 /** A complaint is nobody's answer to a check, and cannot be asked for again. */
 const isAsked = ({ question }: Heard): boolean =>
   catalogue.some(({ questions }) => questions.includes(question));
 
-const comesAndGoes = ({ pool }: Model, { behaviour }: Way): boolean => pool.comesAndGoes(behaviour);
-
-const unlisted = ({ pool }: Model, { behaviour }: Way): boolean =>
+const unlisted = ({ pool }: Model, { behaviour }: WayNow): boolean =>
   pool.showings(behaviour).some(({ number }) => pool.behaviour(number).unlisted);
 
-const likeliest = (ways: readonly Way[]): Way | undefined =>
-  ways.reduce<Way | undefined>(
+const likeliest = (ways: readonly WayNow[]): WayNow | undefined =>
+  ways.reduce<WayNow | undefined>(
     (best, way) => (best === undefined || way.probability > best.probability ? way : best),
     undefined,
   );

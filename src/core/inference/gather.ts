@@ -38,7 +38,11 @@ export function gatherer(join: Join, joined: Joined): (knot: Knot) => Gathered {
   return of;
 }
 
-function gathered(knot: Knot, rows: Rows, below: readonly Gathered[]): Gathered {
+function gathered(
+  knot: Knot,
+  { rows, sums }: ReturnType<typeof rowsOf>,
+  below: readonly Gathered[],
+): Gathered {
   const { likelihood, towards } = knot;
   const classes = classesOf(knot.states);
   const silent = likelihood === undefined && below.every((child) => child.silent);
@@ -47,13 +51,25 @@ function gathered(knot: Knot, rows: Rows, below: readonly Gathered[]): Gathered 
     const key = silent ? room : packed(above, room);
     const known = memory.get(key);
     if (known !== undefined) return known;
+    const sum = below.length === 0 ? ended(above, room) : passed(above, room);
+    memory.set(key, sum);
+    return sum;
+  };
+  const passed: Evidence = (above, room) => {
     const row = rows(above, room);
     let sum = 0;
     for (let index = 0; index < row.length; index++) {
       const { weight, faults } = classes[index] as Class;
       sum += weight * beyond(row[index] as number, room - faults);
     }
-    memory.set(key, sum);
+    return sum;
+  };
+  /** At an end it does not matter how many faults would still fit. */
+  const ended: Evidence = (above, room) => {
+    const { wholes, weights } = sums(above, room);
+    let sum = 0;
+    for (let index = 0; index < wholes.length; index++)
+      sum += (weights[index] as number) * beyond(wholes[index] as number, 0);
     return sum;
   };
   const beyond: Evidence = (whole, room) => {
