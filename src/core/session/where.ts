@@ -2,7 +2,7 @@ import type { Seconds } from "#core/units/units.ts";
 import type { Derived } from "./derive.ts";
 
 /** Why somebody goes there next. */
-export const reasons = [
+const reasons = [
   "what all share is mended first",
   "it was begun",
   "one seat tells of what all share",
