@@ -20,7 +20,7 @@ const suspectedFault = z
 
 const reason = z
   .object({
-    asked: foundFormat,
+    asked: foundFormat.describe("What was asked of a person, or measured by an instrument."),
     answers: z
       .array(
         z.object({

@@ -43,7 +43,7 @@ export interface Together {
 }
 
 /** What is less likely than this is left out. */
-const least: Probability = 1e-4;
+const least: Probability = 3e-4;
 
 /** The exact posterior of a rig. A pure function of the model and the evidence. */
 export function beliefsOf(model: Model, evidence: Evidence): Beliefs {
