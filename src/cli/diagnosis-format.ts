@@ -53,8 +53,16 @@ const suspect = z
       .describe("Those still possible, the likeliest first. No check on offer tells them apart."),
     explanation: z
       .array(reason)
-      .describe("Finding by finding, since the last move, for the likeliest of them."),
+      .describe("Finding by finding, for the likeliest of them, of the rig as it was then."),
     apart: check
+      .extend({
+        instead: z
+          .array(z.string())
+          .describe(
+            "For each question the answer that would speak for this suspect, as in a case.",
+          ),
+        answers: z.array(z.string()).describe("The same in words."),
+      })
       .exactOptional()
       .describe(
         "The cheapest check that would tell this suspect from the first, where there is one.",
@@ -112,6 +120,9 @@ const positionResult = z
     name: text("What stands on its tape."),
     state: z.enum(["not heard", "begun", "healthy", "wrong", "unsure"]).describe("How it stands."),
     trouble: probability("How likely something that can be heard is wrong on the way to it"),
+    unheard: probability(
+      "How likely something is wrong there that cannot be heard, alone or since two faults cancel",
+    ),
     suspects: z
       .array(suspect)
       .describe(

@@ -29,15 +29,16 @@ function positionResult(derived: Derived, position: string): PositionResult {
     name: derived.rig.positions.find(({ id }) => id === position)?.name ?? position,
     state: derived.state(position),
     trouble: shown(standing.trouble),
+    unheard: shown(standing.unheard),
     suspects: suspects.map((one) => suspectResult(derived, one, suspects[0], position)),
     next: nextResult(derived, standing),
     ...(standing.choice === undefined ? {} : { weighed: weighedResult(derived, standing.choice) }),
-    notTested: unheardAt(derived, position),
+    notTested: silentOn(derived, position),
   };
 }
 
 /** What answers as a healthy chain does on the way to a position. */
-function unheardAt({ model, groups }: Derived, position: string): string[] {
+function silentOn({ model, groups }: Derived, position: string): string[] {
   const way = model.wayTo(position);
   const words = groups
     .filter(({ inaudible, branch }) => inaudible && way.includes(branch))

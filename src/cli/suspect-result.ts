@@ -1,4 +1,5 @@
 import type { Beliefs } from "#core/diagnosis/beliefs.ts";
+import { questionsOf } from "#core/diagnosis/evidence.ts";
 import type { Model } from "#core/diagnosis/model.ts";
 import {
   type Derived,
@@ -8,7 +9,8 @@ import {
   type RigFault,
   reasonsFor,
   type Suspect,
-  separating,
+  type Turning,
+  turning,
 } from "#core/index.ts";
 import type { SuspectResult } from "./diagnosis-format.ts";
 import { answerWords, askedWords, faultWords, inHundred } from "./words.ts";
@@ -21,10 +23,10 @@ export function suspectResult(
   position: string,
 ): SuspectResult {
   const { model, happenings, beliefs } = derived;
-  const asked =
+  const turn =
     first === undefined || first.group === group
       ? undefined
-      : separating(model, first.group, group, position);
+      : turning(model, first.group, group, position);
   return {
     group: groupIdOf(derived, group.faults),
     probability: shown(probability),
@@ -40,8 +42,16 @@ export function suspectResult(
     explanation: reasonsFor(model, group, happenings).map((reason) =>
       reasonResult(derived, reason),
     ),
-    ...(asked === undefined ? {} : { apart: { asked, words: askedWords(model, asked) } }),
+    ...(turn === undefined ? {} : { apart: apartResult(model, turn) }),
   };
+}
+
+function apartResult(model: Model, { asked, instead }: Turning) {
+  const questions = "position" in asked ? questionsOf(asked).map(({ name }) => name) : ["look"];
+  const answers = instead.map((answer, at) =>
+    answerWords(model, asked, questions[at] ?? "", [answer]),
+  );
+  return { asked, words: askedWords(model, asked), instead: [...instead], answers };
 }
 
 /** The id of the group that some faults are of, in the rig as drawn. */

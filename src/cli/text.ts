@@ -59,6 +59,10 @@ const suspectLines = ({
     item(`${inHundred(probability)}: ${first.words}`),
     ...others.map(({ words }) => `      or ${words}`),
     ...explanation.flatMap(({ answers }) => answers.map(({ words }) => `      ${words}`)),
-    ...(apart === undefined ? [] : [`      ${sentence(`told from the first by: ${apart.words}`)}`]),
+    ...(apart === undefined
+      ? []
+      : [
+          `      ${sentence(`told from the first by: ${apart.words}, if the answer is: ${apart.answers.join(", then ")}`)}`,
+        ]),
   ];
 };

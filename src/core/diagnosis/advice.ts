@@ -11,7 +11,7 @@ import type { Group } from "./groups.ts";
 import type { Model } from "./model.ts";
 import { type Option, optionsAt } from "./options.ts";
 import { fitEnough, isTurnedAndHeard, living, unanswered, wellBeside } from "./so-far.ts";
-import { culpritsOf, type Suspect, suspectsOf, troubleAt } from "./suspects.ts";
+import { culpritsOf, type Suspect, suspectsOf, troubleAt, unheardAt } from "./suspects.ts";
 
 /** How sure a verdict is. */
 const sureEnough: Probability = 0.95;
@@ -34,6 +34,8 @@ export type Advice =
 export interface Standing {
   readonly position: string;
   readonly trouble: Probability;
+  /** How likely something is wrong that cannot be heard: it is never named, and listed under 'not tested'. */
+  readonly unheard: Probability;
   readonly suspects: readonly Suspect[];
   /** What a move took away or laid aside, that had been wrong here. */
   readonly culprits: readonly Suspect[];
@@ -81,6 +83,9 @@ export function standingAt(
   return {
     position,
     trouble,
+    get unheard() {
+      return unheardAt(model, beliefs, position); // only when it is asked for: it looks at everything that may be together
+    },
     suspects,
     culprits: culpritsOf(groups, beliefs, position),
     leading: leadingOf(suspects, advice),

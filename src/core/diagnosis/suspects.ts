@@ -93,3 +93,15 @@ export function troubleAt(model: Model, beliefs: Beliefs, position: string): Pro
     .ways(position)
     .reduce((sum, way) => sum + (audible(way.behaviour) ? way.probability : 0), 0);
 }
+
+/** How likely it is that something is wrong on the way to a position and nothing of it can be heard: alone, or since two faults cancel. */
+export function unheardAt(model: Model, beliefs: Beliefs, position: string): Probability {
+  const audible = model.audible(position);
+  return beliefs
+    .together(position)
+    .reduce(
+      (sum, { faults, behaviour, probability }) =>
+        sum + (faults.length > 0 && !audible(behaviour) ? probability : 0),
+      0,
+    );
+}
