@@ -1,5 +1,6 @@
 import { earChecks } from "#core/checks/check.ts";
 import { chainTo } from "#core/rig/chain.ts";
+import type { Move } from "#core/rig/moves.ts";
 import { build, type Rig } from "#core/rig/rig.ts";
 import type { Entry, Log } from "#core/session/log.ts";
 
@@ -32,20 +33,63 @@ function isEntry(value: unknown): value is Entry {
 /** For each kind of entry, whether what it says is whole. */
 const said: Readonly<Record<string, (value: Fields) => boolean>> = {
   drawing: ({ rig }) => isRig(rig) && leadsSomewhere(rig),
-  move: ({ move }) =>
-    hasTexts(move, "move", "place") && (move.move === "set right" || move.move === "replaced"),
-  finding: ({ finding }) =>
-    isObject(finding) &&
-    isAsked(finding.asked) &&
-    areAll(finding.results, (given) => areAll(given, isText)),
+  move: ({ move }) => isMove(move),
+  cannot: ({ move }) => isMove(move),
+  finding: ({ finding }) => isFinding(finding),
   "taken back": ({ taken }) => isText(taken),
 };
 
-const isAsked = (value: unknown): boolean =>
-  hasTexts(value, "check") &&
-  (value.check === "look"
-    ? isText(value.place)
-    : atPosition.some((name) => name === value.check) && isText(value.position));
+const isNumber = (value: unknown): value is number =>
+  typeof value === "number" && Number.isFinite(value);
+const areTwoTexts = (value: unknown): boolean =>
+  Array.isArray(value) && value.length === 2 && value.every(isText);
+
+/** For each kind of move, whether what it names is whole. */
+const moves: Readonly<Record<Move["move"], (move: Fields) => boolean>> = {
+  "set right": (move) => hasTexts(move, "place"),
+  replaced: (move) => hasTexts(move, "place"),
+  "plugged anew": (move) => hasTexts(move, "part", "plug"),
+  exchanged: ({ parts }) => areTwoTexts(parts),
+  "known good in": (move) => hasTexts(move, "part"),
+  "put back": (move) => hasTexts(move, "part"),
+  moved: (move) => hasTexts(move, "part", "plug", "into", "socket"),
+  "turned round": (move) => hasTexts(move, "position"),
+  set: (move) => hasTexts(move, "part", "control") && isNumber(move.value),
+};
+
+const isMove = (value: unknown): boolean => {
+  if (!hasTexts(value, "move")) return false;
+  const whole = Object.entries(moves).find(([name]) => name === value.move)?.[1];
+  return whole?.(value) ?? false;
+};
+
+const areResults = (value: unknown): boolean => areAll(value, (given) => areAll(given, isText));
+
+function isFinding(value: unknown): boolean {
+  if (!isObject(value)) return false;
+  const { asked, results, otherTimes, ohms, gains, error } = value;
+  if (!hasTexts(asked, "check")) return false;
+  if (asked.check === "continuity")
+    return hasTexts(asked, "part", "from", "to") && (ohms === undefined || isNumber(ohms));
+  if (asked.check === "matrix")
+    return hasTexts(asked, "position") && areGains(gains) && isNumber(error);
+  return (
+    isAsked(asked) && areResults(results) && (otherTimes === undefined || areResults(otherTimes))
+  );
+}
+
+/** Four complex numbers. */
+const areGains = (value: unknown): boolean =>
+  Array.isArray(value) &&
+  value.length === 4 &&
+  value.every((one) => Array.isArray(one) && one.length === 2 && one.every(isNumber));
+
+/** What a person was asked. */
+function isAsked(asked: Fields): boolean {
+  if (asked.check === "look") return isText(asked.place);
+  if (asked.check === "twist") return hasTexts(asked, "part", "plug");
+  return atPosition.some((name) => name === asked.check) && isText(asked.position);
+}
 
 /** What is asked of somebody at a position. */
 const atPosition: readonly string[] = [...earChecks, "complaint"];

@@ -3,7 +3,8 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { type BuiltPage, openBuiltPage } from "./built-page.ts";
 import { type Case, casesOfEveryKind, kindOf, kinds, model, namedBy, rig } from "./cases.ts";
 import type { Recording } from "./ears.ts";
-import { mend, prepare, walk } from "./robot.ts";
+import { mend, walk } from "./robot.ts";
+import { prepare } from "./tap.ts";
 
 let built: BuiltPage;
 beforeAll(async () => {
@@ -38,7 +39,12 @@ describe("a simulated person at the built page", () => {
     const cases = casesOfEveryKind();
     expect(new Set(cases.map(({ fault }) => kindOf(fault)))).toEqual(kinds);
     const rows: string[] = [];
-    const results: { readonly found: boolean; readonly one: Case; readonly checks: number }[] = [];
+    const results: {
+      readonly found: boolean;
+      readonly said: boolean;
+      readonly one: Case;
+      readonly checks: number;
+    }[] = [];
     const start = Date.now();
     await walkAll(cases, 8, async (page, one) => {
       const walked = await walk(page, {
@@ -46,20 +52,22 @@ describe("a simulated person at the built page", () => {
         rig: one.seed,
         position: one.position,
       });
-      const { named, sure } = namedBy(walked, one);
-      results.push({ found: named, one, checks: walked.checks });
+      const { named, said, sure } = namedBy(walked, one);
+      results.push({ found: named, said, one, checks: walked.checks + walked.moves });
       rows.push(
-        `${one.fault.id.padEnd(56)} ${String(one.group.faults.length).padStart(2)} ${String(walked.checks).padStart(3)}  ${named ? walked.heading : `MISSED: ${walked.heading}`} ${sure}`,
+        `${one.fault.id.padEnd(56)} ${String(one.group.faults.length).padStart(2)} ${String(walked.checks).padStart(3)} ${String(walked.moves).padStart(2)}  ${named ? "" : "MISSED: "}${walked.cured ? "mended" : walked.heading}${said ? "" : ", not named"} ${sure}`,
       );
     });
     const seconds = (Date.now() - start) / 1000;
     const weight = results.reduce((sum, { one }) => sum + one.fault.weight, 0);
     const found = results.filter((one) => one.found);
     const byWeight = found.reduce((sum, { one }) => sum + one.fault.weight, 0) / weight;
-    console.log(`fault, its group's size, checks, verdict, how sure\n${rows.sort().join("\n")}`);
+    console.log(
+      `fault, its group's size, checks, moves, verdict, how sure\n${rows.sort().join("\n")}`,
+    );
     const checks = results.reduce((sum, { one, checks }) => sum + one.fault.weight * checks, 0);
     console.log(
-      `${(checks / weight).toFixed(1)} checks on average by weight; ${found.length} of ${results.length} kinds found, ${(100 * byWeight).toFixed(1)} % by weight, in ${seconds.toFixed(0)} s`,
+      `${(checks / weight).toFixed(1)} checks and moves on average by weight; ${found.length} of ${results.length} kinds found or mended, ${(100 * byWeight).toFixed(1)} % by weight, ${results.filter(({ said }) => said).length} named, in ${seconds.toFixed(0)} s`,
     );
     expect(byWeight).toBeGreaterThanOrEqual(0.98);
     expect(found.length / results.length).toBeGreaterThanOrEqual(0.9);
@@ -87,7 +95,7 @@ describe("a simulated person at the built page", () => {
     );
     expect(some.length).toBe(2);
     await walkAll(some, 2, async (page, one) => {
-      const person = { url: built.url, rig: one.seed, position: one.position };
+      const person = { url: built.url, rig: one.seed, position: one.position, refuses: true };
       expect(namedBy(await walk(page, person), one).named).toBe(true);
       const mended = await mend(page, person);
       console.log(`${one.fault.id}: mended, ${mended.checks} checks, ${mended.heading}`);

@@ -52,12 +52,19 @@ export function casesOfEveryKind(): readonly Case[] {
   return [...found.values()];
 }
 
-/** Whether the last screen names some fault of the planted one's group, and how sure it says it is. */
-export function namedBy({ heading, text, end }: Walked, { group }: Case) {
+/**
+ * Whether the last screen names some fault of the planted one's group, and how sure it says it is; a rig that a move has mended counts, as the
+ * curtain knows.
+ */
+export function namedBy({ heading, text, end, cured }: Walked, { group }: Case) {
   const texts = group.faults.map((fault) => faultText(english, model.rig, fault).toLowerCase());
-  const lead = `${heading}\n${text.match(/The likeliest: .*? in 100/)?.[0] ?? ""}`.toLowerCase();
+  const lead =
+    `${heading}\n${text.match(/(The likeliest|It was|Most likely it was): .*? in 100/)?.[0] ?? ""}`.toLowerCase();
+  const said = texts.some((one) => lead.includes(one));
   return {
-    named: end === "verdict" && texts.some((one) => lead.includes(one)),
+    named: cured || (end === "verdict" && said),
+    /** It was named as well as mended. */
+    said,
     sure: text.match(/(\d+|less than 1) in 100/)?.[0] ?? "",
   };
 }

@@ -1,6 +1,6 @@
 import type { Page } from "playwright";
 import { halves, type Pointed, type Recording, whereWas } from "./ears.ts";
-import { layTap, type TapPage } from "./tap.ts";
+import { listen, normalOf, press } from "./tap.ts";
 
 /**
  * A person at the built page: it hears what leaves the browser, decides from the samples, reads the screen by role and name, and
@@ -9,6 +9,10 @@ import { layTap, type TapPage } from "./tap.ts";
 export interface Walked {
   /** How many answers it gave. */
   readonly checks: number;
+  /** How many moves it made. */
+  readonly moves: number;
+  /** It ends healthy, and behind the curtain stands that what was wrong is gone, or laid aside. */
+  readonly cured: boolean;
   /** The heading and the lines of the last screen. */
   readonly heading: string;
   readonly text: string;
@@ -27,15 +31,12 @@ export interface Walk {
   readonly spoilt?: Spoilt;
   /** Whether left is said for right at a position. */
   readonly mirrors?: (position: string) => boolean;
+  /** Says of every move that comes before a verdict that it is not possible here. */
+  readonly refuses?: boolean;
 }
 
-const most = 30;
-
-/** Lays the tap; once a page, before it loads anything. */
-export async function prepare(page: Page): Promise<void> {
-  // A compiler may name functions by a function of its own, which the page lacks.
-  await page.addInitScript({ content: `globalThis.__name ??= (one) => one;(${layTap})()` });
-}
+/** More presses than this lead nowhere. */
+const most = 45;
 
 /** Plays one rig to its end. */
 export async function walk(page: Page, person: Walk): Promise<Walked> {
@@ -52,13 +53,45 @@ export async function mend(page: Page, person: Walk): Promise<Walked & { normal:
 }
 
 async function toTheEnd(page: Page, person: Walk): Promise<Walked> {
-  for (let checks = 0; checks < most; ) {
+  const did = { answer: 0, move: 0, press: 0 };
+  for (let steps = 0; steps < most; steps++) {
     await settled(page);
-    const end = await endOf(page);
-    if (end !== undefined) return { ...(await lastScreen(page)), checks, end };
-    if (await step(page, person)) checks++;
+    const one = await step(page, person);
+    if (one === "end") return ended(page, person, did);
+    did[one]++;
   }
-  return { ...(await lastScreen(page)), checks: most, end: "lost" };
+  return { ...(await lastScreen(page)), ...counts(did), cured: false, end: "lost" };
+}
+
+type Did = Readonly<Record<"answer" | "move" | "press", number>>;
+
+const counts = ({ answer, move }: Did) => ({ checks: answer, moves: move });
+
+async function ended(page: Page, person: Walk, did: Did): Promise<Walked> {
+  const end = (await page.locator(".verdict").isVisible()) ? "verdict" : "healthy";
+  const last = await lastScreen(page);
+  const cured = end === "healthy" && did.move > 0 && (await isGone(page, person));
+  return { ...last, ...counts(did), cured, end };
+}
+
+/** Where a page with a rig without gear is not sure, makes the move that it proposes all the same. */
+async function goesOn(page: Page, { rig, refuses }: Walk): Promise<boolean> {
+  if (typeof rig !== "number" || refuses) return false;
+  const { heading } = await lastScreen(page);
+  const done = page.locator(".verdict .main");
+  const text = (await done.textContent()) ?? "";
+  if (heading !== "Not sure." || !text.startsWith("Done")) return false;
+  await press(page, text);
+  return true;
+}
+
+/** Looks behind the curtain of a rig without gear. */
+async function isGone(page: Page, { rig }: Walk): Promise<boolean> {
+  if (typeof rig !== "number") return false;
+  await press(page, "board");
+  await press(page, "lift the curtain");
+  await page.locator(".curtain").waitFor();
+  return /You set it right|You took it off the way/.test((await lastScreen(page)).text);
 }
 
 /** From the first screen to the position. */
@@ -69,27 +102,12 @@ async function begin(page: Page, { url, rig, position }: Walk): Promise<void> {
   await page.getByRole("button", { name: new RegExp(`^${position}`) }).click();
 }
 
-/** As long as a button may take to hold still, milliseconds. With eight pages on two cores a page may go without a frame for longer. */
-const patience = 8000;
-
-/** Waits for a button to stand still, as a hand would; where its page gets no frames to tell by, presses all the same. */
-async function press(page: Page, name: string): Promise<void> {
-  const button = page.getByRole("button", { name, exact: true });
-  await button.waitFor();
-  await button.click({ timeout: patience }).catch(() => button.click({ force: true }));
-}
-
 const shown = (page: Page, name: string): Promise<boolean> =>
   page.getByRole("button", { name, exact: true }).first().isVisible();
 
 /** Waits until the screen asks for something. */
 const settled = (page: Page): Promise<void> =>
-  page.locator(".verdict, .healthy, .look, .ask").first().waitFor({ timeout: 15_000 });
-
-async function endOf(page: Page): Promise<"verdict" | "healthy" | undefined> {
-  if (await page.locator(".verdict").isVisible()) return "verdict";
-  return (await page.locator(".healthy").isVisible()) ? "healthy" : undefined;
-}
+  page.locator(".verdict, .healthy, .look, .ask, .do").first().waitFor({ timeout: 15_000 });
 
 async function lastScreen(page: Page): Promise<{ heading: string; text: string }> {
   return {
@@ -98,52 +116,47 @@ async function lastScreen(page: Page): Promise<{ heading: string; text: string }
   };
 }
 
-/** Does what the screen asks for; says whether that was an answer. */
-async function step(page: Page, person: Walk): Promise<boolean> {
+/** Does what the screen asks for; says what that was. */
+async function step(page: Page, person: Walk): Promise<keyof Did | "end"> {
+  if (await page.locator(".healthy").isVisible()) return "end";
+  if (await page.locator(".verdict").isVisible())
+    return (await goesOn(page, person)) ? "move" : "end";
   if (await page.locator(".look").isVisible()) {
     await look(page);
-    return true;
+    return "answer";
   }
+  if (await page.locator(".do").isVisible()) return make(page, person);
   if (await shown(page, "Hands are off the gear")) {
     await press(page, "Hands are off the gear");
-    return false;
+    return "press";
   }
   const { spoilt = (recording: Recording) => recording, mirrors = () => false } = person;
   const at = (await page.locator(".ask .tape").first().textContent()) ?? "";
   await answerByEar(page, spoilt(await listen(page)), mirrors(at));
-  return true;
+  return "answer";
 }
 
-/** Says what is to be seen; with real gear, where nothing is out of place, that all is as it should be. */
+/** Makes a move, where it may; nobody else is there to listen or to write. */
+async function make(page: Page, { refuses }: Walk): Promise<"move" | "press"> {
+  const done = (await page.locator(".do .main").textContent()) ?? "";
+  const optional = await shown(page, "Not possible here");
+  if (optional && (refuses || done.startsWith("Somebody else"))) {
+    await press(page, "Not possible here");
+    return "press";
+  }
+  await press(page, done);
+  return "move";
+}
+
+/** Says what is to be seen or felt; with real gear, where nothing is out of place, that all is as it should be. */
 async function look(page: Page): Promise<void> {
-  const sight = page.getByText(/^You look: /);
+  const sight = page.getByText(/^You (look|twist): /);
   const text = (await sight.isVisible()) ? await sight.textContent() : undefined;
-  await press(page, text?.replace(/^You look: /, "").replace(/\.$/, "") ?? "all as it should be");
-}
-
-/** Presses Play and hears it to its end. */
-async function listen(page: Page): Promise<Recording> {
-  await page.evaluate(() => (globalThis as unknown as TapPage).tap.clear());
-  await press(page, "Play");
-  await page.getByRole("button", { name: "play again", exact: true }).waitFor({ timeout: 15_000 });
-  await page.waitForTimeout(250); // the recorder hands over in blocks
-  const { rate, left, right } = await page.evaluate(() =>
-    (globalThis as unknown as TapPage).tap.take(),
-  );
-  return { rate, left: unpacked(left), right: unpacked(right) };
-}
-
-/** Numbers from bytes in base64. */
-const unpacked = (text: string): Float32Array => {
-  const bytes = Uint8Array.from(Buffer.from(text, "base64"));
-  return new Float32Array(bytes.buffer);
-};
-
-/** The level the page says it plays at, as an amplitude. */
-async function normalOf(page: Page): Promise<number> {
-  const text = await page.getByText(/dBFS/).first().textContent();
-  const level = Number((text ?? "").replace("−", "-").match(/-?\d+(\.\d+)?/)?.[0]);
-  return 10 ** (level / 20);
+  const seen = text?.replace(/^You (look|twist): /, "").replace(/\.$/, "");
+  const steady = (await page.locator(".twist").isVisible())
+    ? "nothing changes"
+    : "all as it should be";
+  await press(page, seen ?? steady);
 }
 
 async function answerByEar(page: Page, recording: Recording, mirrors: boolean): Promise<void> {

@@ -1,3 +1,6 @@
+import type { Page } from "playwright";
+import type { Recording } from "./ears.ts";
+
 /** What the tap hands over: both sides from the moment a sound began, as bytes of 32-bit floats in base64. */
 interface Tapped {
   readonly rate: number;
@@ -5,7 +8,7 @@ interface Tapped {
   readonly right: string;
 }
 
-export interface TapPage {
+interface TapPage {
   readonly tap: { readonly clear: () => void; readonly take: () => Tapped };
 }
 
@@ -13,7 +16,7 @@ export interface TapPage {
  * Runs in the page, before the page's own code: whatever the browser connects to its output is recorded too, with the context's
  * clock in a third channel, so that a sample knows its time however late it is handed over. The product knows nothing of it.
  */
-export function layTap(): void {
+function layTap(): void {
   interface Block {
     readonly at: number;
     readonly left: Float32Array;
@@ -89,4 +92,45 @@ export function layTap(): void {
     blocks = [];
   };
   Object.assign(globalThis, { tap: { clear, take } });
+}
+
+/** Lays the tap; once a page, before it loads anything. */
+export async function prepare(page: Page): Promise<void> {
+  // A compiler may name functions by a function of its own, which the page lacks.
+  await page.addInitScript({ content: `globalThis.__name ??= (one) => one;(${layTap})()` });
+}
+
+/** As long as a button may take to hold still, milliseconds. With eight pages on two cores a page may go without a frame for longer. */
+const patience = 8000;
+
+/** Waits for a button to stand still, as a hand would; where its page gets no frames to tell by, presses all the same. */
+export async function press(page: Page, name: string): Promise<void> {
+  const button = page.getByRole("button", { name, exact: true });
+  await button.waitFor();
+  await button.click({ timeout: patience }).catch(() => button.click({ force: true }));
+}
+
+/** Presses Play and hears it to its end. */
+export async function listen(page: Page): Promise<Recording> {
+  await page.evaluate(() => (globalThis as unknown as TapPage).tap.clear());
+  await press(page, "Play");
+  await page.getByRole("button", { name: "play again", exact: true }).waitFor({ timeout: 15_000 });
+  await page.waitForTimeout(250); // the recorder hands over in blocks
+  const { rate, left, right } = await page.evaluate(() =>
+    (globalThis as unknown as TapPage).tap.take(),
+  );
+  return { rate, left: unpacked(left), right: unpacked(right) };
+}
+
+/** Numbers from bytes in base64. */
+const unpacked = (text: string): Float32Array => {
+  const bytes = Uint8Array.from(Buffer.from(text, "base64"));
+  return new Float32Array(bytes.buffer);
+};
+
+/** The level the page says it plays at, as an amplitude. */
+export async function normalOf(page: Page): Promise<number> {
+  const text = await page.getByText(/dBFS/).first().textContent();
+  const level = Number((text ?? "").replace("−", "-").match(/-?\d+(\.\d+)?/)?.[0]);
+  return 10 ** (level / 20);
 }

@@ -7,7 +7,8 @@ import { modelFor } from "#core/session/derive.ts";
 import { seeded } from "#core/units/random.ts";
 import type { Recording } from "#tests/robot/ears.ts";
 import { score, table } from "./score.ts";
-import { drawn, type World, walk } from "./walk.ts";
+import { drawn, walk } from "./walk.ts";
+import type { World } from "./world.ts";
 
 const [table5] = builtInRigs;
 if (table5 === undefined) throw new Error("there is no built-in rig");

@@ -4,14 +4,10 @@ import { asItShouldBe, sightsOf } from "#core/checks/look.ts";
 import { predictTwist, twistAnswers } from "#core/checks/twist.ts";
 import type { Advice } from "#core/diagnosis/advice.ts";
 import { questionsOf } from "#core/diagnosis/evidence.ts";
-import { type Arranged, arranged, asDrawn } from "#core/rig/arranged.ts";
 import { earMatrix } from "#core/rig/ear-matrix.ts";
 import { type Gains, signed } from "#core/rig/effect.ts";
-import type { Move } from "#core/rig/moves.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import { build } from "#core/rig/rig.ts";
-import type { RigFault } from "#core/rig/rig-faults.ts";
-import { staying } from "#core/rig/staying.ts";
 import { stepsTo } from "#core/rig/steps.ts";
 import { type Derived, derive } from "#core/session/derive.ts";
 import { add, type Log } from "#core/session/log.ts";
@@ -20,8 +16,8 @@ import type { SignalName } from "#core/signals/catalogue.ts";
 import { render } from "#core/signals/render.ts";
 import { size } from "#core/units/complex.ts";
 import { fromDecibels } from "#core/units/decibels.ts";
-import type { Random } from "#core/units/random.ts";
 import { halves, type Pointed, type Recording, whereWas } from "#tests/robot/ears.ts";
+import { begun, moved, type Now, type World } from "./world.ts";
 
 const rate = 16_000;
 
@@ -37,37 +33,6 @@ export interface Walked {
   readonly position: string;
   readonly end: "healthy" | "sure" | "unsure" | "lost";
 }
-
-/** A world to walk: what is planted, how often the person's finger slips, and what else they hear. */
-export interface World {
-  readonly rig: Rig;
-  readonly planted: readonly RigFault[];
-  readonly slips: number;
-  readonly random: Random;
-  /** Gains heard in place of the rig's own: a plant that is on no list. */
-  readonly gains?: (signal: SignalName) => Gains;
-  /** What happens to a recording on its way into the person: the controls. */
-  readonly spoilt?: (recording: Recording) => Recording;
-}
-
-/** A world as some moves have left it. */
-interface Now extends World {
-  readonly state: Arranged;
-  readonly there: readonly RigFault[];
-}
-
-const begun = (world: World): Now => ({
-  ...world,
-  state: asDrawn(world.rig),
-  there: world.planted,
-});
-
-/** What a hand does to a world: what is cured half of the time is drawn. */
-const moved = (now: Now, move: Move): Now => ({
-  ...now,
-  there: now.there.filter((fault) => now.random() < staying(fault, move, now.state.rig)),
-  state: arranged(now.state, move),
-});
 
 function gainsAt(
   { rig, there, state, gains, random }: Now,

@@ -79,7 +79,8 @@ export function standingAt(
     settled ??
     (choice === undefined
       ? next(heardFirst(optionsAt(model, evidence, beliefs, position)), position, missing)
-      : chosen(choice));
+      : (heardBetween(chosen(choice), evidence, position) ??
+        firstHeard(model, evidence, beliefs, position)));
   return {
     position,
     trouble,
@@ -98,6 +99,24 @@ const turnedBack = (evidence: Evidence, position: string): Advice | undefined =>
   isTurnedAndHeard(evidence, position)
     ? { advice: "do", move: { move: "turned round", position }, cures: false }
     : undefined;
+
+/** Advice that may follow at once: after a move one hears what it did before the next. */
+function heardBetween(advice: Advice, { heard, moves, nowAt }: Evidence, position: string) {
+  const now = nowAt(position);
+  const quiet = !heard.some((one) => one.position === position && one.channel === now);
+  return advice.advice === "do" && moves.length > 0 && quiet ? undefined : advice;
+}
+
+/** What tells most of all that can be heard at a position. */
+function firstHeard(model: Model, evidence: Evidence, beliefs: Beliefs, position: string): Advice {
+  const here = optionsAt(model, evidence, beliefs, position).filter(
+    ({ asked }) => "position" in asked && asked.position === position,
+  );
+  const option = bestOf(here);
+  return option === undefined
+    ? { advice: "verdict", sure: false, fits: true }
+    : { advice: "ask", option };
+}
 
 /** A repair that costs no more than this is tried without a verdict. */
 const cheap: Seconds = 30;

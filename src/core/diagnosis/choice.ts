@@ -1,6 +1,7 @@
 import { plan } from "#core/inference/plan.ts";
 import type { Plan, Problem, Step } from "#core/inference/problem.ts";
 import type { Move } from "#core/rig/moves.ts";
+import { clientId } from "#core/rig/rig.ts";
 import type { Probability, Seconds } from "#core/units/units.ts";
 import type { Beliefs, Together } from "./beliefs.ts";
 import type { Evidence } from "./evidence.ts";
@@ -70,7 +71,7 @@ function read(made: Plan, offers: readonly Offer[], mends: readonly Mend[]): Cho
     if (next.step === "test" && offer && "test" in offer)
       return { doing: offer.doing, cost: offer.test.seconds, seconds };
     if (next.step === "repair" && mend && "cures" in mend)
-      return { doing: { do: "mend", move: mend.move }, cost: mend.seconds, seconds };
+      return { doing: doingOf(mend.move), cost: mend.seconds, seconds };
     return undefined;
   };
   return {
@@ -79,6 +80,12 @@ function read(made: Plan, offers: readonly Offer[], mends: readonly Mend[]): Cho
     seconds: made.seconds,
   };
 }
+
+/** A feed that is meant so is not mended: whoever ordered it is asked. */
+const doingOf = (move: Move): Doing =>
+  "place" in move && move.place === clientId
+    ? { do: "ask", asked: { check: "look", place: clientId } }
+    : { do: "mend", move };
 
 /** How likely a move takes all away that is wrong; of two faults one is half the way. */
 function curedOf(faults: Together["faults"], cures: Mend["cures"]): Probability {

@@ -31,9 +31,15 @@ export function eraAfter(model: Model, moves: readonly Move[]): Era {
   eras.set(model, known);
   const key = JSON.stringify(moves);
   const era = known.get(key) ?? eraOf(model, moves);
+  known.delete(key);
   known.set(key, era);
+  const [oldest] = known.keys();
+  if (known.size > kept && oldest !== undefined) known.delete(oldest);
   return era;
 }
+
+/** So many lists of moves are kept: a session goes on from the last, and takes the last back. */
+const kept = 12;
 
 function eraOf(model: Model, moves: readonly Move[]): Era {
   const { pool, tokens } = model;

@@ -1,5 +1,12 @@
 import type { Move } from "#core/rig/moves.ts";
-import { type BuiltRig, build, type Connection, type Rig, wornAt } from "#core/rig/rig.ts";
+import {
+  type BuiltRig,
+  build,
+  type Connection,
+  clientId,
+  type Rig,
+  wornAt,
+} from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { staying } from "#core/rig/staying.ts";
 import type { Probability, Seconds } from "#core/units/units.ts";
@@ -22,6 +29,7 @@ const cost = {
   knownGood: 20,
   /** Beside the look, or once it is known what to set. */
   set: 5,
+  anotherPerson: 30,
 } as const;
 
 /** Everything a hand can do on the way to a position as the rig is now. `seen`: places that were looked at since they were touched. */
@@ -30,7 +38,10 @@ export function mendsAt(era: Era, position: string, seen: ReadonlySet<string>): 
   const rig = build(now);
   const faults = [...era.onTheWay(position)].filter((fault) => !isUnlisted(fault));
   const worn = wornAt(now, position);
-  const places = [...new Set(faults.map(({ place }) => place))];
+  // What is meant is asked once.
+  const places = [...new Set(faults.map(({ place }) => place))].filter(
+    (one) => one !== clientId || !seen.has(one),
+  );
   const moves: { move: Move; seconds: Seconds }[] = [
     ...places.flatMap((place) => byPlace(rig, faults, place, seen)),
     ...plugsOn(now, faults).map(({ part, plug }) => ({
@@ -57,26 +68,33 @@ function byPlace(
   const there = faults.filter((fault) => fault.place === place);
   const shown = there.filter((fault) => fault.seen);
   const hidden = there.filter((fault) => !fault.seen);
+  /** What plugging anew may clear is no reason to replace anything. */
+  const lasting = hidden.filter((fault) => !fault.cleans);
   const [first] = shown;
   const look = first === undefined || seen.has(place) ? 0 : rig.part(first.part).look;
-  const most = Math.max(...hidden.map(({ repair }) => repair));
+  const person = rig.parts.some(({ id }) => id === place && rig.part(id).family === "person");
+  const most = person ? cost.anotherPerson : Math.max(...hidden.map(({ repair }) => repair));
   return [
     ...(first === undefined
       ? []
       : [{ move: { move: "set right", place } as const, seconds: look + cost.set }]),
-    ...(hidden.length === 0 ? [] : [{ move: { move: "replaced", place } as const, seconds: most }]),
+    ...(lasting.length === 0
+      ? []
+      : [{ move: { move: "replaced", place } as const, seconds: most }]),
   ];
 }
 
 /** Plugs on the way with something that plugging anew may cure. */
-const plugsOn = ({ plugged }: Rig, faults: readonly RigFault[]): readonly Connection[] =>
-  plugged.filter(({ part, plug, into, socket }) =>
-    faults.some(
-      ({ part: id, at, cleans, edits }) =>
-        edits.some((edit) => id === part && edit.edit === "depth" && edit.plug === plug) ||
-        (cleans &&
-          ((id === part && (at === plug || at === "body")) || (id === into && at === socket))),
-    ),
+const plugsOn = ({ plugged, parts }: Rig, faults: readonly RigFault[]): readonly Connection[] =>
+  plugged.filter(
+    ({ part, plug, into, socket }) =>
+      !parts.some(({ id, good }) => id === part && good) &&
+      faults.some(
+        ({ part: id, at, cleans, edits }) =>
+          edits.some((edit) => id === part && edit.edit === "depth" && edit.plug === plug) ||
+          (cleans &&
+            ((id === part && (at === plug || at === "body")) || (id === into && at === socket))),
+      ),
   );
 
 /** Good headphones instead of those worn, unless they are good already. */

@@ -1,11 +1,13 @@
-import { type Asked, type Finding, isAnswered } from "#core/checks/finding.ts";
+import { type Asked, type Finding, isAnswered, type Results } from "#core/checks/finding.ts";
 import { asItShouldBe } from "#core/checks/look.ts";
+import { twistAnswers } from "#core/checks/twist.ts";
 import { questionsOf } from "#core/diagnosis/evidence.ts";
 import type { Model } from "#core/diagnosis/model.ts";
 import { clientId } from "#core/rig/rig.ts";
 import type { Entry } from "#core/session/log.ts";
 import { english } from "#core/words/english.ts";
 import { movedText } from "#core/words/move-text.ts";
+import { doText } from "./do-text.ts";
 import { seenWords } from "./look-answers.ts";
 import { placeName, seatName } from "./names.ts";
 
@@ -33,8 +35,10 @@ export function askedWords({ rig }: Model, asked: Finding["asked"]): string {
 }
 
 /** How many answers a question has, where 'all of them' is 'can't tell'; of a look none is. */
-export const answersTo = (asked: Asked, at: number): number =>
-  "position" in asked ? (questionsOf(asked)[at]?.answers.length ?? 0) : 0;
+function answersTo(asked: Asked, at: number): number {
+  if (asked.check === "twist") return twistAnswers.length;
+  return "position" in asked ? (questionsOf(asked)[at]?.answers.length ?? 0) : 0;
+}
 
 /** An answer as it was given; all of a list is 'can't tell'. */
 export function answerWords(model: Model, given: readonly string[], all: number): string {
@@ -49,11 +53,17 @@ export function answerWords(model: Model, given: readonly string[], all: number)
 /** What a finding or a move said, in one line. */
 export function toldWords(model: Model, entry: Entry): string {
   if (entry.entry === "move") return movedText(english, model.rig, entry.move);
+  if (entry.entry === "cannot")
+    return `not possible here: ${lower(doText(model, entry.move, false))}`;
   if (entry.entry !== "finding") return entry.entry;
   const { finding } = entry;
   if (!isAnswered(finding)) return askedWords(model, finding.asked);
-  const answers = finding.results.map((given, at) =>
-    answerWords(model, given, answersTo(finding.asked, at)),
-  );
-  return `${askedWords(model, finding.asked)}: ${answers.join(", then ")}`;
+  const words = (results: Results) =>
+    results
+      .map((given, at) => answerWords(model, given, answersTo(finding.asked, at)))
+      .join(", then ");
+  const sometimes = finding.otherTimes ? `; at other times ${words(finding.otherTimes)}` : "";
+  return `${askedWords(model, finding.asked)}: ${words(finding.results)}${sometimes}`;
 }
+
+const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

@@ -12,6 +12,7 @@ import { Tape } from "#ui/parts/tape.tsx";
 import { useWide } from "#ui/parts/use-wide.ts";
 import { Cautions } from "./cautions.tsx";
 import { Heading } from "./frame.tsx";
+import { seatsToPass } from "./hands-up-state.ts";
 import { LastAnswer } from "./last-answer.tsx";
 import { rigIn } from "./page.ts";
 import { nextSeat, type Seat, seatsOf, trunkOf, trunkSound, trunkTrouble } from "./seat-state.ts";
@@ -48,6 +49,11 @@ export function Board({ held }: { readonly held: Session }) {
             onClick={() => show({ screen: "position", position: next.id })}
           >
             {nextWords(next)}
+          </button>
+        )}
+        {derived && seatsToPass(derived).length > 0 && (
+          <button type="button" class="say" onClick={() => show({ screen: "hands up" })}>
+            All at once, hands up
           </button>
         )}
         {ready?.bench && heard && (

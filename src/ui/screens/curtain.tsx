@@ -6,6 +6,7 @@ import { holding, type Log } from "#core/session/log.ts";
 import { effectAt } from "#ui/parts/fault-effect.ts";
 import { faultWords } from "#ui/parts/fault-words.ts";
 import { inHundred, sentence } from "#ui/parts/phrases.ts";
+import { faultById } from "#ui/parts/told.ts";
 import { Heading } from "./frame.tsx";
 import type { Session } from "./use-session.ts";
 import { WayPicture } from "./way-picture.tsx";
@@ -41,6 +42,7 @@ export function Curtain({ held, derived, bench }: Props) {
 function namedWords(derived: Derived, log: Log, bench: Bench): string {
   const { hidden } = bench;
   if (!bench.there(derived.evidence.moves)) return "You set it right: it is gone from the rig.";
+  if (isAside(derived, hidden)) return "You took it off the way: it is in what was laid aside.";
   const entries = holding(log);
   const before = entries.flatMap(({ entry }, at) =>
     entry === "move" ? [derive(entries.slice(0, at))] : [],
@@ -53,6 +55,14 @@ function namedWords(derived: Derived, log: Log, bench: Bench): string {
     .sort((a, b) => b.probability - a.probability);
   return `It was not named: ${inHundred(suspect?.probability ?? 0)} so far.`;
 }
+
+/** Whether no way passes the fault any more, though it is still there. */
+const isAside = ({ rig, model, evidence: { era } }: Derived, { id }: RigFault): boolean => {
+  const fault = faultById(model, id);
+  return (
+    fault !== undefined && rig.positions.every(({ id: seat }) => !era.onTheWay(seat).has(fault))
+  );
+};
 
 const isIn = ({ faults }: Group, { id }: RigFault): boolean =>
   faults.some((fault) => fault.id === id);

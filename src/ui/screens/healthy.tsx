@@ -1,16 +1,34 @@
+import { useState } from "preact/hooks";
+import type { Move } from "#core/rig/moves.ts";
+import { build } from "#core/rig/rig.ts";
 import { Tick } from "#ui/parts/marks.tsx";
 import { seatName } from "#ui/parts/names.ts";
 import { inHundred } from "#ui/parts/phrases.ts";
 import { Tape } from "#ui/parts/tape.tsx";
+import { DoScreen } from "./do-screen.tsx";
 import { Heading } from "./frame.tsx";
+import { Aside, ItWas, laidAside } from "./it-was.tsx";
 import { NotTested } from "./not-tested.tsx";
 import type { AtPosition } from "./position-screen.tsx";
 import { nextSeat, seatsOf } from "./seat-state.ts";
 import { WayPicture } from "./way-picture.tsx";
 
 /** A position that is as it should be, what was not tested, and the way on. */
-export function Healthy({ held: { show }, ready: { derived }, position }: AtPosition) {
-  const { rig } = derived.model;
+export function Healthy(props: AtPosition) {
+  const [back, setBack] = useState<Move>();
+  const leave = () => setBack(undefined);
+  return back === undefined ? (
+    <Well {...props} onPutBack={(part) => setBack({ move: "put back", part })} />
+  ) : (
+    <DoScreen {...props} doing={{ move: back, cures: false }} onLeave={leave} />
+  );
+}
+
+type Props = AtPosition & { readonly onPutBack: (part: string) => void };
+
+function Well({ held: { show }, ready: { derived }, position, onPutBack }: Props) {
+  const rig = build(derived.evidence.era.course.state.rig);
+  const standing = derived.standing(position);
   const next = nextSeat(seatsOf(derived));
   return (
     <section class="healthy">
@@ -19,11 +37,13 @@ export function Healthy({ held: { show }, ready: { derived }, position }: AtPosi
         <Tick /> Healthy
       </Heading>
       <p class="sure">
-        {`Nothing found by these checks: left in the left ear, right in the right, the middle in the middle. Trouble is still possible: ${inHundred(derived.standing(position).trouble)}.`}
+        {`Nothing found by these checks: left in the left ear, right in the right, the middle in the middle. Trouble is still possible: ${inHundred(standing.trouble)}.`}
       </p>
+      <ItWas model={derived.model} culprits={standing.culprits} />
       <WayPicture rig={rig} position={position} />
       <div class="columns">
         <div class="next-move">
+          <Aside parts={laidAside(rig, position)} onPutBack={onPutBack} />
           <button
             type="button"
             class="main"

@@ -1,6 +1,7 @@
 import { Board } from "./board.tsx";
 import { ComplaintScreen } from "./complaint.tsx";
 import { Curtain } from "./curtain.tsx";
+import { HandsUp } from "./hands-up.tsx";
 import { Listen } from "./listen.tsx";
 import type { Plan } from "./plan.ts";
 import { rigFor } from "./plan-foresee.ts";
@@ -51,6 +52,8 @@ function InSession({ held }: { readonly held: Held }) {
       return ready ? (
         <PositionScreen held={session} ready={ready} position={page.view.position} />
       ) : null;
+    case "hands up":
+      return ready ? <HandsUp held={session} ready={ready} /> : null;
     case "curtain":
       return ready?.bench ? (
         <Curtain held={session} derived={ready.derived} bench={ready.bench} />

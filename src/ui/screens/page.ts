@@ -9,6 +9,8 @@ export type View =
   | { readonly screen: "start" }
   | { readonly screen: "board" }
   | { readonly screen: "position"; readonly position: string }
+  /** One pass over all seats that are not heard yet. */
+  | { readonly screen: "hands up" }
   | { readonly screen: "curtain" }
   /** What somebody has and wants, before it is plugged in; left out, what most people stand before. */
   | { readonly screen: "plan"; readonly plan?: Plan }

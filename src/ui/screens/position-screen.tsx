@@ -1,11 +1,15 @@
+import type { Asked } from "#core/checks/finding.ts";
 import type { Advice } from "#core/diagnosis/advice.ts";
 import { Ask } from "./ask.tsx";
+import { DoScreen } from "./do-screen.tsx";
 import { Healthy } from "./healthy.tsx";
 import { LastAnswer } from "./last-answer.tsx";
 import { LookScreen } from "./look-screen.tsx";
 import type { Ready } from "./ready.ts";
+import { TwistScreen } from "./twist-screen.tsx";
 import type { Session } from "./use-session.ts";
 import { Verdict } from "./verdict.tsx";
+import { WhyNext } from "./why-next.tsx";
 
 export interface AtPosition {
   readonly held: Session;
@@ -14,12 +18,14 @@ export interface AtPosition {
   readonly position: string;
 }
 
-/** What a position needs now: a sound and a question, a look, a repair, or nothing. */
+/** What a position needs now: a sound and a question, a look, a plug to twist, a move, a repair, or nothing. */
 export function PositionScreen(props: AtPosition) {
-  const { advice } = props.ready.derived.standing(props.position);
+  const { derived } = props.ready;
+  const { advice, choice } = derived.standing(props.position);
   return (
     <>
       <Needed key={props.held.page.log.length} advice={advice} {...props} />
+      <WhyNext derived={derived} choice={choice} />
       <LastAnswer held={props.held} />
     </>
   );
@@ -31,12 +37,22 @@ function Needed({ advice, ...props }: AtPosition & { readonly advice: Advice }) 
       return <Healthy {...props} />;
     case "verdict":
       return <Verdict {...props} verdict={advice} />;
-    case "ask": {
-      const { asked } = advice.option;
-      if (asked.check === "look") return <LookScreen {...props} place={asked.place} />;
-      return "position" in asked && asked.check !== "complaint" ? (
-        <Ask {...props} asked={asked} />
-      ) : null;
-    }
+    case "do":
+      return <DoScreen {...props} doing={advice} />;
+    case "ask":
+      return <Asking {...props} asked={advice.option.asked} />;
+  }
+}
+
+function Asking({ asked, ...props }: AtPosition & { readonly asked: Asked }) {
+  switch (asked.check) {
+    case "look":
+      return <LookScreen {...props} place={asked.place} />;
+    case "twist":
+      return <TwistScreen {...props} asked={asked} />;
+    case "complaint":
+      return null;
+    default:
+      return <Ask {...props} asked={asked} />;
   }
 }

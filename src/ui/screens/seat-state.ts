@@ -79,15 +79,17 @@ export function nextSeat(seats: readonly Seat[]): Seat | undefined {
   return undefined;
 }
 
-/** How likely it is that nothing which can be heard is wrong on the trunk. */
-export function trunkSound({ model, beliefs, groups }: Derived): number {
+/** How likely it is that nothing which can be heard is wrong in what all positions share now. */
+export function trunkSound({ beliefs, groups, rig }: Derived): number {
+  const { era } = beliefs;
   const silent = new Set(
     groups.filter(({ inaudible }) => inaudible).flatMap(({ faults }) => faults),
   );
-  const { faults, probabilities } = beliefs.sets(model.root);
+  const ways = rig.positions.map(({ id }) => era.onTheWay(id));
+  const audible = (fault: RigFault) => !silent.has(fault) && ways.every((way) => way.has(fault));
+  const { faults, probabilities } = beliefs.sets(era.root);
   return probabilities.reduce(
-    (sum, probability, at) =>
-      sum + (faults[at]?.every((fault) => silent.has(fault)) ? probability : 0),
+    (sum, probability, at) => sum + (faults[at]?.some(audible) ? 0 : probability),
     0,
   );
 }

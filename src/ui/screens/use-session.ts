@@ -7,7 +7,7 @@ import type { Held } from "./use-page.ts";
 /** A session under way: what is held, what follows from it, and what a press may add. */
 export interface Session extends Held {
   readonly ready: Ready | undefined;
-  readonly enter: (said: Said) => void;
+  readonly enter: (...said: readonly Said[]) => void;
   readonly takeBack: () => void;
 }
 
@@ -23,7 +23,7 @@ export function useSession(held: Held): Session {
   return {
     ...held,
     ready,
-    enter: (said) => go(entered(page, said, now())),
+    enter: (...said) => go(said.reduce((one, next) => entered(one, next, now()), page)),
     takeBack: () => go(tookBack(page, now())),
   };
 }
@@ -33,6 +33,6 @@ function asksForSound({ log, view }: Page): boolean {
   if (view.screen !== "position") return false;
   const advice = derive(log)?.standing(view.position).advice;
   return advice?.advice === "ask"
-    ? advice.option.asked.check !== "look"
+    ? !["look", "twist"].includes(advice.option.asked.check)
     : advice?.advice === "healthy";
 }

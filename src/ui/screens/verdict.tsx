@@ -1,8 +1,12 @@
 import { type Advice, shownIn } from "#core/diagnosis/advice.ts";
+import type { Chosen } from "#core/diagnosis/choice.ts";
 import type { Suspect } from "#core/diagnosis/suspects.ts";
-import { clientId } from "#core/rig/rig.ts";
+import type { Move } from "#core/rig/moves.ts";
+import { build, clientId } from "#core/rig/rig.ts";
+import type { RigFault } from "#core/rig/rig-faults.ts";
 import { english } from "#core/words/english.ts";
 import { mendText } from "#core/words/fault-text.ts";
+import { doText } from "#ui/parts/do-text.ts";
 import { faultWords } from "#ui/parts/fault-words.ts";
 import { seatName } from "#ui/parts/names.ts";
 import { counted, howSure, inHundred, sentence } from "#ui/parts/phrases.ts";
@@ -10,7 +14,7 @@ import { Tape } from "#ui/parts/tape.tsx";
 import { Ordered } from "./complaint-meant.tsx";
 import { Heading } from "./frame.tsx";
 import { useHandOn } from "./hands.ts";
-import { moveFor } from "./move.ts";
+import { doneWords, moveFor } from "./move.ts";
 import { NotTested } from "./not-tested.tsx";
 import { Others } from "./others.tsx";
 import type { AtPosition } from "./position-screen.tsx";
@@ -24,7 +28,8 @@ type Props = AtPosition & { readonly verdict: Verdicts };
 export function Verdict({ held, ready, position, verdict }: Props) {
   useHandOn(held.edges.player);
   const { derived } = ready;
-  const [leading, ...rest] = shownIn(derived.standing(position));
+  const standing = derived.standing(position);
+  const [leading, ...rest] = shownIn(standing);
   const [fault] = leading ? leading.group.faults : [];
   if (leading === undefined || fault === undefined) return null;
   const { rig } = derived.model;
@@ -33,9 +38,19 @@ export function Verdict({ held, ready, position, verdict }: Props) {
       <Tape yellow>{seatName(rig, position)}</Tape>
       <Heading>{verdict.sure ? sentence(faultWords(derived.model, fault)) : "Not sure."}</Heading>
       <p class="sure">{sureWords(leading, verdict, faultWords(derived.model, fault))}</p>
-      <WayPicture rig={rig} position={position} fault={fault} />
+      <WayPicture
+        rig={build(derived.evidence.era.course.state.rig)}
+        position={position}
+        fault={fault}
+      />
       <div class="columns">
-        <NextMove held={held} ready={ready} position={position} leading={leading} />
+        <NextMove
+          held={held}
+          ready={ready}
+          position={position}
+          fault={fault}
+          best={moveIn(standing.choice)}
+        />
         <div class="beside">
           <Possibilities leading={leading} ready={ready} />
           <Others leading={leading} rest={rest} derived={derived} position={position} />
@@ -63,24 +78,36 @@ function sureWords(
   return `${why} The likeliest: ${text} (${words}).`;
 }
 
-type MoveProps = AtPosition & { readonly leading: Suspect };
+/** The move with the lowest expected time to a working rig, where something was weighed. */
+function moveIn(choice: Chosen | undefined): Move | undefined {
+  const doing = choice?.best?.doing;
+  return doing === undefined || doing.do === "ask" ? undefined : doing.move;
+}
 
-/** One move, begun by volume down, and what to say when it is done. */
-function NextMove({ held: { enter, show }, ready, leading }: MoveProps) {
-  const { rig } = ready.derived.model;
-  const [fault] = leading.group.faults;
-  if (fault === undefined) return null;
-  if (fault.part === clientId) return <Ordered show={show} rig={rig} fault={fault} />;
-  const { move, done } = moveFor(fault);
+type MoveProps = AtPosition & { readonly fault: RigFault; readonly best: Move | undefined };
+
+/** One move, begun by volume down, and what to say when it is done: the best that was weighed, else what mends the likeliest. */
+function NextMove({ held: { enter, show }, ready, fault, best }: MoveProps) {
+  const { model } = ready.derived;
+  if (fault.part === clientId) return <Ordered show={show} rig={model.rig} fault={fault} />;
+  const { move, done } = best ? { move: best, done: doneWords(best) } : moveFor(fault);
+  const text = best ? doText(model, best, false) : mendText(english, model.rig, fault);
   return (
     <div class="next-move">
       <p class="dim">Muted now, for hands on the gear</p>
       <p class="move">
-        {english.volumeFirst}. {sentence(mendText(english, rig, fault))}
+        {english.volumeFirst}. {sentence(text)}
       </p>
-      <button type="button" class="main" onClick={() => enter({ entry: "move", move })}>
-        {done}
-      </button>
+      <div class="foot">
+        <button type="button" class="main" onClick={() => enter({ entry: "move", move })}>
+          {done}
+        </button>
+        {best && (
+          <button type="button" class="say" onClick={() => enter({ entry: "cannot", move })}>
+            Not possible here
+          </button>
+        )}
+      </div>
       <p class="dim">Sound comes back 20 dB lower.</p>
       {ready.bench && (
         <button type="button" class="quiet" onClick={() => show({ screen: "curtain" })}>
@@ -92,7 +119,10 @@ function NextMove({ held: { enter, show }, ready, leading }: MoveProps) {
 }
 
 /** The members of a group that nothing on offer tells apart. */
-function Possibilities({ leading: { group }, ready }: Pick<MoveProps, "leading" | "ready">) {
+function Possibilities({
+  leading: { group },
+  ready,
+}: Pick<AtPosition, "ready"> & { readonly leading: Suspect }) {
   if (group.faults.length < 2) return null;
   return (
     <>

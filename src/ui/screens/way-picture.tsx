@@ -1,3 +1,4 @@
+import { standInFor } from "#core/rig/arranged.ts";
 import { chainTo, type Link } from "#core/rig/chain.ts";
 import type { Effect } from "#core/rig/effect.ts";
 import type { BuiltRig } from "#core/rig/rig.ts";
@@ -26,8 +27,9 @@ export function WayPicture({ rig, position, fault, place, own }: Props) {
   const along = fault
     ? placeAlong(rig, links, fault)
     : (linkOf(links, place) ?? firstLead(links, own));
-  const nameOf = ({ part, socket, kind }: Link) => {
-    if (kind === "listener") return placeName(rig, part);
+  const nameOf = ({ part: id, socket, kind }: Link) => {
+    if (kind === "listener") return placeName(rig, id);
+    const part = id.replace(standInFor(""), "good ");
     const long = part.length + (socket?.length ?? 0) > longest;
     return socket === undefined || kind === "laptop" || long ? part : `${part}, ${socket}`;
   };

@@ -1,3 +1,4 @@
+import { twistAnswers } from "#core/checks/twist.ts";
 import { questionsOf } from "#core/diagnosis/evidence.ts";
 import type { Group } from "#core/diagnosis/groups.ts";
 import type { Model } from "#core/diagnosis/model.ts";
@@ -32,7 +33,8 @@ function reasonWords(model: Model, { asked }: Reason, answer: Reason["answers"][
   return `${place}: ${given}, where it would be ${answerWords(model, [answer.predicted], 0)} (${inHundred(answer.likelihood)} for what was said).`;
 }
 
-const lengthOf = (asked: Reason["asked"], question: string): number =>
-  "position" in asked
-    ? (questionsOf(asked).find(({ name }) => name === question)?.answers.length ?? 0)
-    : 0;
+function lengthOf(asked: Reason["asked"], question: string): number {
+  if (asked.check === "twist") return twistAnswers.length;
+  if (!("position" in asked) || asked.check === "matrix") return 0;
+  return questionsOf(asked).find(({ name }) => name === question)?.answers.length ?? 0;
+}

@@ -1,5 +1,6 @@
 import { expect } from "vitest";
 import { type EarCheckName, earChecks } from "#core/checks/check.ts";
+import { holding } from "#core/session/log.ts";
 import { pairOrder } from "#core/signals/burst-pair.ts";
 import { english } from "#core/words/english.ts";
 import type { benchPlayer } from "./bench-player.ts";
@@ -13,20 +14,28 @@ const text = (selector: string) => document.querySelector(selector)?.textContent
 const checkNow = (): EarCheckName | undefined =>
   earChecks.find((check) => english.checks[check].before === text("h1"));
 
-/** Presses what answers one ask or look, as the bench's player hears and sees it. */
-async function answerOne(opened: Opened, player: Player, mended = false): Promise<void> {
+const movesIn = (opened: Opened) =>
+  holding(opened.log()).flatMap((entry) => (entry.entry === "move" ? [entry.move] : []));
+
+/** Answers one check by ear, as the bench's player hears it. */
+async function answerByEar(opened: Opened, player: Player, check: EarCheckName): Promise<void> {
+  const position = player.positionOf(text("section .tape"));
+  await press("Play");
+  await expect.element(heading()).toHaveTextContent("?");
+  const heard = player.answers(check, position, movesIn(opened));
+  const seed = opened.player.calls.findLast((call) => call.asked === "play")?.seed ?? 0;
+  const reversed = check === "pair" && pairOrder(seed) === "opposite first";
+  for (const answer of reversed ? [...heard].reverse() : heard) await say(answer);
+}
+
+/** Presses what answers one ask, look or twist, or says that a move is made, or where nobody may touch anything that it is not possible. */
+export async function answerOne(opened: Opened, player: Player, touching: boolean): Promise<void> {
   const before = opened.log().length;
   const check = checkNow();
-  if (check === undefined) await press(text(".you-see").replace(/^You look: |\.$/g, ""));
-  else {
-    const position = player.positionOf(text("section .tape"));
-    await press("Play");
-    await expect.element(heading()).toHaveTextContent("?");
-    const heard = player.answers(check, position, mended);
-    const seed = opened.player.calls.findLast((call) => call.asked === "play")?.seed ?? 0;
-    const reversed = check === "pair" && pairOrder(seed) === "opposite first";
-    for (const answer of reversed ? [...heard].reverse() : heard) await say(answer);
-  }
+  if (check !== undefined) await answerByEar(opened, player, check);
+  else if (document.querySelector("section.do"))
+    await press(touching ? /check again$/ : "Not possible here");
+  else await press(text(".you-see").replace(/^You (look|twist): |\.$/g, ""));
   await expect.poll(() => opened.log().length).toBeGreaterThan(before);
 }
 
@@ -37,13 +46,13 @@ export async function say(answer: string): Promise<void> {
   await press(name === "nothing" ? /^nothing/ : name);
 }
 
-/** Answers until the position needs nothing more; the class of the screen that says so. */
-export async function answerAll(opened: Opened, player: Player, mended = false): Promise<string> {
-  for (let asked = 0; asked < 20; asked++) {
+/** Answers, and makes the moves that are asked for, until the position needs nothing more; the class of the screen that says so. */
+export async function answerAll(opened: Opened, player: Player, touching = true): Promise<string> {
+  for (let asked = 0; asked < 30; asked++) {
     const end = document.querySelector("section.verdict, section.healthy");
     if (end !== null) return end.className;
-    await answerOne(opened, player, mended);
+    await answerOne(opened, player, touching);
     await new Promise((resolve) => setTimeout(resolve, 50));
   }
-  throw new Error("twenty answers were not enough");
+  throw new Error("thirty answers were not enough");
 }

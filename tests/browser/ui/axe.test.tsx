@@ -51,7 +51,7 @@ describe.each(["dark", "light"] as const)("%s", (scheme) => {
     await press("play again");
     await press("board");
     await press(/^4 guest/);
-    expect(await answerAll(opened, player)).toBe("verdict");
+    expect(await answerAll(opened, player, false)).toBe("verdict");
     for (const details of document.querySelectorAll("details")) details.open = true;
     await clean("verdict");
     await press("board");

@@ -13,13 +13,13 @@ test("a bench rig is checked, mended and checked again by pressing alone", async
   const opened = open({ seeds: [3, 5, 8, 13] });
   await openBench(number);
   await press(/^1 host, not heard yet/);
-  expect(await answerAll(opened, player)).toBe("verdict");
+  expect(await answerAll(opened, player, false)).toBe("verdict");
   const [lead = ""] = english.faults[player.hidden.name].is("@").split("@");
   await expect.element(heading()).toHaveTextContent(new RegExp(lead.trim(), "i"));
   expect(opened.player.world().muted).toBe(true);
   await press("Done, check again");
   expect(opened.player.calls.at(-1)).toEqual({ asked: "handOff" });
-  expect(await answerAll(opened, player, true)).toBe("healthy");
+  expect(await answerAll(opened, player)).toBe("healthy");
   await press("board");
   await press("lift the curtain");
   await expect.element(heading()).toHaveTextContent(new RegExp(lead.trim(), "i"));

@@ -1,0 +1,95 @@
+import type { Advice } from "#core/diagnosis/advice.ts";
+import type { Move } from "#core/rig/moves.ts";
+import { build, wornAt } from "#core/rig/rig.ts";
+import { english } from "#core/words/english.ts";
+import { doText } from "#ui/parts/do-text.ts";
+import { seatName } from "#ui/parts/names.ts";
+import { sentence } from "#ui/parts/phrases.ts";
+import { Tape } from "#ui/parts/tape.tsx";
+import { Heading } from "./frame.tsx";
+import { useHandOn } from "./hands.ts";
+import { doneWords, handAt, lookFor } from "./move.ts";
+import type { AtPosition } from "./position-screen.tsx";
+import { WayPicture } from "./way-picture.tsx";
+
+type Props = AtPosition & {
+  readonly doing: Pick<Extract<Advice, { advice: "do" }>, "move" | "cures">;
+  /** Said instead of 'not possible here', where it is nobody's advice but a choice. */
+  readonly onLeave?: () => void;
+};
+
+/** One move, to cure or to see what changes; then it is heard again. */
+export function DoScreen({ held, ready, position, doing: { move, cures }, onLeave }: Props) {
+  useHandOn(held.edges.player);
+  const { derived, bench } = ready;
+  const now = build(derived.evidence.era.course.state.rig);
+  const back = isTurnedBack(derived.evidence.era.course.state.rig.positions, move);
+  const seen = lookFor(derived, position, move);
+  return (
+    <section class="do">
+      <Tape yellow>{seatName(derived.rig, position)}</Tape>
+      <Heading>{sentence(doText(derived.model, move, back))}</Heading>
+      <p>
+        {`${english.volumeFirst}. `}
+        <span class="dim">Muted now, for hands on the gear.</span>
+      </p>
+      <WayPicture rig={now} position={position} place={handAt(now, position, move)} />
+      {seen.length > 0 && <p class="look-for">{`Look for: ${seen.join("; ")}.`}</p>}
+      <div class="next-move">
+        <p class="what-for">{back ? "Then all is as it was." : purpose(cures)}</p>
+        <div class="foot">
+          <button type="button" class="main" onClick={() => held.enter({ entry: "move", move })}>
+            {doneWords(move)}
+          </button>
+          {!back && (
+            <button
+              type="button"
+              class="say"
+              onClick={onLeave ?? (() => held.enter({ entry: "cannot", move }))}
+            >
+              {onLeave ? "Leave it aside" : "Not possible here"}
+            </button>
+          )}
+        </div>
+        <p class="dim">Sound comes back 20 dB lower.</p>
+        {bench && (
+          <button type="button" class="quiet" onClick={() => held.show({ screen: "curtain" })}>
+            lift the curtain
+          </button>
+        )}
+      </div>
+      <MeOrGear move={move} back={back} worn={kindWorn(now, position)} />
+    </section>
+  );
+}
+
+const purpose = (cures: boolean): string =>
+  cures ? "This may cure it." : "To see what changes: the next answer tells.";
+
+const isTurnedBack = (
+  positions: readonly { readonly id: string; readonly turned?: boolean }[],
+  move: Move,
+): boolean =>
+  move.move === "turned round" &&
+  positions.some(({ id, turned }) => id === move.position && turned === true);
+
+const kindWorn = (rig: ReturnType<typeof build>, position: string) => {
+  const part = wornAt(rig, position);
+  return { part, oneListener: rig.part(part).oneListener === true };
+};
+
+interface MeOrGearProps {
+  readonly move: Move;
+  readonly back: boolean;
+  readonly worn: ReturnType<typeof kindWorn>;
+}
+
+/** A move that tells the listener from the gear says so, and diagnoses no ear. */
+function MeOrGear({ move, back, worn: { part, oneListener } }: MeOrGearProps) {
+  const { headphones, inEars } = english.complaints.meOrGear;
+  const turns = move.move === "turned round" && !back;
+  const lends = move.move === "known good in" && move.part === part && oneListener;
+  const listens = move.move === "replaced" && move.place.endsWith(": listener");
+  if (!turns && !lends && !listens) return null;
+  return <p class="me-or-gear">{oneListener ? inEars : headphones}</p>;
+}

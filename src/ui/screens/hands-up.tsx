@@ -1,0 +1,153 @@
+import { useEffect, useState } from "preact/hooks";
+import { english } from "#core/words/english.ts";
+import { BurstCue } from "#ui/parts/burst-cue.tsx";
+import { Table } from "#ui/parts/table.tsx";
+import { asHeard } from "./ask-state.ts";
+import { pointsAt } from "./bench-pointing.ts";
+import { Cautions } from "./cautions.tsx";
+import { Heading } from "./frame.tsx";
+import {
+  expectedNow,
+  firstTurn,
+  heardBy,
+  type Pass,
+  seatsToPass,
+  tapped,
+  turns,
+} from "./hands-up-state.ts";
+import { Level } from "./level.tsx";
+import { PlaySign } from "./play.tsx";
+import type { Ready } from "./ready.ts";
+import type { Session } from "./use-session.ts";
+
+interface Props {
+  readonly held: Session;
+  readonly ready: Ready;
+}
+
+/** One pass over all seats: everybody hears the same, everybody points, and only those who differ are tapped. */
+export function HandsUp({ held, ready }: Props) {
+  const [seats] = useState(() => seatsToPass(ready.derived));
+  const [pass, setPass] = useState(firstTurn);
+  const { playing, muted } = held.world;
+  useStop(held);
+  const now = turns[pass.turn];
+  if (now === undefined) return null;
+  const play = async () => {
+    if (muted) return held.edges.player.handOff();
+    held.change((one) => ({ ...one, sounded: true }));
+    const seed = held.edges.chance();
+    const { ended } = await held.edges.player.play(now.check.signal, seed);
+    if (ended === "played") setPass((one) => ({ ...one, phase: "point", seed }));
+  };
+  const next = () => {
+    if (pass.turn + 1 < turns.length) setPass({ ...pass, turn: pass.turn + 1, phase: "play" });
+    else finish(held, seats, pass);
+  };
+  return (
+    <section class={playing ? "hands-up listening" : "hands-up"}>
+      <p class="dim">{`All at once: sound ${pass.turn + 1} of ${turns.length}`}</p>
+      <Heading key={pass.turn}>{headline(pass)}</Heading>
+      <p class="hint">{hint(pass)}</p>
+      {pass.turn === 0 && !held.page.sounded && <Cautions bench={ready.bench !== undefined} />}
+      {now.check.questions.length > 1 && <BurstCue signal={now.check.signal} playing={playing} />}
+      <Table
+        label="Tap whoever points elsewhere"
+        seats={sittingAt(held, ready, seats, pass)}
+        onTap={(id) => setPass(tapped(pass, id))}
+      />
+      <div class="foot">
+        <PlayOnce first={pass.phase === "play"} muted={muted} onPlay={play} />
+        {pass.phase === "point" && (
+          <button type="button" class="main" onClick={next}>
+            {nextWords(seats, pass)}
+          </button>
+        )}
+        <button type="button" class="quiet" onClick={() => held.show({ screen: "board" })}>
+          stop here
+        </button>
+      </div>
+      <Level held={held} />
+    </section>
+  );
+}
+
+/** Enters what was heard, and goes to the first seat that differs. */
+function finish(held: Session, seats: readonly string[], pass: Pass): void {
+  const position = seats.find((seat) => pass.differs.has(seat));
+  held.enter(...heardBy(seats, pass));
+  held.show(position === undefined ? { screen: "board" } : { screen: "position", position });
+}
+
+/** Esc stops the sound; where none plays, the pass. */
+function useStop({ world: { playing }, show }: Session): void {
+  useEffect(() => {
+    const down = ({ key }: KeyboardEvent) => {
+      if (key === "Escape" && !playing) show({ screen: "board" });
+    };
+    window.addEventListener("keydown", down);
+    return () => window.removeEventListener("keydown", down);
+  });
+}
+
+interface PlayProps {
+  readonly first: boolean;
+  readonly muted: boolean;
+  readonly onPlay: () => void;
+}
+
+const PlayOnce = ({ first, muted, onPlay }: PlayProps) => (
+  <button type="button" class={first ? "play" : "play again"} onClick={onPlay}>
+    {!muted && <PlaySign />}
+    {muted ? "Hands are off the gear" : playWords(first)}
+  </button>
+);
+
+const playWords = (first: boolean): string => (first ? "Play to all" : "play again");
+
+const inWords: Readonly<Record<string, string>> = {
+  "left ear": "in the left ear",
+  "right ear": "in the right ear",
+  middle: "in the middle",
+};
+
+const headline = ({ turn, phase }: Pass): string => {
+  const words = turns[turn] && english.checks[turns[turn].check.name];
+  if (phase === "play") return words?.before ?? "";
+  return "Who points elsewhere?";
+};
+
+function hint(pass: Pass): string {
+  if (pass.phase === "play")
+    return pass.turn === 0
+      ? "All put them on, L on the left ear, and point where they hear it: an ear, the nose for the middle, a circle for all round."
+      : "All point where they hear it.";
+  const [first, second] = expectedNow(pass).map((place) => inWords[place] ?? place);
+  const right = second === undefined ? first : `first ${first}, then ${second}`;
+  return `As it should be: ${right}. Tap whoever points elsewhere or hears nothing.`;
+}
+
+function nextWords(seats: readonly string[], { turn, differs }: Pass): string {
+  if (turn + 1 < turns.length) return differs.size === 0 ? "All the same, on" : "On";
+  const same = seats.length - differs.size;
+  return differs.size === 0 ? `Done: all ${same} the same` : `Done: ${same} the same`;
+}
+
+/** Everybody at the table. On the bench they point by themselves; else the drawing shows where they should. */
+function sittingAt(
+  { page }: Session,
+  { bench, derived }: Ready,
+  seats: readonly string[],
+  pass: Pass,
+) {
+  const check = turns[pass.turn]?.check;
+  const pointing = (id: string): readonly string[] => {
+    if (pass.phase === "play" || check === undefined) return [];
+    if (bench === undefined) return expectedNow(pass);
+    const gains = bench.gains(id, derived.evidence.moves, page.log.length + pass.turn);
+    return asHeard(check, pass.seed, pointsAt(check, gains));
+  };
+  return derived.rig.positions
+    .filter(({ id }) => seats.includes(id))
+    .map(({ id, name }) => ({ id, name, points: pointing(id), differs: pass.differs.has(id) }));
+}

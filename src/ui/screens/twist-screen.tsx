@@ -1,0 +1,98 @@
+import { earCheck } from "#core/checks/catalogue.ts";
+import { earChecks } from "#core/checks/check.ts";
+import type { Asked } from "#core/checks/finding.ts";
+import { twistAnswers } from "#core/checks/twist.ts";
+import { build } from "#core/rig/rig.ts";
+import type { SignalName } from "#core/signals/catalogue.ts";
+import { Point } from "#ui/parts/complaint-point.tsx";
+import { placeName, seatName } from "#ui/parts/names.ts";
+import { Roving } from "#ui/parts/roving.tsx";
+import { Tape } from "#ui/parts/tape.tsx";
+import { TwistPicture } from "#ui/parts/twist-picture.tsx";
+import { Heading } from "./frame.tsx";
+import { useHandOn } from "./hands.ts";
+import { PlaySign } from "./play.tsx";
+import type { AtPosition } from "./position-screen.tsx";
+import type { Ready } from "./ready.ts";
+import { WayPicture } from "./way-picture.tsx";
+
+type Twist = Extract<Asked, { check: "twist" }>;
+type Props = AtPosition & { readonly asked: Twist };
+
+/** As long as a plug is twisted: a sound is over in two seconds. */
+const playings = 6;
+
+const question = "Twist it gently: does anything change?";
+
+/** A plug is twisted in its socket, not pulled, while the last sound plays again, quietly. */
+export function TwistScreen(props: Props) {
+  const { held, ready, position, asked } = props;
+  useHandOn(held.edges.player);
+  const { evidence, rig } = ready.derived;
+  const now = build(evidence.era.course.state.rig);
+  const { playing } = held.world;
+  const answer = (given: readonly string[]) => {
+    held.enter({ entry: "finding", finding: { asked, results: [given] } });
+  };
+  return (
+    <section class="look twist">
+      <Tape>{seatName(rig, position)}</Tape>
+      <Heading>{`Twist the plug of ${placeName(now, asked.part)}.`}</Heading>
+      <p class="hint">Gently, in its socket, not out of it. Press the lead at its neck too.</p>
+      <WayPicture rig={now} position={position} place={asked.part} />
+      <p class="twist-sound">
+        <button
+          type="button"
+          class="play again"
+          onClick={() => (playing ? held.edges.player.silence() : playOn(props))}
+        >
+          <PlaySign />
+          {playing ? "stop it" : "Play while you twist"}
+        </button>
+        <span class="dim">The last sound, 20 dB lower, as a hand is on the gear.</span>
+      </p>
+      {ready.bench && <p class="you-see">{`You twist: ${noticed(ready, asked)}.`}</p>}
+      <Roving label={question} kind="points two">
+        {twistAnswers.map((one) => (
+          <Point key={one} onPress={() => answer([one])}>
+            <TwistPicture steady={one === "nothing changes"} />
+            <span>{one}</span>
+          </Point>
+        ))}
+        <Point onPress={() => answer(twistAnswers)}>
+          <span>can't tell</span>
+        </Point>
+      </Roving>
+    </section>
+  );
+}
+
+/** Plays the sound of the last check over and over; it ends with the screen, with Silence, or after some seconds. */
+async function playOn({ held, ready: { bench, derived }, position }: Props): Promise<void> {
+  const { player, chance } = held.edges;
+  if (held.world.muted) player.handOff();
+  held.change((one) => ({ ...one, sounded: true }));
+  const seed = chance();
+  for (let at = 0; at < playings; at++) {
+    const gains = bench?.gains(position, derived.evidence.moves, held.page.log.length + at);
+    const ears = gains && { ll: gains[0], lr: gains[1], rl: gains[2], rr: gains[3] };
+    const { ended } = await player.play(lastSound(derived.happenings), seed, ears);
+    if (ended !== "played") return;
+  }
+}
+
+function lastSound(happenings: Ready["derived"]["happenings"]): SignalName {
+  const last = happenings
+    .flatMap((one) => (one.kind === "finding" ? [one.finding.asked.check] : []))
+    .findLast((name) => name !== "silence" && earChecks.some((check) => check === name));
+  return last === undefined ? "burst-pair" : earCheck(last).signal;
+}
+
+/** What a player of the bench would notice. */
+function noticed({ bench, derived }: Ready, { part, plug }: Twist): string {
+  const hidden = bench?.hidden;
+  const here = hidden?.part === part && (hidden.at === plug || hidden.at === "body");
+  const moves = hidden?.comesAndGoes || hidden?.cleans;
+  const [nothing, comes] = twistAnswers;
+  return here && moves && bench?.there(derived.evidence.moves) ? comes : nothing;
+}
