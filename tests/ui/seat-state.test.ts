@@ -35,7 +35,7 @@ describe("the board after a move", () => {
     const derived = after(...healthyAt("position 1"), { entry: "move", move });
     const seats = seatsOf(derived);
     expect(seats).toHaveLength(5);
-    expect(nextSeat(seats)).toBeDefined();
+    expect(nextSeat(seats, derived)).toBeDefined();
     expect(trunkTrouble(derived, seats)).toBeUndefined();
     expect(trunkSound(derived)).toBeGreaterThan(0.9);
   });

@@ -15,7 +15,15 @@ import { Heading } from "./frame.tsx";
 import { seatsToPass } from "./hands-up-state.ts";
 import { LastAnswer } from "./last-answer.tsx";
 import { rigIn } from "./page.ts";
-import { nextSeat, type Seat, seatsOf, trunkOf, trunkSound, trunkTrouble } from "./seat-state.ts";
+import {
+  nextSeat,
+  type Seat,
+  seatsOf,
+  trunkOf,
+  trunkSound,
+  trunkTrouble,
+  whereTo,
+} from "./seat-state.ts";
 import type { Session } from "./use-session.ts";
 
 /** Every position where it hangs on the rig, and how it stands. */
@@ -25,7 +33,7 @@ export function Board({ held }: { readonly held: Session }) {
   if (rig === undefined) return null;
   const derived = ready?.derived;
   const seats = derived ? seatsOf(derived) : unheard(rig);
-  const next = nextSeat(seats);
+  const next = nextSeat(seats, derived);
   const heard = seats.some(({ state }) => state !== "not heard");
   return (
     <div class="board-screen">
@@ -51,6 +59,7 @@ export function Board({ held }: { readonly held: Session }) {
             {nextWords(next)}
           </button>
         )}
+        <Because derived={derived} />
         {derived && seatsToPass(derived).length > 0 && (
           <button type="button" class="say" onClick={() => show({ screen: "hands up" })}>
             All at once, hands up
@@ -93,6 +102,14 @@ function headline(seats: readonly Seat[]): string {
 function soundWords(derived: Derived): string {
   const sound = trunkSound(derived);
   return sound < 0.5 ? "" : ` · nothing wrong in what they share: ${inHundred(sound)}`;
+}
+
+/** Why there next, where that is no matter of course. */
+function Because({ derived }: { readonly derived: Derived | undefined }) {
+  const where = derived && whereTo(derived);
+  if (where === undefined || where.go === "nowhere" || where.because === "it is the next")
+    return null;
+  return <p class="dim">{sentence(where.because)}</p>;
 }
 
 function nextWords({ name, state }: Seat): string {

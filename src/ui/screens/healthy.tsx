@@ -29,7 +29,7 @@ type Props = AtPosition & { readonly onPutBack: (part: string) => void };
 function Well({ held: { show }, ready: { derived }, position, onPutBack }: Props) {
   const rig = build(derived.evidence.era.course.state.rig);
   const standing = derived.standing(position);
-  const next = nextSeat(seatsOf(derived));
+  const next = nextSeat(seatsOf(derived), derived);
   return (
     <section class="healthy">
       <Tape>{seatName(rig, position)}</Tape>

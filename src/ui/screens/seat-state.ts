@@ -3,6 +3,7 @@ import { type Effect, effects } from "#core/rig/effect.ts";
 import { clientId } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import type { Derived, State } from "#core/session/derive.ts";
+import { type Where, whereNext } from "#core/session/where.ts";
 import { english } from "#core/words/english.ts";
 import { whereText } from "#core/words/fault-text.ts";
 import { placeAlong, sharedLinks } from "#ui/parts/chain-place.ts";
@@ -66,17 +67,29 @@ export function trunkTrouble({ model }: Derived, seats: readonly Seat[]) {
 export const trunkOf = (rig: Derived["model"]["rig"]) =>
   sharedLinks(rig.positions.map(({ id }) => chainTo(rig, id)));
 
-const order: readonly State[] = ["begun", "not heard", "wrong", "unsure"];
+const known = new WeakMap<Derived, Where>();
 
-/** The position to go to next: where the trunk is at fault, else where something is begun, not heard, wrong or unsure. */
-export function nextSeat(seats: readonly Seat[]): Seat | undefined {
-  const trunk = seats.find(({ wrong, state }) => state === "wrong" && wrong?.onTrunk);
-  if (trunk !== undefined) return trunk;
-  for (const state of order) {
-    const found = seats.find((seat) => seat.state === state);
-    if (found !== undefined) return found;
+/** Where to go next, worked out once. */
+export function whereTo(derived: Derived): Where {
+  const found = known.get(derived) ?? wentThrough(whereNext(derived));
+  known.set(derived, found);
+  return found;
+}
+
+function wentThrough(looking: Generator<void, Where>): Where {
+  for (;;) {
+    const { done, value } = looking.next();
+    if (done) return value;
   }
-  return undefined;
+}
+
+/** The position to go to next: before anything is worked out the first, and of all at once the first of these. */
+export function nextSeat(seats: readonly Seat[], derived?: Derived): Seat | undefined {
+  if (derived === undefined) return seats[0];
+  const where = whereTo(derived);
+  if (where.go === "nowhere") return undefined;
+  const id = where.go === "position" ? where.position : where.positions[0];
+  return seats.find((seat) => seat.id === id);
 }
 
 /** How likely it is that nothing which can be heard is wrong in what all positions share now. */
