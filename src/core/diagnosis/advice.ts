@@ -68,8 +68,8 @@ export function standingAt(
   const trouble = troubleAt(model, beliefs, position);
   const missing = unanswered(evidence, position);
   const fit = fitAt(model, evidence, beliefs, position);
-  const settled =
-    turnedBack(evidence, position) ?? settle(trouble, suspects, missing, fit, position);
+  const end = settle(trouble, suspects, missing, fit, position);
+  const settled = turnedBack(evidence, position) ?? (end && heardBetween(end, evidence, position));
   const listening = missing.length > 0 && trouble < 0.5;
   const choice =
     settled === undefined && !listening
@@ -104,7 +104,7 @@ const turnedBack = (evidence: Evidence, position: string): Advice | undefined =>
 function heardBetween(advice: Advice, { heard, moves, nowAt }: Evidence, position: string) {
   const now = nowAt(position);
   const quiet = !heard.some((one) => one.position === position && one.channel === now);
-  return advice.advice === "do" && moves.length > 0 && quiet ? undefined : advice;
+  return advice.advice !== "ask" && moves.length > 0 && quiet ? undefined : advice;
 }
 
 /** What tells most of all that can be heard at a position. */

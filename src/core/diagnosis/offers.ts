@@ -1,4 +1,5 @@
 import { catalogue } from "#core/checks/catalogue.ts";
+import type { EarCheck } from "#core/checks/check.ts";
 import type { Asked } from "#core/checks/finding.ts";
 import { predictLook, sightsOf } from "#core/checks/look.ts";
 import { given, lookSlip } from "#core/checks/slips.ts";
@@ -43,16 +44,31 @@ export const offersAt = (asking: Asking, well: readonly string[]): readonly Offe
   ...byTrial(asking, well),
 ];
 
+/** Asked twice it gives the same judgement; a third time would find nothing but a second slip. */
+const mostTimes = 2;
+
+/** How often a check was asked at a position since anything on the way there was touched. */
+const asked = ({ heard, nowAt }: Evidence, check: EarCheck, position: string): number =>
+  Math.max(
+    0,
+    ...heard
+      .filter((one) => one.position === position && one.channel === nowAt(position))
+      .filter(({ question }) => check.questions.includes(question))
+      .map(({ times }) => times),
+  );
+
 const byEar = ({ model, evidence, position, together }: Asking): readonly Offer[] =>
-  catalogue.map((check) => ({
-    doing: { do: "ask", asked: { check: check.name, position } },
-    test: {
-      seconds: check.seconds,
-      answers: together.map(({ behaviour }) =>
-        answersTo(model, evidence, behaviour, position, check),
-      ),
-    },
-  }));
+  catalogue
+    .filter((check) => asked(evidence, check, position) < mostTimes)
+    .map((check) => ({
+      doing: { do: "ask", asked: { check: check.name, position } },
+      test: {
+        seconds: check.seconds,
+        answers: together.map(({ behaviour }) =>
+          answersTo(model, evidence, behaviour, position, check),
+        ),
+      },
+    }));
 
 function byEye({ model, evidence, position, together }: Asking): readonly Offer[] {
   const way = evidence.era.onTheWay(position);
@@ -98,7 +114,7 @@ function atNeighbour({ model, evidence, position, together }: Asking): readonly 
   if (other === undefined) return [];
   const way = evidence.era.onTheWay(other);
   return catalogue
-    .filter(({ required }) => required)
+    .filter((check) => check.required && asked(evidence, check, other) === 0)
     .map((check) => ({
       doing: { do: "ask", asked: { check: check.name, position: other } },
       test: {
