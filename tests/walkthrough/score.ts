@@ -1,6 +1,7 @@
 import { shownIn } from "#core/diagnosis/advice.ts";
 import type { Group } from "#core/diagnosis/groups.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
+import { staying } from "#core/rig/staying.ts";
 import type { Walked } from "./walk.ts";
 
 /** A fault that was planted, and how the walk went. */
@@ -11,15 +12,18 @@ export interface Found {
 }
 
 /**
- * Where the planted fault's group stands among those shown, from zero; minus one where it is not. A position called healthy names nobody, but
- * for what a move has mended.
+ * Where the planted fault's group stands among those shown, from zero; minus one where it is not. A fault that a move has mended on the way, or
+ * that the one repair now proposed mends, is found as well: that is what ends the trouble.
  */
 function rank({ fault, walked }: Found): number {
-  if (walked.mended && walked.end === "healthy") return 0;
-  if (walked.end === "healthy") return -1;
-  return shownIn(walked.derived.standing(walked.position)).findIndex(({ group }) =>
-    group.faults.includes(fault),
-  );
+  const { derived, position, end, mended } = walked;
+  if (mended) return 0;
+  if (end === "healthy") return -1;
+  const standing = derived.standing(position);
+  const doing = standing.choice?.best?.doing;
+  const { rig } = derived.evidence.era.course.state;
+  if (end === "unsure" && doing?.do === "mend" && staying(fault, doing.move, rig) === 0) return 0;
+  return shownIn(standing).findIndex(({ group }) => group.faults.includes(fault));
 }
 
 const chance = ({ fault, walked }: Found): number =>
