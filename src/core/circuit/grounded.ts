@@ -1,30 +1,29 @@
 import type { Hertz } from "#core/units/units.ts";
-import { type Circuit, type Element, earth, type Node } from "./circuit.ts";
+import type { Numbered } from "./numbered.ts";
 
 /**
  * Throws, with the name of a node, if nothing ties it to earth at this frequency. Told by the graph, not by the pivots: rounding may
  * leave a group that floats a pivot of its own.
  */
-export function refuseFloating(circuit: Circuit, at: Hertz): void {
-  const ties = ({ kind }: Element) => kind !== "capacitor" || at > 0;
-  const leader = new Map<Node, Node>();
-  for (const element of circuit) if (ties(element)) join(leader, element);
-  const ground = find(leader, earth);
-  for (const { a, b } of circuit)
-    for (const node of [a, b])
-      if (find(leader, node) !== ground)
-        throw new Error(`node ${node} floats: nothing ties it to earth`);
+export function refuseFloating({ circuit, nodes, ends }: Numbered, at: Hertz): void {
+  /** For each node one that speaks for all it is tied to; earth is the first. */
+  const leaders = Int32Array.from({ length: nodes.length + 1 }, (_, node) => node);
+  for (const [element, { kind }] of circuit.entries())
+    if (kind !== "capacitor" || at > 0)
+      join(leaders, (ends[2 * element] as number) + 1, (ends[2 * element + 1] as number) + 1);
+  const ground = leaderOf(leaders, 0);
+  for (const [at, node] of nodes.entries())
+    if (leaderOf(leaders, at + 1) !== ground)
+      throw new Error(`node ${node} floats: nothing ties it to earth`);
 }
 
-/** The one that speaks for all that a node is tied to. */
-function find(leader: Map<Node, Node>, node: Node): Node {
+function leaderOf(leaders: Int32Array, node: number): number {
   let at = node;
-  for (let up = leader.get(at); up !== undefined; up = leader.get(at)) at = up;
-  if (at !== node) leader.set(node, at);
+  while (leaders[at] !== at) at = leaders[at] as number;
+  leaders[node] = at;
   return at;
 }
 
-function join(leader: Map<Node, Node>, { a, b }: Element): void {
-  const [one, other] = [find(leader, a), find(leader, b)];
-  if (one !== other) leader.set(one, other);
+function join(leaders: Int32Array, a: number, b: number): void {
+  leaders[leaderOf(leaders, a)] = leaderOf(leaders, b);
 }

@@ -9,7 +9,7 @@ import type { Era } from "./era.ts";
 import type { Evidence } from "./evidence.ts";
 import { type Glimpsed, glimpses } from "./glimpses.ts";
 import type { Grown } from "./grown.ts";
-import { type Likelihood, likelihoodAt } from "./likelihood.ts";
+import { likelihoodAt } from "./likelihood.ts";
 import type { Model } from "./model.ts";
 import { remembered } from "./remembered.ts";
 
@@ -50,7 +50,7 @@ export function beliefsOf(model: Model, evidence: Evidence): Beliefs {
   const { tokens } = model;
   const { era } = evidence;
   const knots = new Map<Branch, Knot>();
-  const root = knotOf({ model, evidence, knots, likelihoods: new Map() }, era.root);
+  const root = knotOf({ model, evidence, knots }, era.root);
   const belief = believe(root, era.start, tokens.join, mostFaults, model.joined);
   const knot = (branch: Branch): Knot => {
     const found = knots.get(branch);
@@ -94,8 +94,6 @@ interface Work {
   readonly evidence: Evidence;
   /** The knot of each branch, by what it is now and by what it was drawn as. */
   readonly knots: Map<Branch, Knot>;
-  /** Positions of one kind that found the same share one. */
-  readonly likelihoods: Map<string, Likelihood>;
 }
 
 function knotOf(work: Work, branch: Grown): Knot {
@@ -113,14 +111,11 @@ function knotOf(work: Work, branch: Grown): Knot {
 }
 
 /** What was found at the end of a way. What is measured tells apart what would be answered alike. */
-function endOf(
-  { model, evidence, likelihoods }: Work,
-  end: string,
-): Pick<Knot, "likelihood" | "standFor"> {
+function endOf({ model, evidence }: Work, end: string): Pick<Knot, "likelihood" | "standFor"> {
   const heard = evidence.heard.filter(({ position }) => position === end);
   const measured = evidence.measured.filter(({ position }) => position === end);
   const talked = heard.some(({ question }) => question === complaint);
-  const likelihood = likelihoodAt(model, heard, measured, likelihoods);
+  const likelihood = likelihoodAt(model, heard, measured);
   return {
     ...(likelihood === undefined ? {} : { likelihood }),
     ...(measured.length > 0 ? {} : { standFor: model.standIn(end, talked) }),

@@ -51,7 +51,7 @@ function servedBy(
   all: readonly Ways[],
 ): ReadonlyMap<RigFault, ReadonlySet<string>> {
   const serves = new Map<RigFault, Set<string>>();
-  const serve = (position: string, faults: ReadonlySet<RigFault>): void => {
+  const serve = (position: string, faults: Iterable<RigFault>): void => {
     for (const fault of faults) {
       const served = serves.get(fault) ?? new Set();
       serves.set(fault, served.add(position));
@@ -59,7 +59,7 @@ function servedBy(
   };
   for (const ways of all)
     for (const position of positions)
-      for (const { faults } of ways.to(position)) serve(position, faults);
+      for (const { faults } of ways.to(position)) serve(position, faults.keys());
   return serves;
 }
 

@@ -102,9 +102,9 @@ function placedIn(
   const placed: Op[][] = path.map(() => []);
   let depth = 0;
   for (const op of ops) {
-    for (const fault of op.faults) depth = Math.max(depth, homes.get(fault) ?? 0);
+    for (const fault of op.faults.keys()) depth = Math.max(depth, homes.get(fault) ?? 0);
     placed[depth]?.push(op);
-    for (const fault of op.faults) {
+    for (const fault of op.faults.keys()) {
       const home = homes.get(fault) ?? depth;
       for (const branch of path.slice(home, depth)) laidIn(branch).deeper.add(fault);
     }

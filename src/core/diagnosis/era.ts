@@ -6,6 +6,7 @@ import { type Course, courseOf, type Life, livesOf } from "./course.ts";
 import { isUnlisted } from "./fault-sets.ts";
 import { type Grown, grow } from "./grown.ts";
 import type { Model } from "./model.ts";
+import { createRecent, type Recent } from "./recent.ts";
 import { remembered } from "./remembered.ts";
 
 /** A rig as a list of moves has left it, epoch by epoch. Kept from one answer to the next. */
@@ -23,19 +24,13 @@ export interface Era {
   readonly onTheWay: (position: string) => ReadonlySet<RigFault>;
 }
 
-const eras = new WeakMap<Model, Map<string, Era>>();
+const eras = new WeakMap<Model, Recent<Era>>();
 
 /** The era after some moves, made once for each list of them. */
 export function eraAfter(model: Model, moves: readonly Move[]): Era {
-  const known = eras.get(model) ?? new Map<string, Era>();
+  const known = eras.get(model) ?? createRecent<Era>(kept);
   eras.set(model, known);
-  const key = JSON.stringify(moves);
-  const era = known.get(key) ?? eraOf(model, moves);
-  known.delete(key);
-  known.set(key, era);
-  const [oldest] = known.keys();
-  if (known.size > kept && oldest !== undefined) known.delete(oldest);
-  return era;
+  return known.of(JSON.stringify(moves), () => eraOf(model, moves));
 }
 
 /** So many lists of moves are kept: a session goes on from the last, and takes the last back. */
@@ -72,7 +67,7 @@ function eraOf(model: Model, moves: readonly Move[]): Era {
       const steps = waysAt(course.now).to(position);
       const way = branches.filter((one) => one.positions.includes(position));
       const others = way.flatMap(({ faults }) => faults.filter(isUnlisted));
-      return new Set([...steps.flatMap((op) => [...op.faults]), ...others]);
+      return new Set([...steps.flatMap((op) => [...op.faults.keys()]), ...others]);
     }),
   };
 }

@@ -1,13 +1,11 @@
 import type { State } from "#core/inference/knot.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
-import { type Branch, mostFaults } from "./branch.ts";
+import type { Branch } from "./branch.ts";
 import type { Channel, Channels } from "./channels.ts";
-import { isThere, type Life, thereAt } from "./course.ts";
-import { type FaultSet, faultSets, isUnlisted } from "./fault-sets.ts";
+import { type Life, thereAt } from "./course.ts";
 import type { Model } from "./model.ts";
 import { remembered } from "./remembered.ts";
-import type { AcrossBranch } from "./tokens.ts";
-import type { Op } from "./ways.ts";
+import { settledOf } from "./settled.ts";
 
 type FaultLists = readonly (readonly RigFault[])[];
 
@@ -31,21 +29,16 @@ interface Growing {
   readonly lives: (branch: Branch) => readonly Life[];
 }
 
-/** What is kept of a branch under some moves. */
-export interface Settled {
-  readonly sets: readonly FaultSet[];
-  readonly states: readonly State[];
-}
-
 /** A branch, and those below it, over a course of moves. */
 export function grow(growing: Growing, branch: Branch): Grown {
   const { model, channels, lives } = growing;
   const below = branch.below.map((one) => grow(growing, one));
   const own = channels.of(branch);
-  const { sets, states } = settledOf(growing, branch, own, lives(branch));
+  const deeper = channels.deeper(branch);
+  const { sets, states } = settledOf(model, { branch, own, lives: lives(branch), deeper });
   const ups = below.map((one) => one.channels.map(({ up }) => up));
   const needed = below.map((one) => neededBy(one, channels));
-  const plain = own.length === 1 && channels.deeper(branch).size === 0;
+  const plain = own.length === 1 && deeper.size === 0;
   const projected = ups.map((channelUps, child) =>
     plain && channelUps.length === 1
       ? (whole: number) => whole
@@ -59,7 +52,7 @@ export function grow(growing: Growing, branch: Branch): Grown {
     below,
     channels: own,
     states,
-    setsAt: remembered((epoch: number) => sets.map((set) => thereAt(set.lives, epoch))),
+    setsAt: remembered((epoch: number) => sets().map((set) => thereAt(set.lives, epoch))),
     ...(plain && ups.every(({ length }) => length === 1)
       ? {}
       : { towards: (whole: number, child: number) => projected[child]?.(whole) ?? whole }),
@@ -69,73 +62,7 @@ export function grow(growing: Growing, branch: Branch): Grown {
 /** Every fault that a branch's own steps read, or those below it. */
 function neededBy(branch: Grown, channels: Channels): ReadonlySet<RigFault> {
   return new Set([
-    ...branch.channels.flatMap(({ ops }) => ops.flatMap((op) => [...op.faults])),
+    ...branch.channels.flatMap(({ ops }) => ops.flatMap((op) => [...op.faults.keys()])),
     ...channels.deeper(branch.source),
   ]);
-}
-
-/** Branches of one kind share their states, and with them all that is worked out from these. */
-function settledOf(
-  { model, channels }: Growing,
-  branch: Branch,
-  own: readonly Channel[],
-  lives: readonly Life[],
-): Settled {
-  const { kinds } = model;
-  const there = (epoch: number) => lives.map((life) => (isThere(life, epoch) ? 1 : 0)).join("");
-  const key = [
-    branch.positions.join(),
-    ...own.map(({ ops, epoch, up }) => `${up} ${ops.map((op) => op.key)} ${there(epoch)}`),
-    lives.map(({ from, until }) => `${from}-${until}`).join(),
-  ].join("|");
-  const known = kinds.get(key);
-  if (known !== undefined) return known;
-  const sets = faultSets(lives, mostFaults);
-  const token = tokenReader(model, branch, own, channels.deeper(branch));
-  const made = sets.map(({ lives: some, weight }) => ({
-    faults: some.length,
-    weight,
-    behaviour: token(some),
-  }));
-  const content = `states ${made.map(({ weight, behaviour }) => `${weight} ${behaviour}`).join()}`;
-  const kind = kinds.get(content) ?? { sets, states: made };
-  kinds.set(content, kind);
-  const settled = { sets, states: kind.states };
-  kinds.set(key, settled);
-  return settled;
-}
-
-/** What a set of lives does in a branch, as a token. */
-function tokenReader(
-  { pool, tokens }: Model,
-  branch: Branch,
-  own: readonly Channel[],
-  deeper: ReadonlySet<RigFault>,
-): (lives: readonly Life[]) => number {
-  const unlisted = (lives: readonly Life[]) => lives.some(({ fault }) => isUnlisted(fault));
-  if (reachesAcross(branch, own, deeper)) {
-    const steps = own.map(({ ops, epoch, up }) => `${up} ${epoch} ${ops.map((op) => op.key)}`);
-    const name = `${branch.positions} ${steps}`;
-    const reaching: AcrossBranch = { name, channels: own, deeper, unlisted };
-    return (lives) => tokens.across(reaching, lives);
-  }
-  const through = ({ ops, epoch }: Channel, lives: readonly Life[]): number => {
-    const there = thereAt(lives, epoch);
-    const read = (op: Op): number =>
-      there.some((fault) => op.faults.has(fault)) ? op.read(there) : op.healthy;
-    const number = ops.reduce((sum, op) => pool.join(sum, read(op)), pool.straight);
-    return unlisted(lives) ? pool.unlisted(number) : number;
-  };
-  return (lives) => tokens.vector(own.map((channel) => through(channel, lives)));
-}
-
-/** Whether a circuit has faults of this branch and of another. */
-function reachesAcross(
-  { faults }: Branch,
-  channels: readonly Channel[],
-  deeper: ReadonlySet<RigFault>,
-): boolean {
-  const mine = new Set(faults);
-  const foreign = ({ faults: all }: Op) => [...all].some((fault) => !mine.has(fault));
-  return faults.some((fault) => deeper.has(fault)) || channels.some(({ ops }) => ops.some(foreign));
 }

@@ -13,13 +13,12 @@ type Reader = Heard & { readonly predict: (behaviour: number) => Float64Array };
 
 /**
  * The likelihood of everything found at a position, remembered by way; none where nothing was. Positions of one kind that found the same
- * share one.
+ * share one, from one question to the next.
  */
 export function likelihoodAt(
   model: Model,
   heard: readonly Heard[],
   measured: readonly Measured[],
-  known: Map<string, Likelihood>,
 ): Likelihood | undefined {
   const [position] = [...heard, ...measured].map((one) => one.position);
   if (position === undefined) return undefined;
@@ -31,9 +30,7 @@ export function likelihoodAt(
     ),
     ...measured.map(({ channel, gains, error }) => `${channel} ${gains} ${error}`),
   ].join("|");
-  const found = known.get(key) ?? likelihoodOf(model, position, heard, measured);
-  known.set(key, found);
-  return found;
+  return model.likelihoods.of(key, () => likelihoodOf(model, position, heard, measured));
 }
 
 /** The product over channels, each way worked out once. */

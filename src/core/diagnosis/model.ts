@@ -5,10 +5,12 @@ import type { RigFault } from "#core/rig/rig-faults.ts";
 import { type Answers, answersFor } from "./answers.ts";
 import { type Bare, type Branch, treeOf, withBelow } from "./branch.ts";
 import { isUnlisted, unlisted } from "./fault-sets.ts";
-import type { Settled } from "./grown.ts";
+import type { Likelihood } from "./likelihood.ts";
 import { createPool, type Pool } from "./pool.ts";
+import { createRecent, type Recent } from "./recent.ts";
 import { remembered } from "./remembered.ts";
 import { createDense } from "./remembered-numbers.ts";
+import type { Settled } from "./settled.ts";
 import { createTokens, type Tokens } from "./tokens.ts";
 import { type Solved, type Ways, waysOf } from "./ways.ts";
 
@@ -40,8 +42,10 @@ export interface Model extends Answers {
   readonly denseWays: (way: number) => number;
   /** What joining states to what is above them makes, kept from one question to the next. */
   readonly joined: Joined;
-  /** What was worked out of branches under moves. */
-  readonly kinds: Map<string, Settled>;
+  /** What was found at positions of one kind, as likelihoods of the way to them. */
+  readonly likelihoods: Recent<Likelihood>;
+  /** What was worked out of branches under moves, by name and by kind. */
+  readonly settled: Map<string, Settled>;
 }
 
 /** Reads what the way to a position does under some faults; single ones are remembered. */
@@ -104,15 +108,24 @@ function standIns(tokens: Tokens, { standFor, standForTalk }: Answers): Model["s
   return (position, talked) => standing((talked ? standForTalk : standFor)(position));
 }
 
+/** Reads the branches on the way to a position. */
+const wayAmong = (branches: readonly Branch[]): Model["wayTo"] =>
+  remembered((position: string) => {
+    const way = branches.filter((one) => one.positions.includes(position));
+    if (way.length === 0) throw new Error(`the rig has no position named ${position}`);
+    return way;
+  });
+
 /** Works out the ways through a rig, and what can be wrong in each stretch of them. Takes a fraction of a second. */
 export function modelOf(drawn: Rig): Model {
   const pool = createPool();
   const tokens = createTokens(pool);
   const arrangements = arrangementsIn(pool);
   const ways = arrangements.of(drawn);
-  const { rig } = ways;
-  const positions = rig.positions.map(({ id }) => id);
-  const bare = treeOf(positions, [ways]);
+  const bare = treeOf(
+    ways.rig.positions.map(({ id }) => id),
+    [ways],
+  );
   const branchOf = branchMaker(ways, bare);
   const root = branchOf(bare);
   const branches = withBelow(root);
@@ -122,16 +135,12 @@ export function modelOf(drawn: Rig): Model {
   return {
     ...answers,
     drawn,
-    rig,
+    rig: ways.rig,
     pool,
     tokens,
     root,
     branches,
-    wayTo: remembered((position: string) => {
-      const way = branches.filter((one) => one.positions.includes(position));
-      if (way.length === 0) throw new Error(`the rig has no position named ${position}`);
-      return way;
-    }),
+    wayTo: wayAmong(branches),
     under,
     healthy,
     looks: branches.flatMap((branch) => branch.looks),
@@ -147,6 +156,7 @@ export function modelOf(drawn: Rig): Model {
     dense: createDense(),
     denseWays: createDense(),
     joined: new WeakMap(),
-    kinds: new Map(),
+    likelihoods: createRecent(200),
+    settled: new Map(),
   };
 }

@@ -9,7 +9,10 @@ import type { Pool } from "./pool.ts";
 export interface Op {
   /** Two with one key do the same under the same faults. */
   readonly key: string;
-  readonly faults: ReadonlySet<RigFault>;
+  /** Two of one shape do the same under faults that have the same places in their lists. */
+  readonly shape: number;
+  /** Every fault of its own, with its place in the list. */
+  readonly faults: ReadonlyMap<RigFault, number>;
   readonly read: (faults: readonly RigFault[]) => number;
   /** What it does with nothing wrong. */
   readonly healthy: number;
@@ -67,7 +70,7 @@ function opWith(
   own: readonly RigFault[],
   branch: number,
 ): Op {
-  const shape = `${step.shape} ${branch} ${own.map(({ name, at }) => `${name} ${at}`)}`;
+  const shape = `${step.shape} ${branch} ${own.map(step.called)}`;
   const known = solved.get(shape) ?? { serial: solved.size, under: new Map<string, number>() };
   solved.set(shape, known);
   const { serial, under } = known;
@@ -81,7 +84,8 @@ function opWith(
   };
   return {
     key: `${step.id} ${serial}`,
-    faults: new Set(own),
+    shape: serial,
+    faults: places,
     read: (faults) => {
       const there = faults.filter((fault) => places.has(fault));
       return changing(pool, there, steady);

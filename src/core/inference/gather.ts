@@ -9,7 +9,6 @@ type Evidence = (above: number, room: number) => number;
 export interface Gathered {
   readonly classes: readonly Class[];
   readonly rows: Rows;
-  readonly below: readonly Gathered[];
   readonly at: Evidence;
   /** The same for one class of the knot, by the behaviour of the whole way down to it. */
   readonly beyond: Evidence;
@@ -20,43 +19,51 @@ export interface Gathered {
 /** Likelihoods on their way up the tree, each worked out once. */
 export function gatherer(join: Join, joined: Joined): (knot: Knot) => Gathered {
   const knots = new Map<Knot, Gathered>();
-  const ends = new Map<Knot["states"], Map<Knot["likelihood"], Gathered>>();
   const of = (knot: Knot): Gathered => {
-    const made = knots.get(knot) ?? (knot.below.length > 0 ? gather(knot) : twin(knot));
+    const rows = rowsOf(knot, join, joined);
+    const made =
+      knots.get(knot) ?? (knot.below.length > 0 ? inner(knot, rows, of) : end(knot, rows));
     knots.set(knot, made);
-    return made;
-  };
-  const gather = (knot: Knot) => gathered(knot, rowsOf(knot, join, joined), knot.below.map(of));
-  /** Ends with the same states that saw the same are worked out once. */
-  const twin = (knot: Knot): Gathered => {
-    const twins = ends.get(knot.states) ?? new Map<Knot["likelihood"], Gathered>();
-    ends.set(knot.states, twins);
-    const made = twins.get(knot.likelihood) ?? gather(knot);
-    twins.set(knot.likelihood, made);
     return made;
   };
   return of;
 }
 
-function gathered(
-  knot: Knot,
-  { rows, sums }: ReturnType<typeof rowsOf>,
-  below: readonly Gathered[],
-): Gathered {
-  const { likelihood, towards } = knot;
-  const classes = classesOf(knot.states);
-  const silent = likelihood === undefined && below.every((child) => child.silent);
-  const memory = new Map<number, number>();
+type Likelihood = NonNullable<Knot["likelihood"]>;
+
+const unseen: Likelihood = () => 1;
+const ends = new WeakMap<Rows, WeakMap<Likelihood, Gathered>>();
+
+/** Ends with the same states that saw the same are worked out once, and kept from one question to the next. */
+function end({ states, likelihood = unseen }: Knot, rows: Rows): Gathered {
+  const twins = ends.get(rows) ?? new WeakMap<Likelihood, Gathered>();
+  ends.set(rows, twins);
+  const known = twins.get(likelihood);
+  if (known !== undefined) return known;
+  const silent = likelihood === unseen;
+  /** Here it does not matter how many faults would still fit. */
   const at: Evidence = (above, room) => {
-    const key = silent ? room : packed(above, room);
-    const known = memory.get(key);
-    if (known !== undefined) return known;
-    const sum = below.length === 0 ? ended(above, room) : passed(above, room);
-    memory.set(key, sum);
+    const { wholes, weights } = rows.sums(above, room);
+    let sum = 0;
+    for (let index = 0; index < wholes.length; index++)
+      sum += (weights[index] as number) * likelihood(wholes[index] as number);
     return sum;
   };
-  const passed: Evidence = (above, room) => {
-    const row = rows(above, room);
+  const classes = classesOf(states);
+  const made = { classes, rows, silent, at: kept(at, silent), beyond: likelihood };
+  twins.set(likelihood, made);
+  return made;
+}
+
+function inner(knot: Knot, rows: Rows, of: (knot: Knot) => Gathered): Gathered {
+  const below = knot.below.map(of);
+  const { likelihood = unseen } = knot;
+  const silent = likelihood === unseen && below.every((one) => one.silent);
+  const further = evidenceBelow(knot, below);
+  const classes = classesOf(knot.states);
+  const beyond: Evidence = (whole, room) => likelihood(whole) * further(whole, room);
+  const at: Evidence = (above, room) => {
+    const row = rows.row(above, room);
     let sum = 0;
     for (let index = 0; index < row.length; index++) {
       const { weight, faults } = classes[index] as Class;
@@ -64,19 +71,33 @@ function gathered(
     }
     return sum;
   };
-  /** At an end it does not matter how many faults would still fit. */
-  const ended: Evidence = (above, room) => {
-    const { wholes, weights } = sums(above, room);
-    let sum = 0;
-    for (let index = 0; index < wholes.length; index++)
-      sum += (weights[index] as number) * beyond(wholes[index] as number, 0);
-    return sum;
-  };
-  const beyond: Evidence = (whole, room) => {
-    let product = likelihood === undefined ? 1 : likelihood(whole);
-    for (let child = 0; child < below.length; child++)
-      product *= (below[child] as Gathered).at(towards?.(whole, child) ?? whole, room);
+  return { classes, rows, silent, at: kept(at, silent), beyond };
+}
+
+/** The evidence of all that hangs from a knot. What is handed to all alike is asked once of those that saw the same. */
+function evidenceBelow({ towards }: Knot, below: readonly Gathered[]): Evidence {
+  if (towards !== undefined)
+    return (whole, room) =>
+      below.reduce((product, one, child) => product * one.at(towards(whole, child), room), 1);
+  const counts = new Map<Gathered, number>();
+  for (const one of below) counts.set(one, (counts.get(one) ?? 0) + 1);
+  const distinct = [...counts];
+  return (whole, room) => {
+    let product = 1;
+    for (const [one, count] of distinct) product *= one.at(whole, room) ** count;
     return product;
   };
-  return { classes, rows, below, at, beyond, silent };
+}
+
+/** Each answer worked out once; where nothing was seen it is the same whatever is above. */
+function kept(work: Evidence, silent: boolean): Evidence {
+  const memory = new Map<number, number>();
+  return (above, room) => {
+    const key = silent ? room : packed(above, room);
+    const known = memory.get(key);
+    if (known !== undefined) return known;
+    const made = work(above, room);
+    memory.set(key, made);
+    return made;
+  };
 }

@@ -53,7 +53,7 @@ function onwards(
   const total = gathered.at(above, room);
   const places: Place[] = [];
   if (total === 0) return places;
-  for (const [index, whole] of gathered.rows(above, room).entries()) {
+  for (const [index, whole] of gathered.rows.row(above, room).entries()) {
     const one = gathered.classes[index] as Class;
     const left = room - one.faults;
     const probability = (mass * one.weight * gathered.beyond(whole, left)) / total;

@@ -1,16 +1,15 @@
 import { type Class, classesOf, packed } from "./classes.ts";
 import type { Join, Knot, State } from "./knot.ts";
 
-/**
- * What joining the states of a knot to each behaviour above it makes, kept from one question to the next: for each class in order,
- * those with fewest faults first. One memory serves one `Join`.
- */
-export type Joined = WeakMap<readonly State[], Map<Knot["standFor"], Memory>>;
+/** The rows of every list of states that was met, kept from one question to the next. One memory serves one `Join`. */
+export type Joined = WeakMap<readonly State[], Map<Knot["standFor"], Rows>>;
 
-/** What is kept of one list of states: its rows, and their sums. */
-interface Memory {
-  readonly rows: Map<number, Int32Array>;
-  readonly sums: Map<number, Sums>;
+/** What joining the states of a knot to each behaviour above it makes, each row worked out once. */
+export interface Rows {
+  /** The behaviours of the whole way, one for each class of the knot that fits the room: those with fewest faults first. */
+  readonly row: (above: number, room: number) => Int32Array;
+  /** The same, each behaviour once. */
+  readonly sums: (above: number, room: number) => Sums;
 }
 
 /** The behaviours of a row, each once, with the weights of all classes that have it. */
@@ -19,38 +18,44 @@ export interface Sums {
   readonly weights: Float64Array;
 }
 
-/** The behaviours of the whole way, one for each class of a knot that fits the room, given what is above. */
-export type Rows = (above: number, room: number) => Int32Array;
-
-/** Reads the rows of a knot and their sums, each made once. */
-export function rowsOf(
-  { states, standFor }: Knot,
-  join: Join,
-  joined: Joined,
-): { readonly rows: Rows; readonly sums: (above: number, room: number) => Sums } {
-  const byStand = joined.get(states) ?? new Map<Knot["standFor"], Memory>();
+/** The rows of a knot; knots of the same states have the same ones. */
+export function rowsOf({ states, standFor }: Knot, join: Join, joined: Joined): Rows {
+  const byStand = joined.get(states) ?? new Map<Knot["standFor"], Rows>();
   joined.set(states, byStand);
-  const memory = byStand.get(standFor) ?? { rows: new Map(), sums: new Map() };
-  byStand.set(standFor, memory);
-  const stand = standFor ?? ((whole: number) => whole);
-  const rows: Rows = (above, room) => {
+  const made = byStand.get(standFor) ?? rowsFor(states, join, standFor ?? ((whole) => whole));
+  byStand.set(standFor, made);
+  return made;
+}
+
+function rowsFor(states: readonly State[], join: Join, stand: NonNullable<Knot["standFor"]>): Rows {
+  const classes = classesOf(states);
+  const rows = new Map<number, Int32Array>();
+  const row = (above: number, room: number): Int32Array => {
     const key = packed(above, room);
-    const known = memory.rows.get(key);
+    const known = rows.get(key);
     if (known !== undefined) return known;
-    const fitting = classesOf(states).filter(({ faults }) => faults <= room);
-    const made = Int32Array.from(fitting, ({ behaviour }) => stand(join(above, behaviour)));
-    memory.rows.set(key, made);
+    const made = new Int32Array(fitting(classes, room));
+    for (let at = 0; at < made.length; at++)
+      made[at] = stand(join(above, (classes[at] as Class).behaviour));
+    rows.set(key, made);
     return made;
   };
+  const sums = new Map<number, Sums>();
   return {
-    rows,
+    row,
     sums: (above, room) => {
       const key = packed(above, room);
-      const known = memory.sums.get(key) ?? summed(rows(above, room), classesOf(states));
-      memory.sums.set(key, known);
+      const known = sums.get(key) ?? summed(row(above, room), classes);
+      sums.set(key, known);
       return known;
     },
   };
+}
+
+/** How many classes fit a room: they are those with fewest faults, and those come first. */
+function fitting(classes: readonly Class[], room: number): number {
+  const first = classes.findIndex(({ faults }) => faults > room);
+  return first < 0 ? classes.length : first;
 }
 
 function summed(row: Int32Array, classes: readonly Class[]): Sums {

@@ -51,7 +51,7 @@ export function spread(knot: Knot, contexts: readonly Context[], gathered: Gathe
   for (const context of contexts) {
     const total = gathered.at(context.above, context.room);
     if (total === 0 || context.mass === 0) continue;
-    const row = gathered.rows(context.above, context.room);
+    const row = gathered.rows.row(context.above, context.room);
     for (let index = 0; index < row.length; index++)
       hand(gathered.classes[index] as Class, row[index] as number, context, context.mass / total);
   }

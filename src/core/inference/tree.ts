@@ -1,8 +1,8 @@
-import { gatherer } from "./gather.ts";
+import { type Gathered, gatherer } from "./gather.ts";
 import type { Join, Knot } from "./knot.ts";
 import { type Path, pathsDown, type Stop } from "./paths.ts";
 import type { Joined } from "./rows.ts";
-import { type Spread, spread, type Way } from "./spread.ts";
+import { type Context, type Spread, spread, type Way } from "./spread.ts";
 
 /** The posterior, worked out knot by knot as it is asked for. */
 export interface Belief {
@@ -34,18 +34,19 @@ export function believe(
     }
   };
   enter(root);
-  const spreads = new Map<Knot, Spread>();
+  const fromTop = [{ above: start, room: limit, mass: 1 }];
+  const spreads = new Map<Gathered, Map<readonly Context[], Spread>>();
+  /** Ends that saw the same and hang from the same share one. */
   const spreadOf = (knot: Knot): Spread => {
-    const known = spreads.get(knot);
-    if (known !== undefined) return known;
     const parent = above.get(knot);
     const contexts =
-      parent === undefined
-        ? [{ above: start, room: limit, mass: 1 }]
-        : spreadOf(parent).contexts(parent.below.indexOf(knot));
-    const made = spread(knot, contexts, gathered(knot));
-    spreads.set(knot, made);
-    return made;
+      parent === undefined ? fromTop : spreadOf(parent).contexts(parent.below.indexOf(knot));
+    const own = gathered(knot);
+    const known = spreads.get(own) ?? new Map<readonly Context[], Spread>();
+    spreads.set(own, known);
+    const found = known.get(contexts) ?? spread(knot, contexts, own);
+    known.set(contexts, found);
+    return found;
   };
   const stopsTo = (knot: Knot): readonly Stop[] => {
     const parent = above.get(knot);

@@ -25,6 +25,7 @@ export function circuitInto(rig: BuiltRig, part: string): Step {
   const takes = ({ part: id, at }: RigFault) =>
     takers.includes(id) &&
     (inputs.get(id)?.includes(at) || (rig.part(id).plugs.length > 0 && at !== "settings"));
+  const along = [...wires, ...takers];
   return {
     id: `into ${takers.join(" and ")}`,
     owns: (fault) =>
@@ -32,6 +33,10 @@ export function circuitInto(rig: BuiltRig, part: string): Step {
       takes(fault) ||
       (fault.part === from && outputs.includes(fault.at)),
     shape: shapeOf(stretchInto(rig, part, []).circuit),
+    called: ({ part: id, name, at }) =>
+      id === from
+        ? `output ${outputs.indexOf(at)}: ${name}`
+        : `${along.indexOf(id)} ${at}: ${name}`,
     branch: (position) => takers.indexOf(takerTo(rig, takers, position)),
     behaviour: (faults, branch, at) => ({
       ...straight,

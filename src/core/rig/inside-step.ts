@@ -8,6 +8,7 @@ import type { Step } from "./steps.ts";
 export const inside = (rig: BuiltRig, id: string): Step => ({
   id: `inside ${id}`,
   shape: `inside ${id} ${JSON.stringify(rig.parts.find((part) => part.id === id)?.controls ?? {})}`,
+  called: ({ name }) => name,
   owns: (fault) => fault.part === id && fault.at === "settings",
   branch: () => 0,
   behaviour: (faults, _, at) => {

@@ -9,6 +9,7 @@ export function person(rig: BuiltRig, part: string, turned = false): Step {
   return {
     id: part,
     shape: `${rig.part(part).kind}${turned ? ", turned round" : ""}`,
+    called: ({ name, at }) => `${at}: ${name}`,
     owns: (fault) => fault.part === part,
     branch: () => 0,
     behaviour: (faults) => {

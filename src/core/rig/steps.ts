@@ -13,8 +13,9 @@ export interface Step {
   readonly id: string;
   /** The faults that change this step, and no other. */
   readonly owns: (fault: RigFault) => boolean;
-  /** Two steps of one shape, with faults of the same names, do the same under the same of them. */
+  /** Two steps of one shape, with faults called the same, do the same under the same of them. */
   readonly shape: string;
+  readonly called: (fault: RigFault) => string;
   /** Which of the things that hang on one circuit a position hears: a set of headphones on a splitter, say. Zero where there is one. */
   readonly branch: (position: string) => number;
   /** What it does under those of its faults that are there, towards one of its branches, at a frequency. */

@@ -17,35 +17,49 @@ export interface Stretch {
   readonly circuit: Circuit;
 }
 
-/** A circuit with nothing wrong in it, and what else ties its boxes to earth. */
-interface Healthy {
+/** What is kept of a circuit into a part. */
+interface Kept {
+  /** With nothing wrong in it. */
   readonly circuit: Circuit;
+  /** What else ties its boxes to earth. */
   readonly earths: Circuit;
+  /** With one thing plugged or set otherwise, by the fault's id. */
+  readonly otherwise: Map<string, Circuit>;
 }
 
-const known = new WeakMap<BuiltRig, Map<string, Healthy>>();
+const known = new WeakMap<BuiltRig, Map<string, Kept>>();
 
 /** The circuit into a part, with all that hangs on it, as a fault set leaves it, in whichever order its faults are told. */
 export function stretchInto(rig: BuiltRig, part: string, told: readonly RigFault[]): Stretch {
   const { from } = reachInto(rig, part);
   const faults = told.length < 2 ? told : told.toSorted((a, b) => (a.id < b.id ? -1 : 1));
-  const { circuit, earths } = healthyInto(rig, part);
-  const moves = faults.filter(({ edits }) => edits.some(({ edit }) => !wired.includes(edit)));
-  const now = moves.length > 0 ? [...assembled(rig, part, moves), ...earths] : circuit;
-  return { from, circuit: edited(now, faults) };
+  return { from, circuit: edited(unbroken(rig, part, faults), faults) };
 }
 
-function healthyInto(rig: BuiltRig, part: string): Healthy {
-  const circuits = known.get(rig) ?? new Map<string, Healthy>();
+/** The circuit before anything in it is broken, plugged and set as some faults leave it. */
+function unbroken(rig: BuiltRig, part: string, faults: readonly RigFault[]): Circuit {
+  const { circuit, earths, otherwise } = keptOf(rig, part);
+  const moves = faults.filter(({ edits }) => edits.some(({ edit }) => !wired.includes(edit)));
+  const [first] = moves;
+  if (first === undefined) return circuit;
+  const now = () => [...assembled(rig, part, moves), ...earths];
+  if (moves.length > 1) return now();
+  const found = otherwise.get(first.id) ?? now();
+  otherwise.set(first.id, found);
+  return found;
+}
+
+function keptOf(rig: BuiltRig, part: string): Kept {
+  const circuits = known.get(rig) ?? new Map<string, Kept>();
   known.set(rig, circuits);
   const found = circuits.get(part) ?? newlyInto(rig, part);
   circuits.set(part, found);
   return found;
 }
 
-function newlyInto(rig: BuiltRig, part: string): Healthy {
+function newlyInto(rig: BuiltRig, part: string): Kept {
   const earths = earthsBeyond(rig, part, (other) => assembled(rig, other, []));
-  return { circuit: [...assembled(rig, part, []), ...earths], earths };
+  return { circuit: [...assembled(rig, part, []), ...earths], earths, otherwise: new Map() };
 }
 
 /** Edits that change a circuit where it is, and nothing of what is plugged where or how it is set. */

@@ -9,6 +9,7 @@ import type { Step } from "./steps.ts";
 export const wanted = (rig: BuiltRig): Step => ({
   id: clientId,
   shape: clientId,
+  called: ({ name }) => name,
   owns: ({ part }) => part === clientId,
   branch: () => 0,
   behaviour: (faults) => {
