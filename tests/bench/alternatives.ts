@@ -113,7 +113,7 @@ function swaps({ model }: World, position: string): readonly Try[] {
   const mends = mendsAt(derived.evidence.era, position, new Set());
   const worn = wornAt(model.drawn, position);
   const steps = model.ways.to(position).toReversed();
-  const faults = steps.flatMap((op) => [...op.faults]);
+  const faults = steps.flatMap((op) => [...op.faults.keys()]);
   const places = [...new Set(faults.map(({ place }) => place))].filter((place) => place !== worn);
   const whole = places.toSorted((a, b) => person(model, a) - person(model, b));
   const quick = mends.filter(({ move }) => move.move === "known good in" || move.move === "moved");

@@ -34,7 +34,7 @@ export interface Batch {
 }
 
 /** So many walks on end have one rig, since its table takes longer than a walk. */
-const aRig = 8;
+const aRig = 25;
 
 function plantedIn(rig: Rig, plant: Plant, position: string, random: Random) {
   const { model, groups } = modelFor(rig);
