@@ -89,8 +89,11 @@ const next = z
       next: z.literal("verdict").describe("Nothing is left to ask: mend this."),
       sure: z.boolean().describe("Whether the first suspect has 95 %."),
       fits: z.boolean().describe("Whether the answers go with anything on the list."),
+      move: moveFormat
+        .exactOptional()
+        .describe("The repair to make; left out where none can be made here."),
       words: text("What to do, a sentence."),
-      seconds: seconds("To do it"),
+      seconds: seconds("To do it").exactOptional(),
     }),
     z.object({
       next: z.literal("nothing").describe("This position is healthy."),

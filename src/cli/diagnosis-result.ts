@@ -1,5 +1,6 @@
 import { shownIn } from "#core/diagnosis/advice.ts";
 import { type Derived, english } from "#core/index.ts";
+import { faultWords } from "#core/report/fault-words.ts";
 import {
   type Diagnosis,
   diagnosisFormatName,
@@ -9,7 +10,6 @@ import {
 } from "./diagnosis-format.ts";
 import { nextResult, weighedResult } from "./next-result.ts";
 import { groupIdOf, shown, suspectResult } from "./suspect-result.ts";
-import { faultWords } from "./words.ts";
 
 /** What is made of a case, for some of its positions. */
 export const diagnosisOf = (derived: Derived, positions: readonly string[]): Diagnosis => ({

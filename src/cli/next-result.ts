@@ -1,15 +1,10 @@
 import type { Doing } from "#core/diagnosis/offers.ts";
-import {
-  type Advice,
-  type Derived,
-  english,
-  type Move,
-  mendText,
-  type Standing,
-} from "#core/index.ts";
-import { moveText } from "#core/words/move-text.ts";
+import { type Derived, english, type Move, type Standing } from "#core/index.ts";
+import { askedWords } from "#core/report/asked-words.ts";
+import { doText, mendWords } from "#core/report/do-text.ts";
+import { sentence } from "#core/report/phrases.ts";
+import { unsureWords } from "#core/report/reason-words.ts";
 import type { NextResult, WeighedResult } from "./diagnosis-format.ts";
-import { askedWords, sentence } from "./words.ts";
 
 /** What a position needs now, in words and in seconds. */
 export function nextResult({ model }: Derived, standing: Standing): NextResult {
@@ -22,35 +17,33 @@ export function nextResult({ model }: Derived, standing: Standing): NextResult {
       return { next: "check", asked, words: sentence(askedWords(model, asked)), seconds };
     }
     case "do": {
-      const { move, cures } = advice;
-      const words = `${english.volumeFirst}. ${sentence(moveText(english, model.rig, move))}`;
+      const { move, cures, seconds } = advice;
       return {
         next: "action",
         move: plain(move),
         cures,
-        words,
-        seconds: choice?.best?.cost ?? toTurn,
+        words: toDo(doText(model, move)),
+        seconds,
       };
     }
     case "verdict": {
-      const { sure, fits } = advice;
+      const { sure, fits, mend } = advice;
       const [fault] = leading?.group.faults ?? [];
-      const mend = fault === undefined ? "" : sentence(mendText(english, model.rig, fault));
+      const unsure = sure ? [] : [`Not sure. ${unsureWords(advice, choice)}`];
+      const repair = fault === undefined ? [] : [toDo(mendWords(model, mend?.move, fault))];
       return {
         next: "verdict",
         sure,
         fits,
-        words: [unsure(advice), `${english.volumeFirst}.`, mend]
-          .filter((one) => one !== "")
-          .join(" "),
-        seconds: fault?.repair ?? 0,
+        ...(mend === undefined ? {} : { move: plain(mend.move), seconds: mend.seconds }),
+        words: [...unsure, ...repair].join(" "),
       };
     }
   }
 }
 
-/** To turn headphones round, the one move that is asked for without being weighed. Handbook, section 8. */
-const toTurn = 8;
+/** Something to do with one's hands: volume down first. */
+const toDo = (text: string): string => `${english.volumeFirst}. ${sentence(text)}`;
 
 /** The same move, as the format has it. */
 const plain = (move: Move) =>
@@ -70,11 +63,4 @@ export const weighedResult = (
 });
 
 const doingWords = (model: Derived["model"], doing: Doing): string =>
-  doing.do === "ask" ? askedWords(model, doing.asked) : moveText(english, model.rig, doing.move);
-
-function unsure({ sure, fits }: Extract<Advice, { readonly advice: "verdict" }>): string {
-  if (sure) return "";
-  return fits
-    ? "Not sure: nothing on offer is worth its seconds."
-    : "Not sure: not all that was answered goes together.";
-}
+  doing.do === "ask" ? askedWords(model, doing.asked) : doText(model, doing.move);

@@ -1,5 +1,4 @@
 import type { Beliefs } from "#core/diagnosis/beliefs.ts";
-import { questionsOf } from "#core/diagnosis/evidence.ts";
 import type { Model } from "#core/diagnosis/model.ts";
 import {
   type Derived,
@@ -12,8 +11,10 @@ import {
   type Turning,
   turning,
 } from "#core/index.ts";
+import { askedWords } from "#core/report/asked-words.ts";
+import { faultWords } from "#core/report/fault-words.ts";
+import { insteadWords, reasonWords } from "#core/report/reason-words.ts";
 import type { SuspectResult } from "./diagnosis-format.ts";
-import { answerWords, askedWords, faultWords, inHundred } from "./words.ts";
 
 /** A suspect with its members and its reasons, and what tells it from the `first` one, where it is another. */
 export function suspectResult(
@@ -46,13 +47,12 @@ export function suspectResult(
   };
 }
 
-function apartResult(model: Model, { asked, instead }: Turning) {
-  const questions = "position" in asked ? questionsOf(asked).map(({ name }) => name) : ["look"];
-  const answers = instead.map((answer, at) =>
-    answerWords(model, asked, questions[at] ?? "", [answer]),
-  );
-  return { asked, words: askedWords(model, asked), instead: [...instead], answers };
-}
+const apartResult = (model: Model, turn: Turning) => ({
+  asked: turn.asked,
+  words: askedWords(model, turn.asked),
+  instead: turn.instead.map(({ answer }) => answer),
+  answers: [...insteadWords(model, turn)],
+});
 
 /** The id of the group that some faults are of, in the rig as drawn. */
 export function groupIdOf({ groups }: Derived, faults: readonly RigFault[]): string {
@@ -78,26 +78,16 @@ const chanceOf = ({ era, sets }: Beliefs, fault: RigFault): number =>
 
 type ReasonResult = SuspectResult["explanation"][number];
 
-const reasonResult = ({ model }: Derived, { asked, answers }: Reason): ReasonResult => ({
-  asked,
-  answers: answers.map((answer) => ({
-    question: answer.question,
-    words: reasonWords(model, asked, answer, answers.length > 1),
-    predicted: answer.predicted,
-    given: [...answer.given],
-    likelihood: shown(answer.likelihood),
-  })),
-});
-
-function reasonWords(
-  model: Model,
-  asked: Reason["asked"],
-  { question, predicted, given, likelihood }: Reason["answers"][number],
-  oneOfSeveral: boolean,
-): string {
-  const words = (answers: readonly string[]) => answerWords(model, asked, question, answers);
-  const place = `${askedWords(model, asked)}${oneOfSeveral ? `, ${question}` : ""}`;
-  return given.includes(predicted)
-    ? `${place}: ${words(given)}; so it would be.`
-    : `${place}: ${words(given)}; it would be: ${words([predicted])} (${inHundred(likelihood)} for what was said).`;
+function reasonResult({ model }: Derived, reason: Reason): ReasonResult {
+  const words = reasonWords(model, reason);
+  return {
+    asked: reason.asked,
+    answers: reason.answers.map(({ question, predicted, given, likelihood }, at) => ({
+      question,
+      words: words[at] ?? "",
+      predicted,
+      given: [...given],
+      likelihood: shown(likelihood),
+    })),
+  };
 }

@@ -1,3 +1,4 @@
+import { inHundred, sentence } from "#core/report/phrases.ts";
 import type {
   Diagnosis,
   PositionResult,
@@ -5,7 +6,6 @@ import type {
   WeighedResult,
 } from "./diagnosis-format.ts";
 import { printable } from "./problem.ts";
-import { inHundred, sentence } from "./words.ts";
 
 /** A diagnosis for people: the same as its JSON says, but for ids and groups. */
 export const textOf = ({ rig, positions, neverTested }: Diagnosis): string =>

@@ -1,6 +1,5 @@
 import type { Advice, Standing } from "#core/diagnosis/advice.ts";
 import { isUnlisted } from "#core/diagnosis/fault-sets.ts";
-import { mendsAt } from "#core/diagnosis/mends.ts";
 import type { Move } from "#core/rig/moves.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
@@ -62,7 +61,7 @@ export function walked(one: Case, before: Log = drawing(one.rig)): Walked {
   let walk = first;
   while (walk.steps < mostInAll && !turnsRound(walk)) {
     const derived = derivedOf(walk.log);
-    const move = repairNamed(derived.standing(one.position), derived);
+    const move = repairNamed(derived.standing(one.position));
     if (move === undefined) break;
     walk = untilVerdict(acted(walk, move, derived, person, one), one, person, mostInAll);
   }
@@ -132,16 +131,9 @@ const acted = (
   steps: walk.steps + 1,
 });
 
-/** The repair that a verdict names: the one it has weighed, else what is likeliest to cure its first suspect. */
-function repairNamed(
-  { advice, choice, leading, position }: Standing,
-  { evidence }: Derived,
-): Move | undefined {
+/** The repair that a verdict names; what is not on the list is left to somebody else. */
+function repairNamed({ advice, choice, leading }: Standing): Move | undefined {
   if (advice.advice !== "verdict") return undefined;
-  if (choice?.best?.doing.do === "mend") return choice.best.doing.move;
-  const fault = leading?.group.faults[0];
-  if (fault === undefined || isUnlisted(fault)) return undefined;
-  return mendsAt(evidence.era, position, evidence.seen)
-    .filter(({ move, cures }) => cures(fault) > 0 && !evidence.cannot.has(JSON.stringify(move)))
-    .toSorted((a, b) => b.cures(fault) - a.cures(fault) || a.seconds - b.seconds)[0]?.move;
+  const listed = !leading?.group.faults.some(isUnlisted) || choice?.best?.doing.do === "mend";
+  return listed ? advice.mend?.move : undefined;
 }

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
+import { minutes } from "#core/report/phrases.ts";
 import { builtInRigs, straightIn } from "#core/rig/rigs.ts";
 import { derive } from "#core/session/derive.ts";
 import { add, type Log } from "#core/session/log.ts";
 import { pairOrder } from "#core/signals/burst-pair.ts";
-import { minutes } from "#ui/parts/minutes.ts";
 import { pointsAt } from "#ui/screens/bench-pointing.ts";
 import {
   expectedNow,

@@ -44,7 +44,7 @@ export function choiceAt(
 ): Chosen {
   const together = beliefs.together(position).slice(0, most);
   const audible = model.audible(position);
-  const made = new Set(evidence.moves.map((move) => JSON.stringify(move)));
+  const made = new Set(evidence.era.course.moves.map((move) => JSON.stringify(move)));
   const can = (move: Move) =>
     !evidence.cannot.has(JSON.stringify(move)) && !made.has(JSON.stringify(move));
   const offers = offersAt({ model, evidence, position, together }, well).filter(

@@ -2,7 +2,6 @@ import { earCheck } from "#core/checks/catalogue.ts";
 import type { Question } from "#core/checks/check.ts";
 import { complaint } from "#core/checks/complaint.ts";
 import type { Asked, MeasuredGains } from "#core/checks/finding.ts";
-import type { Move } from "#core/rig/moves.ts";
 import type { Era } from "./era.ts";
 import type { Glimpsed } from "./glimpses.ts";
 
@@ -38,7 +37,6 @@ export interface Measured {
 /** What is known of a rig: a log's findings and moves, in the form that likelihoods are made of. */
 export interface Evidence {
   readonly era: Era;
-  readonly moves: readonly Move[];
   readonly heard: readonly Heard[];
   readonly measured: readonly Measured[];
   readonly glimpsed: readonly Glimpsed[];

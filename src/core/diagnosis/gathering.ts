@@ -28,7 +28,7 @@ export function evidenceOf(model: Model, happenings: readonly Happening[]): Evid
     if (happening.kind === "move") gathering.epoch++;
     else if (happening.kind === "cannot") gathering.cannot.add(JSON.stringify(happening.move));
     else gathering.find(happening.finding, number);
-  return { moves, ...gathering.found() };
+  return gathering.found();
 }
 
 /** Findings on their way into evidence, one after the other. */
@@ -61,7 +61,7 @@ class Gathering {
     }
   }
 
-  found(): Omit<Evidence, "moves"> {
+  found(): Evidence {
     const era = this.#era;
     const now = this.epoch;
     const untouched = [...this.#seen].filter(

@@ -11,6 +11,7 @@ import type { RigFault } from "#core/rig/rig-faults.ts";
 import { staying } from "#core/rig/staying.ts";
 import type { Probability, Seconds } from "#core/units/units.ts";
 import type { Era } from "./era.ts";
+import type { Evidence } from "./evidence.ts";
 import { isUnlisted } from "./fault-sets.ts";
 
 /** Something a hand can do on the way to a position that may cure what is wrong there. */
@@ -19,6 +20,26 @@ export interface Mend {
   readonly seconds: Seconds;
   /** How likely it takes a fault away. */
   readonly cures: (fault: RigFault) => Probability;
+}
+
+/** The move that answers a fault: what shows is set right, what does not is replaced. */
+const answering = ({ seen, place }: RigFault): Move => ({
+  move: seen ? "set right" : "replaced",
+  place,
+});
+
+/** The repair for a fault that can be made at a position: what answers it; else what is likeliest to cure it, and of these the quickest. */
+export function mendFor(
+  { era, seen, cannot }: Evidence,
+  position: string,
+  fault: RigFault,
+): Pick<Mend, "move" | "seconds"> | undefined {
+  const can = (move: Move) => !cannot.has(JSON.stringify(move));
+  const answer = answering(fault);
+  if (can(answer)) return { move: answer, seconds: fault.repair };
+  return mendsAt(era, position, seen)
+    .filter(({ move, cures }) => can(move) && cures(fault) > 0)
+    .toSorted((a, b) => b.cures(fault) - a.cures(fault) || a.seconds - b.seconds)[0];
 }
 
 /** Seconds, handbook section 8 (common practice, no source). */

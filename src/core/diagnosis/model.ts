@@ -12,7 +12,7 @@ import { remembered } from "./remembered.ts";
 import { createDense } from "./remembered-numbers.ts";
 import type { Settled } from "./settled.ts";
 import { createTokens, type Tokens } from "./tokens.ts";
-import { type Solved, type Ways, waysOf } from "./ways.ts";
+import { type Solved, through, type Ways, waysOf } from "./ways.ts";
 
 /** All that can be said of a rig before anything was found: made once, when the rig is drawn. */
 export interface Model extends Answers {
@@ -53,20 +53,16 @@ function underFaults(
   pool: Pool,
   ways: Ways,
 ): (position: string, faults: readonly RigFault[]) => number {
-  const through = (position: string, faults: readonly RigFault[]): number => {
-    const number = ways
-      .to(position)
-      .reduce((sum, op) => pool.join(sum, op.read(faults)), pool.straight);
-    return faults.some(isUnlisted) ? pool.unlisted(number) : number;
-  };
+  const whole = (position: string, faults: readonly RigFault[]): number =>
+    through(pool, ways.to(position), faults);
   const alone = remembered((position: string) =>
-    remembered((fault: RigFault) => through(position, [fault])),
+    remembered((fault: RigFault) => whole(position, [fault])),
   );
   return (position, faults) => {
     const [first] = faults;
     return first !== undefined && faults.length === 1
       ? alone(position)(first)
-      : through(position, faults);
+      : whole(position, faults);
   };
 }
 

@@ -5,8 +5,8 @@ import type { RigFault } from "#core/rig/rig-faults.ts";
 import { staying } from "#core/rig/staying.ts";
 import type { Seconds } from "#core/units/units.ts";
 import type { Era } from "./era.ts";
-import { isUnlisted } from "./fault-sets.ts";
 import type { Model } from "./model.ts";
+import { through } from "./ways.ts";
 
 /** A move made to see what changes, and taken back afterwards. */
 export interface Trial {
@@ -18,7 +18,7 @@ export interface Trial {
 }
 
 /** To turn headphones round, and to exchange them with a neighbour's. Handbook, section 8. */
-const flip: Seconds = 8;
+export const turn: Seconds = 8;
 const exchange: Seconds = 30;
 
 /**
@@ -40,7 +40,7 @@ export function trialsAt(
     .map((one) => wornAt(rig, one))
     .find((one) => built.part(one).kind === built.part(worn).kind && one !== worn);
   return [
-    trial(model, era, position, { move: "turned round", position }, 2 * flip),
+    trial(model, era, position, { move: "turned round", position }, 2 * turn),
     ...(other === undefined || plug === undefined
       ? []
       : [trial(model, era, position, { move: "exchanged", parts: [worn, other] }, 2 * exchange)]),
@@ -59,10 +59,11 @@ function trial(
   return {
     move,
     seconds,
-    after: (faults) => {
-      const there = faults.filter((fault) => staying(fault, move, before) >= 0.5);
-      const number = way.reduce((sum, op) => pool.join(sum, op.read(there)), pool.straight);
-      return faults.some(isUnlisted) ? pool.unlisted(number) : number;
-    },
+    after: (faults) =>
+      through(
+        pool,
+        way,
+        faults.filter((fault) => staying(fault, move, before) >= 0.5),
+      ),
   };
 }

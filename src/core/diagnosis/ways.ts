@@ -3,7 +3,14 @@ import { midband } from "#core/rig/midband.ts";
 import { type BuiltRig, build, type Rig } from "#core/rig/rig.ts";
 import { type RigFault, rigFaults } from "#core/rig/rig-faults.ts";
 import { type Step, stepsTo } from "#core/rig/steps.ts";
+import { isUnlisted } from "./fault-sets.ts";
 import type { Pool } from "./pool.ts";
+
+/** What steps do one after the other under some faults; of what is not on the list nothing is known. */
+export function through(pool: Pool, ops: readonly Op[], faults: readonly RigFault[]): number {
+  const number = ops.reduce((sum, op) => pool.join(sum, op.read(faults)), pool.straight);
+  return faults.some(isUnlisted) ? pool.unlisted(number) : number;
+}
 
 /** One step on the way to a position, and what it does under those of some faults that are its own, as the pool's number. */
 export interface Op {
@@ -38,7 +45,7 @@ export function waysOf(drawn: Rig, pool: Pool, solved: Solved, known: Map<string
     const found = steps.get(step.id) ?? { step, own: faults.filter(step.owns), ops: new Map() };
     steps.set(step.id, found);
     const branch = step.branch(position);
-    const op = found.ops.get(branch) ?? opTowards(pool, solved, step, found.own, branch);
+    const op = found.ops.get(branch) ?? opTowards({ pool, solved, step, branch }, found.own);
     found.ops.set(branch, op);
     return op;
   };
@@ -50,26 +57,22 @@ export function waysOf(drawn: Rig, pool: Pool, solved: Solved, known: Map<string
   return { rig, to };
 }
 
-/** The step towards one of its branches. Knobs that do nothing in this rig, as those of a socket nobody uses, are left out. */
-function opTowards(
-  pool: Pool,
-  solved: Solved,
-  step: Step,
-  own: readonly RigFault[],
-  branch: number,
-): Op {
-  const raw = opWith(pool, solved, step, own, branch);
-  const acts = own.filter((fault) => fault.at !== "settings" || raw.read([fault]) !== raw.healthy);
-  return acts.length === own.length ? raw : opWith(pool, solved, step, acts, branch);
+/** A step towards one of its branches, before it is worked out. */
+interface Towards {
+  readonly pool: Pool;
+  readonly solved: Solved;
+  readonly step: Step;
+  readonly branch: number;
 }
 
-function opWith(
-  pool: Pool,
-  solved: Solved,
-  step: Step,
-  own: readonly RigFault[],
-  branch: number,
-): Op {
+/** A step with those of its faults that do something: knobs that do nothing in this rig, as those of a socket nobody uses, are left out. */
+function opTowards(towards: Towards, own: readonly RigFault[]): Op {
+  const raw = opWith(towards, own);
+  const acts = own.filter((fault) => fault.at !== "settings" || raw.read([fault]) !== raw.healthy);
+  return acts.length === own.length ? raw : opWith(towards, acts);
+}
+
+function opWith({ pool, solved, step, branch }: Towards, own: readonly RigFault[]): Op {
   const shape = `${step.shape} ${branch} ${own.map(step.called)}`;
   const known = solved.get(shape) ?? { serial: solved.size, under: new Map<string, number>() };
   solved.set(shape, known);

@@ -17,9 +17,9 @@ import { chanceOfReading, ohmsUnder } from "./continuity.ts";
 import { livesOf } from "./course.ts";
 import { type Era, eraAfter } from "./era.ts";
 import { questionsOf } from "./evidence.ts";
-import { isUnlisted } from "./fault-sets.ts";
 import type { Group } from "./groups.ts";
 import type { Model } from "./model.ts";
+import { through } from "./ways.ts";
 
 /** One finding, against what a suspect would have made likely. */
 export interface Reason {
@@ -145,12 +145,8 @@ function measured(then: Then, { asked, gains }: Measured): Reason {
 
 /** What the way to a position did then. */
 function wayThen({ model, era, epoch, faults }: Then, position: string): number {
-  const { pool } = model;
   const ways = model.waysOf(era.course.rigs[epoch] ?? model.drawn);
-  const number = ways
-    .to(position)
-    .reduce((sum, op) => pool.join(sum, op.read(faults)), pool.straight);
-  return faults.some(isUnlisted) ? pool.unlisted(number) : number;
+  return through(model.pool, ways.to(position), faults);
 }
 
 function predicted(then: Then, asked: Asked): readonly Prediction[] {

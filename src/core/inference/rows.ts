@@ -13,7 +13,7 @@ export interface Rows {
 }
 
 /** The behaviours of a row, each once, with the weights of all classes that have it. */
-export interface Sums {
+interface Sums {
   readonly wholes: Int32Array;
   readonly weights: Float64Array;
 }

@@ -1,9 +1,9 @@
 import { useState } from "preact/hooks";
 import { earCheck } from "#core/checks/catalogue.ts";
 import type { EarCheck } from "#core/checks/check.ts";
+import { seatName } from "#core/report/names.ts";
 import { english } from "#core/words/english.ts";
 import { BurstCue } from "#ui/parts/burst-cue.tsx";
-import { seatName } from "#ui/parts/names.ts";
 import { Tape } from "#ui/parts/tape.tsx";
 import { Answers } from "./answers.tsx";
 import {
@@ -63,7 +63,9 @@ export function Ask({ held, ready, position, asked }: Props) {
           check={check.name}
           question={question}
           facing={page.facing}
-          exchanged={ready.bench?.backwards(asked.position, ready.derived.evidence.moves) ?? false}
+          exchanged={
+            ready.bench?.backwards(asked.position, ready.derived.evidence.era.course.moves) ?? false
+          }
           onAnswer={answer}
           onAgain={play}
         />
@@ -79,7 +81,7 @@ async function playThrough(
   check: EarCheck,
 ): Promise<AskState> {
   const seed = edges.chance();
-  const gains = bench?.gains(asked.position, derived.evidence.moves, page.log.length);
+  const gains = bench?.gains(asked.position, derived.evidence.era.course.moves, page.log.length);
   const ears = gains && { ll: gains[0], lr: gains[1], rl: gains[2], rr: gains[3] };
   const { ended } = await edges.player.play(check.signal, seed, ears);
   return ended === "played" ? { phase: "question", seed, given: [] } : beforePlaying;

@@ -1,3 +1,4 @@
+import { counted, inHundred, sentence } from "#core/report/phrases.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import { build } from "#core/rig/rig.ts";
 import type { Derived } from "#core/session/derive.ts";
@@ -7,7 +8,6 @@ import { BoardPicture } from "#ui/parts/board-picture.tsx";
 import { boardShape } from "#ui/parts/board-shape.ts";
 import { effectBriefly } from "#ui/parts/fault-effect.ts";
 import { Tick } from "#ui/parts/marks.tsx";
-import { counted, inHundred, sentence } from "#ui/parts/phrases.ts";
 import { Tape } from "#ui/parts/tape.tsx";
 import { useWide } from "#ui/parts/use-wide.ts";
 import { Cautions } from "./cautions.tsx";

@@ -1,13 +1,13 @@
 import { asItShouldBe, type Look, sightOf } from "#core/checks/look.ts";
 import type { FaultName } from "#core/parts/fault-names.ts";
 import type { Want } from "#core/patching/wants.ts";
+import { seatName } from "#core/report/names.ts";
+import { sentence } from "#core/report/phrases.ts";
 import type { BuiltRig } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { english } from "#core/words/english.ts";
 import { mendText } from "#core/words/fault-text.ts";
 import { Point } from "#ui/parts/complaint-point.tsx";
-import { seatName } from "#ui/parts/names.ts";
-import { sentence } from "#ui/parts/phrases.ts";
 import { Roving } from "#ui/parts/roving.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
 import { WantPicture } from "#ui/parts/want-picture.tsx";

@@ -1,8 +1,8 @@
 import { type Complaint, complaints } from "#core/checks/complaints.ts";
+import { capital } from "#core/report/phrases.ts";
 import { english } from "#core/words/english.ts";
 import { ComplaintPicture } from "#ui/parts/complaint-picture.tsx";
 import { Point } from "#ui/parts/complaint-point.tsx";
-import { capital } from "#ui/parts/phrases.ts";
 import { Roving } from "#ui/parts/roving.tsx";
 import type { AtComplaint } from "./complaint-state.ts";
 

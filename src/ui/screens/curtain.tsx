@@ -1,12 +1,12 @@
 import type { Bench } from "#core/bench/bench.ts";
 import type { Group } from "#core/diagnosis/groups.ts";
+import { faultWords } from "#core/report/fault-words.ts";
+import { inHundred, sentence } from "#core/report/phrases.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { type Derived, derive } from "#core/session/derive.ts";
 import { holding, type Log } from "#core/session/log.ts";
+import { faultById } from "#ui/parts/fault-by-id.ts";
 import { effectAt } from "#ui/parts/fault-effect.ts";
-import { faultWords } from "#ui/parts/fault-words.ts";
-import { inHundred, sentence } from "#ui/parts/phrases.ts";
-import { faultById } from "#ui/parts/told.ts";
 import { Heading } from "./frame.tsx";
 import type { Session } from "./use-session.ts";
 import { WayPicture } from "./way-picture.tsx";
@@ -41,7 +41,8 @@ export function Curtain({ held, derived, bench }: Props) {
 /** Whether the page had it right, now or before somebody moved something. */
 function namedWords(derived: Derived, log: Log, bench: Bench): string {
   const { hidden } = bench;
-  if (!bench.there(derived.evidence.moves)) return "You set it right: it is gone from the rig.";
+  if (!bench.there(derived.evidence.era.course.moves))
+    return "You set it right: it is gone from the rig.";
   if (isAside(derived, hidden)) return "You took it off the way: it is in what was laid aside.";
   const entries = holding(log);
   const before = entries.flatMap(({ entry }, at) =>

@@ -1,10 +1,10 @@
 import type { Advice } from "#core/diagnosis/advice.ts";
+import { doText } from "#core/report/do-text.ts";
+import { seatName } from "#core/report/names.ts";
+import { sentence } from "#core/report/phrases.ts";
 import type { Move } from "#core/rig/moves.ts";
 import { build, wornAt } from "#core/rig/rig.ts";
 import { english } from "#core/words/english.ts";
-import { doText } from "#ui/parts/do-text.ts";
-import { seatName } from "#ui/parts/names.ts";
-import { sentence } from "#ui/parts/phrases.ts";
 import { Tape } from "#ui/parts/tape.tsx";
 import { Heading } from "./frame.tsx";
 import { useHandOn } from "./hands.ts";

@@ -144,7 +144,7 @@ function sittingAt(
   const pointing = (id: string): readonly string[] => {
     if (pass.phase === "play" || check === undefined) return [];
     if (bench === undefined) return expectedNow(pass);
-    const gains = bench.gains(id, derived.evidence.moves, page.log.length + pass.turn);
+    const gains = bench.gains(id, derived.evidence.era.course.moves, page.log.length + pass.turn);
     return asHeard(check, pass.seed, pointsAt(check, gains));
   };
   return derived.rig.positions

@@ -1,9 +1,9 @@
 import { useState } from "preact/hooks";
+import { seatName } from "#core/report/names.ts";
+import { inHundred } from "#core/report/phrases.ts";
 import type { Move } from "#core/rig/moves.ts";
 import { build } from "#core/rig/rig.ts";
 import { Tick } from "#ui/parts/marks.tsx";
-import { seatName } from "#ui/parts/names.ts";
-import { inHundred } from "#ui/parts/phrases.ts";
 import { Tape } from "#ui/parts/tape.tsx";
 import { DoScreen } from "./do-screen.tsx";
 import { Heading } from "./frame.tsx";

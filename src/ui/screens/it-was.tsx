@@ -1,10 +1,10 @@
 import type { Model } from "#core/diagnosis/model.ts";
 import type { Suspect } from "#core/diagnosis/suspects.ts";
+import { faultWords } from "#core/report/fault-words.ts";
+import { inHundred } from "#core/report/phrases.ts";
 import { standInFor } from "#core/rig/arranged.ts";
 import { chainTo } from "#core/rig/chain.ts";
 import type { BuiltRig } from "#core/rig/rig.ts";
-import { faultWords } from "#ui/parts/fault-words.ts";
-import { inHundred } from "#ui/parts/phrases.ts";
 
 /** How many that may have been it are named. */
 const mostShown = 3;

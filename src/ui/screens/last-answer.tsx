@@ -1,5 +1,5 @@
+import { toldWords } from "#core/report/told.ts";
 import { lastToTake } from "#core/session/log.ts";
-import { toldWords } from "#ui/parts/told.ts";
 import type { Session } from "./use-session.ts";
 
 /** What was said last, and a way to take it back. */

@@ -1,11 +1,11 @@
 import { useMemo, useState } from "preact/hooks";
+import { placeName } from "#core/report/names.ts";
+import { sentence } from "#core/report/phrases.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { english } from "#core/words/english.ts";
 import { faultText } from "#core/words/fault-text.ts";
 import { EffectGlyph } from "#ui/parts/effect-glyph.tsx";
 import { useLetters } from "#ui/parts/keys.ts";
-import { placeName } from "#ui/parts/names.ts";
-import { sentence } from "#ui/parts/phrases.ts";
 import { OwnCautions } from "./cautions.tsx";
 import { Heading } from "./frame.tsx";
 import { Level } from "./level.tsx";

@@ -1,10 +1,11 @@
 import type { Look } from "#core/checks/look.ts";
+import { seenWords } from "#core/report/fault-words.ts";
+import { placeName, seatName } from "#core/report/names.ts";
 import { clientId } from "#core/rig/rig.ts";
 import { english } from "#core/words/english.ts";
-import { lookAnswers, seenWords } from "#ui/parts/look-answers.ts";
-import { placeName, seatName } from "#ui/parts/names.ts";
+import { faultById } from "#ui/parts/fault-by-id.ts";
+import { lookAnswers } from "#ui/parts/look-answers.ts";
 import { Tape } from "#ui/parts/tape.tsx";
-import { faultById } from "#ui/parts/told.ts";
 import { Meant } from "./complaint-meant.tsx";
 import { Heading } from "./frame.tsx";
 import type { AtPosition } from "./position-screen.tsx";
@@ -65,7 +66,7 @@ function Sights({
 
 /** What a player of the bench would see there. */
 function benchSight({ bench, derived: { model, evidence } }: Ready, place: string): string {
-  const [seen] = bench?.seen(place, evidence.moves) ?? [];
+  const [seen] = bench?.seen(place, evidence.era.course.moves) ?? [];
   const fault = seen === undefined ? undefined : faultById(model, seen);
   return fault === undefined ? english.asItShouldBe : seenWords(model.rig, fault);
 }

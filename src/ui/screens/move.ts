@@ -1,14 +1,7 @@
+import { seenWords } from "#core/report/fault-words.ts";
 import type { Move } from "#core/rig/moves.ts";
 import { type BuiltRig, operatorId, wornAt } from "#core/rig/rig.ts";
-import type { RigFault } from "#core/rig/rig-faults.ts";
 import type { Derived } from "#core/session/derive.ts";
-import { seenWords } from "#ui/parts/look-answers.ts";
-
-/** The move that answers a fault, and what is pressed when it is done. */
-export function moveFor({ seen, place }: RigFault): { readonly move: Move; readonly done: string } {
-  const move: Move = { move: seen ? "set right" : "replaced", place };
-  return { move, done: doneWords(move) };
-}
 
 /** What is pressed when a move is made. */
 export function doneWords(move: Move): string {

@@ -1,6 +1,6 @@
+import { faultWords } from "#core/report/fault-words.ts";
 import type { Derived } from "#core/session/derive.ts";
 import { english } from "#core/words/english.ts";
-import { faultWords } from "#ui/parts/fault-words.ts";
 
 /** On demand: what answers as a healthy chain does on this way, and what no check here can tell. */
 export function NotTested({

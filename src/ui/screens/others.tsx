@@ -1,9 +1,9 @@
-import { separating } from "#core/diagnosis/separating.ts";
 import type { Suspect } from "#core/diagnosis/suspects.ts";
+import { turning } from "#core/diagnosis/turning.ts";
+import { faultWords } from "#core/report/fault-words.ts";
+import { inHundred } from "#core/report/phrases.ts";
+import { turningWords } from "#core/report/reason-words.ts";
 import type { Derived } from "#core/session/derive.ts";
-import { faultWords } from "#ui/parts/fault-words.ts";
-import { inHundred } from "#ui/parts/phrases.ts";
-import { askedWords } from "#ui/parts/told.ts";
 
 interface Props {
   readonly leading: Suspect;
@@ -21,14 +21,14 @@ export function Others({ leading, rest, derived: { model }, position }: Props) {
       <ul>
         {rest.map(({ group, probability }) => {
           const [fault] = group.faults;
-          const asked = separating(model, leading.group, group, position);
+          const turn = turning(model, leading.group, group, position);
           return (
             fault && (
               <li key={fault.id}>
                 {faultWords(model, fault)}, {inHundred(probability)}.{" "}
                 <span class="dim">
-                  {asked
-                    ? `Told apart by: ${askedWords(model, asked)}.`
+                  {turn
+                    ? `Told apart by: ${turningWords(model, turn)}.`
                     : "Nothing here tells it apart."}
                 </span>
               </li>

@@ -1,9 +1,9 @@
 import type { Patch } from "#core/patching/patch.ts";
 import type { Recommendation } from "#core/patching/recommend.ts";
 import type { Want } from "#core/patching/wants.ts";
+import { inHundred } from "#core/report/phrases.ts";
 import { english } from "#core/words/english.ts";
 import { Tick } from "#ui/parts/marks.tsx";
-import { inHundred } from "#ui/parts/phrases.ts";
 import type { Advised } from "./plan-advise.ts";
 import { isCertain } from "./plan-foresee.ts";
 import { PlanMove } from "./plan-move.tsx";

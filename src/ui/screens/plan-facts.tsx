@@ -1,7 +1,7 @@
 import type { Prediction } from "#core/patching/prediction.ts";
+import { sentence } from "#core/report/phrases.ts";
 import { english } from "#core/words/english.ts";
 import { EarthPicture, LevelPicture, PanPicture, StrainPicture } from "#ui/parts/fact-pictures.tsx";
-import { sentence } from "#ui/parts/phrases.ts";
 import type { Plan } from "./plan.ts";
 import { supplyOf } from "./plan-foresee.ts";
 import { toneWords } from "./plan-tone.ts";

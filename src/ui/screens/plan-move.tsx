@@ -1,6 +1,6 @@
 import type { Recommendation } from "#core/patching/recommend.ts";
+import { sentence } from "#core/report/phrases.ts";
 import { english } from "#core/words/english.ts";
-import { sentence } from "#ui/parts/phrases.ts";
 import { PinDrawing } from "#ui/parts/pin-drawing.tsx";
 import { spelledOut } from "#ui/parts/pins.ts";
 import { useWide } from "#ui/parts/use-wide.ts";

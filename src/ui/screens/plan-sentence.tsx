@@ -1,8 +1,8 @@
 import { catalogue } from "#core/parts/catalogue.ts";
+import { sentence } from "#core/report/phrases.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import { english } from "#core/words/english.ts";
 import { said } from "#ui/parts/ear-text.ts";
-import { sentence } from "#ui/parts/phrases.ts";
 import { sceneOf } from "#ui/parts/scene.ts";
 import type { Plan } from "./plan.ts";
 import { type Foreseen, rigFor, stageMatters } from "./plan-foresee.ts";

@@ -1,9 +1,9 @@
+import { capital } from "#core/report/phrases.ts";
 import type { Question, Round } from "#core/training/round.ts";
 import type { Sounding } from "#core/training/soundings.ts";
 import { english } from "#core/words/english.ts";
 import { faultText } from "#core/words/fault-text.ts";
 import { EffectGlyph } from "#ui/parts/effect-glyph.tsx";
-import { capital } from "#ui/parts/phrases.ts";
 
 /** What a choice is called: its likeliest fault, as it stands inside a sentence. */
 export const nameOf = ({ rig }: Round, { faults: [fault] }: Sounding): string =>

@@ -1,8 +1,8 @@
+import { capital } from "#core/report/phrases.ts";
 import type { Round } from "#core/training/round.ts";
 import { type Answered, scoreOf } from "#core/training/score.ts";
 import type { Sounding } from "#core/training/soundings.ts";
 import { EffectGlyph } from "#ui/parts/effect-glyph.tsx";
-import { capital } from "#ui/parts/phrases.ts";
 
 interface Props {
   readonly round: Round;

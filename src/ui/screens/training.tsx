@@ -1,11 +1,11 @@
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { sentence } from "#core/report/phrases.ts";
 import { build } from "#core/rig/rig.ts";
 import { fromHeadphoneSocket } from "#core/rig/rigs.ts";
 import { answer, type Question, questionAfter, type Round, roundAt } from "#core/training/round.ts";
 import type { Sounding } from "#core/training/soundings.ts";
 import { english } from "#core/words/english.ts";
 import { useLetters } from "#ui/parts/keys.ts";
-import { sentence } from "#ui/parts/phrases.ts";
 import { OwnCautions } from "./cautions.tsx";
 import { Heading } from "./frame.tsx";
 import { Level } from "./level.tsx";

@@ -2,10 +2,10 @@ import { earCheck } from "#core/checks/catalogue.ts";
 import { earChecks } from "#core/checks/check.ts";
 import type { Asked } from "#core/checks/finding.ts";
 import { twistAnswers } from "#core/checks/twist.ts";
+import { placeName, seatName } from "#core/report/names.ts";
 import { build } from "#core/rig/rig.ts";
 import type { SignalName } from "#core/signals/catalogue.ts";
 import { Point } from "#ui/parts/complaint-point.tsx";
-import { placeName, seatName } from "#ui/parts/names.ts";
 import { Roving } from "#ui/parts/roving.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
 import { TwistPicture } from "#ui/parts/twist-picture.tsx";
@@ -74,7 +74,11 @@ async function playOn({ held, ready: { bench, derived }, position }: Props): Pro
   held.change((one) => ({ ...one, sounded: true }));
   const seed = chance();
   for (let at = 0; at < playings; at++) {
-    const gains = bench?.gains(position, derived.evidence.moves, held.page.log.length + at);
+    const gains = bench?.gains(
+      position,
+      derived.evidence.era.course.moves,
+      held.page.log.length + at,
+    );
     const ears = gains && { ll: gains[0], lr: gains[1], rl: gains[2], rr: gains[3] };
     const { ended } = await player.play(lastSound(derived.happenings), seed, ears);
     if (ended !== "played") return;
@@ -94,5 +98,5 @@ function noticed({ bench, derived }: Ready, { part, plug }: Twist): string {
   const here = hidden?.part === part && (hidden.at === plug || hidden.at === "body");
   const moves = hidden?.comesAndGoes || hidden?.cleans;
   const [nothing, comes] = twistAnswers;
-  return here && moves && bench?.there(derived.evidence.moves) ? comes : nothing;
+  return here && moves && bench?.there(derived.evidence.era.course.moves) ? comes : nothing;
 }

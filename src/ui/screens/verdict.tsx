@@ -1,28 +1,25 @@
-import { type Advice, shownIn } from "#core/diagnosis/advice.ts";
-import type { Chosen } from "#core/diagnosis/choice.ts";
+import { type Verdict as Said, type Standing, shownIn } from "#core/diagnosis/advice.ts";
 import type { Suspect } from "#core/diagnosis/suspects.ts";
-import type { Move } from "#core/rig/moves.ts";
+import { mendWords } from "#core/report/do-text.ts";
+import { faultWords } from "#core/report/fault-words.ts";
+import { seatName } from "#core/report/names.ts";
+import { counted, howSure, inHundred, sentence } from "#core/report/phrases.ts";
+import { unsureWords } from "#core/report/reason-words.ts";
 import { build, clientId } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { english } from "#core/words/english.ts";
-import { mendText } from "#core/words/fault-text.ts";
-import { doText } from "#ui/parts/do-text.ts";
-import { faultWords } from "#ui/parts/fault-words.ts";
-import { seatName } from "#ui/parts/names.ts";
-import { counted, howSure, inHundred, sentence } from "#ui/parts/phrases.ts";
 import { Tape } from "#ui/parts/tape.tsx";
 import { Ordered } from "./complaint-meant.tsx";
 import { Heading } from "./frame.tsx";
 import { useHandOn } from "./hands.ts";
-import { doneWords, moveFor } from "./move.ts";
+import { doneWords } from "./move.ts";
 import { NotTested } from "./not-tested.tsx";
 import { Others } from "./others.tsx";
 import type { AtPosition } from "./position-screen.tsx";
 import { WayPicture } from "./way-picture.tsx";
 import { Why } from "./why.tsx";
 
-type Verdicts = Extract<Advice, { advice: "verdict" }>;
-type Props = AtPosition & { readonly verdict: Verdicts };
+type Props = AtPosition & { readonly verdict: Said };
 
 /** What is wrong: drawn, said, how sure, and the one thing to do now. */
 export function Verdict({ held, ready, position, verdict }: Props) {
@@ -37,20 +34,14 @@ export function Verdict({ held, ready, position, verdict }: Props) {
     <section class="verdict">
       <Tape yellow>{seatName(rig, position)}</Tape>
       <Heading>{verdict.sure ? sentence(faultWords(derived.model, fault)) : "Not sure."}</Heading>
-      <p class="sure">{sureWords(leading, verdict, faultWords(derived.model, fault))}</p>
+      <p class="sure">{sureWords(standing, verdict, leading, faultWords(derived.model, fault))}</p>
       <WayPicture
         rig={build(derived.evidence.era.course.state.rig)}
         position={position}
         fault={fault}
       />
       <div class="columns">
-        <NextMove
-          held={held}
-          ready={ready}
-          position={position}
-          fault={fault}
-          best={moveIn(standing.choice)}
-        />
+        <NextMove held={held} ready={ready} position={position} fault={fault} verdict={verdict} />
         <div class="beside">
           <Possibilities leading={leading} ready={ready} />
           <Others leading={leading} rest={rest} derived={derived} position={position} />
@@ -63,49 +54,49 @@ export function Verdict({ held, ready, position, verdict }: Props) {
 }
 
 function sureWords(
+  { choice }: Standing,
+  verdict: Said,
   { group, probability }: Suspect,
-  { sure, fits }: Verdicts,
   text: string,
 ): string {
   const words = `${howSure(probability)}, ${inHundred(probability)}`;
   const alike = group.faults.length;
-  if (sure && alike > 1)
+  if (verdict.sure && alike > 1)
     return `Or one of ${counted(alike - 1, "other", "others")} that no check here tells from it: ${words}.`;
-  if (sure) return sentence(words);
-  const why = fits
-    ? "Nothing on offer is worth its seconds."
-    : "Not all that was answered goes together.";
-  return `${why} The likeliest: ${text} (${words}).`;
+  if (verdict.sure) return sentence(words);
+  return `${unsureWords(verdict, choice)} The likeliest: ${text} (${words}).`;
 }
 
-/** The move with the lowest expected time to a working rig, where something was weighed. */
-function moveIn(choice: Chosen | undefined): Move | undefined {
-  const doing = choice?.best?.doing;
-  return doing === undefined || doing.do === "ask" ? undefined : doing.move;
-}
+type MoveProps = AtPosition & { readonly fault: RigFault; readonly verdict: Said };
 
-type MoveProps = AtPosition & { readonly fault: RigFault; readonly best: Move | undefined };
-
-/** One move, begun by volume down, and what to say when it is done: the best that was weighed, else what mends the likeliest. */
-function NextMove({ held: { enter, show }, ready, fault, best }: MoveProps) {
+/** One move, begun by volume down, and what to say when it is done. */
+function NextMove({ held: { enter, show }, ready, fault, verdict: { mend } }: MoveProps) {
   const { model } = ready.derived;
   if (fault.part === clientId) return <Ordered show={show} rig={model.rig} fault={fault} />;
-  const { move, done } = best ? { move: best, done: doneWords(best) } : moveFor(fault);
-  const text = best ? doText(model, best, false) : mendText(english, model.rig, fault);
   return (
     <div class="next-move">
       <p class="dim">Muted now, for hands on the gear</p>
       <p class="move">
-        {english.volumeFirst}. {sentence(text)}
+        {english.volumeFirst}. {sentence(mendWords(model, mend?.move, fault))}
       </p>
       <div class="foot">
-        <button type="button" class="main" onClick={() => enter({ entry: "move", move })}>
-          {done}
-        </button>
-        {best && (
-          <button type="button" class="say" onClick={() => enter({ entry: "cannot", move })}>
-            Not possible here
-          </button>
+        {mend && (
+          <>
+            <button
+              type="button"
+              class="main"
+              onClick={() => enter({ entry: "move", move: mend.move })}
+            >
+              {doneWords(mend.move)}
+            </button>
+            <button
+              type="button"
+              class="say"
+              onClick={() => enter({ entry: "cannot", move: mend.move })}
+            >
+              Not possible here
+            </button>
+          </>
         )}
       </div>
       <p class="dim">Sound comes back 20 dB lower.</p>

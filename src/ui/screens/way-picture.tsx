@@ -1,3 +1,5 @@
+import { placeName } from "#core/report/names.ts";
+import { sentence } from "#core/report/phrases.ts";
 import { standInFor } from "#core/rig/arranged.ts";
 import { chainTo, type Link } from "#core/rig/chain.ts";
 import type { Effect } from "#core/rig/effect.ts";
@@ -6,8 +8,6 @@ import type { RigFault } from "#core/rig/rig-faults.ts";
 import { ChainPicture } from "#ui/parts/chain-picture.tsx";
 import { placeAlong } from "#ui/parts/chain-place.ts";
 import { effectAt, effectWords } from "#ui/parts/fault-effect.ts";
-import { placeName } from "#ui/parts/names.ts";
-import { sentence } from "#ui/parts/phrases.ts";
 
 interface Props {
   readonly rig: BuiltRig;

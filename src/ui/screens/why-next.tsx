@@ -1,10 +1,9 @@
 import type { Choice, Chosen } from "#core/diagnosis/choice.ts";
+import { askedWords } from "#core/report/asked-words.ts";
+import { doText } from "#core/report/do-text.ts";
+import { capital, minutes } from "#core/report/phrases.ts";
 import type { Derived } from "#core/session/derive.ts";
 import type { Seconds } from "#core/units/units.ts";
-import { doText } from "#ui/parts/do-text.ts";
-import { minutes } from "#ui/parts/minutes.ts";
-import { capital } from "#ui/parts/phrases.ts";
-import { askedWords } from "#ui/parts/told.ts";
 
 /** How many other steps stand beside the one that was chosen. */
 const mostShown = 3;
@@ -41,7 +40,7 @@ export function WhyNext({
 }
 
 const stepWords = ({ model }: Derived, { doing }: Choice): string =>
-  capital(doing.do === "ask" ? askedWords(model, doing.asked) : doText(model, doing.move, false));
+  capital(doing.do === "ask" ? askedWords(model, doing.asked) : doText(model, doing.move));
 
 /** How much longer it takes than what was chosen. */
 const later = (more: Seconds): string =>

@@ -1,4 +1,4 @@
-import type { Probability } from "#core/units/units.ts";
+import type { Probability, Seconds } from "#core/units/units.ts";
 
 /** A sentence, from one without its capital and full stop. */
 export const sentence = (text: string): string => `${capital(text)}.`;
@@ -24,3 +24,10 @@ export function howSure(probability: Probability): string {
 /** 'One', 'two' and so on for small counts. */
 export const counted = (count: number, one: string, many: string): string =>
   `${count} ${count === 1 ? one : many}`;
+
+/** How long something is expected to take, as people say it: up to the next half minute. */
+export function minutes(seconds: Seconds): string {
+  if (seconds < 60) return "less than a minute";
+  const halves = Math.ceil(seconds / 30);
+  return `about ${Math.floor(halves / 2)}${halves % 2 === 1 ? "½" : ""} min`;
+}

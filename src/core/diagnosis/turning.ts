@@ -9,14 +9,10 @@ import type { Model } from "./model.ts";
 /** More than this much of the answers lies apart, from zero to one. */
 const wellApart = 0.5;
 
-/** The cheapest check on offer from a position that two groups would mostly answer differently, or nothing. */
-export const separating = (model: Model, a: Group, b: Group, position: string): Asked | undefined =>
-  turning(model, a, b, position)?.asked;
-
 /** What would change a verdict: a check, and the answers to it that would speak for the other group. */
 export interface Turning {
   readonly asked: Asked;
-  readonly instead: readonly string[];
+  readonly instead: readonly { readonly question: string; readonly answer: string }[];
 }
 
 /** The cheapest check that tells two groups apart, and what would be answered under the second; nothing where none does. */
@@ -48,9 +44,10 @@ const byEar = (model: Model, a: Group, b: Group, position: string): readonly Off
           return distance(predict(first), predict(second));
         }),
       ),
-      instead: questions.map((question) =>
-        likeliest(question.answers, model.predict(question, at)(second)),
-      ),
+      instead: questions.map((question) => ({
+        question: question.name,
+        answer: likeliest(question.answers, model.predict(question, at)(second)),
+      })),
     }));
   });
 
@@ -63,7 +60,7 @@ const byEye = (model: Model, a: Group, b: Group): readonly Offer[] =>
       asked: { check: "look", place: look.place },
       seconds: look.seconds,
       apart: first && second ? distance(first, second) : 0,
-      instead: second ? [likeliest(look.answers, second)] : [],
+      instead: second ? [{ question: "look", answer: likeliest(look.answers, second) }] : [],
     };
   });
 
