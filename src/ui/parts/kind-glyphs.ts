@@ -1,4 +1,5 @@
 import type { PartKind } from "#core/parts/catalogue.ts";
+import type { Family } from "#core/parts/kind.ts";
 
 /** Three faders in a case. */
 const faders = "M22 14V34M36 14V34M50 14V34M18 28H26M32 20H40M46 24H54";
@@ -8,7 +9,15 @@ const knob = (x: number, y: number, r: number): string =>
   `M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0M${x} ${y}L${x + r * 0.6} ${y - r * 0.7}`;
 const cups = "M28 34V28C28 4 68 4 68 28V34";
 
-/** What kinds of boxes look like. One that is not here is drawn as a plain case. */
+/** A lead has a plug at either end, an adapter a plug and a socket, a person a head; anything else is a plain case. */
+export const familyGlyphs: Readonly<Partial<Record<Family, string>>> = {
+  lead: "M4 18H22V30H4ZM22 24H30C42 24 38 40 50 40S56 24 66 24H74M74 18H92V30H74Z",
+  adapter: "M6 20H30V32H6ZM30 14H72V38H30ZM72 20H84V32H72",
+  person:
+    "M48 4a17 17 0 1 0 0.1 0M31 17Q25 21 31 27M65 17Q71 21 65 27M18 60Q20 42 40 40H56Q76 42 78 60",
+};
+
+/** What kinds of boxes look like. One that is not here is drawn as its family is. */
 export const glyphs: Readonly<Partial<Record<PartKind, string>>> = {
   laptop: "M24 6H72V34H24ZM14 40H82L76 34H20Z",
   phone: "M36 2H60V42H36ZM44 37H52",

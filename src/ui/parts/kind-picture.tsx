@@ -1,12 +1,12 @@
 import { catalogue, type PartKind } from "#core/parts/catalogue.ts";
-import { glyphs } from "./kind-glyphs.ts";
+import { familyGlyphs, glyphs } from "./kind-glyphs.ts";
 import { SocketPicture } from "./socket-picture.tsx";
 
-/** A kind of box: what it looks like where that is drawn, else a case; along its foot the sockets that leave it. */
+/** What a kind of thing looks like; along its foot the sockets that leave it. */
 export function KindPicture({ kind }: { readonly kind: PartKind }) {
-  const glyph = glyphs[kind];
-  const sockets = catalogue[kind]
-    .make()
+  const { make, family } = catalogue[kind];
+  const glyph = glyphs[kind] ?? familyGlyphs[family];
+  const sockets = make()
     .sockets.filter(({ side }) => side === "out")
     .slice(0, 6);
   return (

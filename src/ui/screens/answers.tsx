@@ -11,12 +11,25 @@ interface Props {
   readonly facing: boolean;
   /** The letters on the cups stand the other way round. */
   readonly exchanged: boolean;
+  /** Whether it was said to come and go. */
+  readonly changes: boolean;
+  /** Says that it comes and goes, or takes that back; left out where it was said for good. */
+  readonly onChanges: (() => void) | undefined;
   readonly onAnswer: (given: readonly string[]) => void;
   readonly onAgain: () => void;
 }
 
 /** The closed list of a question: places on the head, and beneath it what has no place. */
-export function Answers({ check, question, facing, exchanged, onAnswer, onAgain }: Props) {
+export function Answers({
+  check,
+  question,
+  facing,
+  exchanged,
+  onAnswer,
+  onAgain,
+  changes,
+  onChanges,
+}: Props) {
   const [faint, setFaint] = useState(false);
   const point = (place: string) => onAnswer([faint ? `faint, ${place}` : place]);
   const placeless = withoutPlace(check, question);
@@ -36,13 +49,13 @@ export function Answers({ check, question, facing, exchanged, onAnswer, onAgain 
       </div>
       <div class="says">
         {question.answers.includes("faint, middle") && (
-          <button
-            type="button"
-            class="say faint"
-            aria-pressed={faint}
-            onClick={() => setFaint(!faint)}
-          >
+          <button type="button" class="say" aria-pressed={faint} onClick={() => setFaint(!faint)}>
             there, but faint
+          </button>
+        )}
+        {onChanges && (
+          <button type="button" class="say" aria-pressed={changes} onClick={onChanges}>
+            not the same each time
           </button>
         )}
         {placeless.map((answer) => (

@@ -9,9 +9,9 @@ import { Answers } from "./answers.tsx";
 import {
   type AskedByEar,
   type AskState,
+  afterAnswer,
   beforePlaying,
   questionNow,
-  resultsOf,
 } from "./ask-state.ts";
 import { Level } from "./level.tsx";
 import { Play } from "./play.tsx";
@@ -20,36 +20,30 @@ import type { AtPosition } from "./position-screen.tsx";
 type Props = AtPosition & { readonly asked: AskedByEar };
 
 /** One sound, and what is asked about it. */
-export function Ask({ held, ready, position, asked }: Props) {
+export function Ask(props: Props) {
+  const { held, ready, asked } = props;
   const check = earCheck(asked.check);
   const [state, setState] = useState<AskState>(beforePlaying);
-  const words = english.checks[check.name];
   const { page, world, edges } = held;
   const play = async () => {
     if (world.playing) return;
     held.change((one) => ({ ...one, sounded: true }));
-    setState(await playThrough({ held, ready, position, asked }, check));
+    const seed = edges.chance();
+    const played = await playThrough(props, check, seed);
+    setState((before) => ({ ...before, phase: played ? "question" : "play", seed, given: [] }));
   };
   const answer = (given: readonly string[]) => {
     if (world.playing) return;
-    const next = { ...state, given: [...state.given, given] };
-    const results = resultsOf(check, next);
-    if (results === undefined) setState(next);
-    else held.enter({ entry: "finding", finding: { asked, results } });
+    const next = afterAnswer(check, asked, state, given);
+    if ("phase" in next) setState(next);
+    else held.enter({ entry: "finding", finding: next });
   };
+  const change = () => setState({ ...state, changes: !state.changes });
   const question = questionNow(check, state);
+  const { moves } = ready.derived.evidence.era.course;
   return (
     <section class={world.playing ? "ask listening" : "ask"}>
-      <header>
-        <Tape>{seatName(ready.derived.rig, asked.position)}</Tape>
-        <h1 id="question">
-          {state.phase === "play" ? words.before : words.questions[state.given.length]}
-        </h1>
-        <p class={asked.position === position && !world.lowered ? "hint" : "hint go"}>
-          {hint({ held, ready, position, asked }, state)}
-        </p>
-        {check.questions.length > 1 && <BurstCue signal={check.signal} playing={world.playing} />}
-      </header>
+      <Asked {...props} check={check} state={state} />
       {state.phase === "play" || question === undefined ? (
         <Play
           muted={world.muted}
@@ -59,13 +53,13 @@ export function Ask({ held, ready, position, asked }: Props) {
         />
       ) : (
         <Answers
-          key={state.given.length}
+          key={`${state.first === undefined} ${state.given.length}`}
           check={check.name}
           question={question}
           facing={page.facing}
-          exchanged={
-            ready.bench?.backwards(asked.position, ready.derived.evidence.era.course.moves) ?? false
-          }
+          exchanged={ready.bench?.backwards(asked.position, moves) ?? false}
+          changes={state.changes}
+          onChanges={state.first === undefined ? change : undefined}
           onAnswer={answer}
           onAgain={play}
         />
@@ -75,16 +69,38 @@ export function Ask({ held, ready, position, asked }: Props) {
   );
 }
 
+type AskedProps = Props & { readonly check: EarCheck; readonly state: AskState };
+
+/** What to listen for, then what was asked. */
+function Asked({ held, ready, position, asked, check, state }: AskedProps) {
+  const { before, questions } = english.checks[check.name];
+  const at = state.first === undefined ? "" : "And at other times? ";
+  const go = asked.position !== position || held.world.lowered;
+  return (
+    <header>
+      <Tape>{seatName(ready.derived.rig, asked.position)}</Tape>
+      <h1 id="question">
+        {state.phase === "play" ? before : `${at}${questions[state.given.length]}`}
+      </h1>
+      <p class={go ? "hint go" : "hint"}>{hint({ held, ready, position, asked }, state)}</p>
+      {check.questions.length > 1 && (
+        <BurstCue signal={check.signal} playing={held.world.playing} />
+      )}
+    </header>
+  );
+}
+
 /** Plays the sound, on the bench as its rig would. A sound that did not play to its end asks nothing. */
 async function playThrough(
   { held: { edges, page }, ready: { bench, derived }, asked }: Props,
-  check: EarCheck,
-): Promise<AskState> {
-  const seed = edges.chance();
-  const gains = bench?.gains(asked.position, derived.evidence.era.course.moves, page.log.length);
+  { signal }: EarCheck,
+  seed: number,
+): Promise<boolean> {
+  const { moves } = derived.evidence.era.course;
+  const gains = bench?.gains(asked.position, moves, page.log.length);
   const ears = gains && { ll: gains[0], lr: gains[1], rl: gains[2], rr: gains[3] };
-  const { ended } = await edges.player.play(check.signal, seed, ears);
-  return ended === "played" ? { phase: "question", seed, given: [] } : beforePlaying;
+  const { ended } = await edges.player.play(signal, seed, ears);
+  return ended === "played";
 }
 
 function hint({ held, ready, position, asked }: Props, { phase }: AskState): string {

@@ -33,7 +33,6 @@ export function Board({ held }: { readonly held: Session }) {
   if (rig === undefined) return null;
   const derived = ready?.derived;
   const seats = derived ? seatsOf(derived) : unheard(rig);
-  const next = nextSeat(seats, derived);
   const heard = seats.some(({ state }) => state !== "not heard");
   return (
     <div class="board-screen">
@@ -50,21 +49,7 @@ export function Board({ held }: { readonly held: Session }) {
         open={(position) => show({ screen: "position", position })}
       />
       <div class={seats.length < 4 ? "foot" : "foot tucked"}>
-        {next && (
-          <button
-            type="button"
-            class="main"
-            onClick={() => show({ screen: "position", position: next.id })}
-          >
-            {nextWords(next)}
-          </button>
-        )}
-        <Because derived={derived} />
-        {derived && seatsToPass(derived).length > 0 && (
-          <button type="button" class="say" onClick={() => show({ screen: "hands up" })}>
-            All at once, hands up
-          </button>
-        )}
+        <Next seats={seats} derived={derived} show={show} />
         {ready?.bench && heard && (
           <button type="button" class="quiet" onClick={() => show({ screen: "curtain" })}>
             lift the curtain
@@ -104,12 +89,44 @@ function soundWords(derived: Derived): string {
   return sound < 0.5 ? "" : ` · nothing wrong in what they share: ${inHundred(sound)}`;
 }
 
-/** Why there next, where that is no matter of course. */
-function Because({ derived }: { readonly derived: Derived | undefined }) {
+interface NextProps {
+  readonly seats: readonly Seat[];
+  readonly derived: Derived | undefined;
+  readonly show: Session["show"];
+}
+
+/** Where to go next: to one seat or to all at once, the quicker of the two large. */
+function Next({ seats, derived, show }: NextProps) {
+  const next = nextSeat(seats, derived);
   const where = derived && whereTo(derived);
-  if (where === undefined || where.go === "nowhere" || where.because === "it is the next")
-    return null;
-  return <p class="dim">{sentence(where.because)}</p>;
+  const atOnce = where?.go === "all at once";
+  const together = derived !== undefined && seatsToPass(derived).length > 0 && (
+    <button
+      type="button"
+      class={atOnce ? "main" : "say"}
+      onClick={() => show({ screen: "hands up" })}
+    >
+      All at once, hands up
+    </button>
+  );
+  return (
+    <>
+      {atOnce && together}
+      {next && (
+        <button
+          type="button"
+          class={atOnce ? "say" : "main"}
+          onClick={() => show({ screen: "position", position: next.id })}
+        >
+          {nextWords(next)}
+        </button>
+      )}
+      {where && where.go !== "nowhere" && where.because !== "it is the next" && (
+        <p class="dim">{sentence(where.because)}</p>
+      )}
+      {!atOnce && together}
+    </>
+  );
 }
 
 function nextWords({ name, state }: Seat): string {

@@ -1,6 +1,7 @@
 import type { Asked } from "#core/checks/finding.ts";
 import type { Advice } from "#core/diagnosis/advice.ts";
 import { Ask } from "./ask.tsx";
+import { DidElse } from "./did-else.tsx";
 import { DoScreen } from "./do-screen.tsx";
 import { Healthy } from "./healthy.tsx";
 import { LastAnswer } from "./last-answer.tsx";
@@ -26,6 +27,7 @@ export function PositionScreen(props: AtPosition) {
     <>
       <Needed key={props.held.page.log.length} advice={advice} {...props} />
       <WhyNext derived={derived} choice={choice} />
+      <DidElse key={`done ${props.held.page.log.length}`} {...props} />
       <LastAnswer held={props.held} />
     </>
   );

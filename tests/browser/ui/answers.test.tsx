@@ -3,7 +3,7 @@ import { afterEach, describe, expect, test, vi } from "vitest";
 import { earCheck } from "#core/checks/catalogue.ts";
 import { type PairOrder, pairOrder } from "#core/signals/burst-pair.ts";
 import { Answers } from "#ui/screens/answers.tsx";
-import { asHeard, resultsOf } from "#ui/screens/ask-state.ts";
+import { afterAnswer, asHeard, beforePlaying } from "#ui/screens/ask-state.ts";
 import { button, heading, open, press } from "../support/open.tsx";
 import { say } from "../support/walk.ts";
 
@@ -27,6 +27,8 @@ const answersTo = (
         question={question}
         facing={false}
         exchanged={false}
+        changes={false}
+        onChanges={undefined}
         onAnswer={onAnswer}
         onAgain={() => {}}
         {...more}
@@ -98,13 +100,13 @@ describe("the pair", () => {
     "%s: what was heard first is stored in the core's order",
     (order) => {
       const seed = seedFor(order);
-      const [inPhase, opposite] =
-        resultsOf(pair, {
-          phase: "question",
-          seed,
-          given: asHeard(pair, seed, [["middle"], ["all round"]]),
-        }) ?? [];
-      expect([inPhase, opposite]).toEqual([["middle"], ["all round"]]);
+      const [first = [], second = []] = asHeard(pair, seed, [["middle"], ["all round"]]);
+      const state = { ...beforePlaying, phase: "question", seed, given: [first] } as const;
+      const asked = { check: "pair", position: "position 1" } as const;
+      expect(afterAnswer(pair, asked, state, second)).toEqual({
+        asked,
+        results: [["middle"], ["all round"]],
+      });
     },
   );
 
