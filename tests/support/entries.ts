@@ -20,6 +20,16 @@ export const at = (log: Log, position: string, check: EarCheckName, ...answers: 
     0,
   );
 
+/** A position where all is as it should be. */
+export const well = (log: Log, position: string): Log =>
+  at(
+    at(at(log, position, "left", "left ear"), position, "right", "right ear"),
+    position,
+    "pair",
+    "middle",
+    "all round",
+  );
+
 export function derived(log: Log) {
   const found = derive(log);
   if (found === undefined) throw new Error("nothing was derived");

@@ -2,11 +2,11 @@ import { describe, expect, test } from "vitest";
 import { mendsAt } from "#core/diagnosis/mends.ts";
 import { trialsAt } from "#core/diagnosis/trials.ts";
 import { type Rig, wornAt } from "#core/rig/rig.ts";
-import { fromHeadphoneSocket } from "#core/rig/rigs.ts";
+import { fromHeadphoneSocket, straightIn } from "#core/rig/rigs.ts";
 import type { Derived } from "#core/session/derive.ts";
 import { derive } from "#core/session/derive.ts";
 import { add, type Log } from "#core/session/log.ts";
-import { at, derived } from "#tests/support/entries.ts";
+import { at, derived, well } from "#tests/support/entries.ts";
 
 const seats = fromHeadphoneSocket("three", ["one", "two", "three"]);
 const inEars: Rig = {
@@ -28,15 +28,6 @@ const oneDeadEar = (log: Log, position: string): Log =>
     "right ear",
     "right ear",
   );
-const well = (log: Log, position: string): Log =>
-  at(
-    at(at(log, position, "left", "left ear"), position, "right", "right ear"),
-    position,
-    "pair",
-    "middle",
-    "all round",
-  );
-
 const chosen = ({ standing }: Derived, position: string) => standing(position).choice;
 
 describe("what next", () => {
@@ -113,6 +104,27 @@ describe("what next", () => {
       log = add(log, { entry: "cannot", move: advice.move }, 0);
     }
     expect(met.length).toBeGreaterThan(0);
+  });
+
+  test("a sure verdict has its repair, and another where that is not possible here", () => {
+    const look = { check: "look", place: "laptop" } as const;
+    const results = [["laptop / settings / balance hard right"]];
+    const sure = add(
+      oneDeadEar(drawn(straightIn), "position 1"),
+      { entry: "finding", finding: { asked: look, results } },
+      0,
+    );
+    const { advice, leading } = derived(sure).standing("position 1");
+    if (advice.advice !== "verdict") throw new Error("there is no verdict");
+    expect(advice).toMatchObject({ sure: true, fits: true });
+    const first = advice.mend;
+    expect(first?.seconds).toBeGreaterThan(0);
+    expect(first?.move).toMatchObject({ place: leading?.group.faults[0]?.place });
+    if (first === undefined) throw new Error("there is no repair");
+    const cannot = add(sure, { entry: "cannot", move: first.move }, 0);
+    const { advice: then } = derived(cannot).standing("position 1");
+    expect(then).toMatchObject({ advice: "verdict", sure: true });
+    expect(then.advice === "verdict" && then.mend?.move).not.toEqual(first.move);
   });
 
   test("a good set that works is the culprit found: the old one is named, and where it is", () => {

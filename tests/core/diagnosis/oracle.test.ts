@@ -1,19 +1,10 @@
 import { describe, expect, test } from "vitest";
-import type { EarCheckName } from "#core/checks/check.ts";
 import type { Happening } from "#core/checks/finding.ts";
-import { beliefsOf } from "#core/diagnosis/beliefs.ts";
-import { evidenceOf } from "#core/diagnosis/gathering.ts";
-import type { Move } from "#core/rig/moves.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import { fromHeadphoneSocket, straightIn } from "#core/rig/rigs.ts";
 import { modelFor } from "#core/session/derive.ts";
+import { chances, heard, moved } from "./chances.ts";
 import { enumerated, inStretch } from "./oracle.ts";
-
-const heard = (position: string, check: EarCheckName, ...answers: string[]): Happening => ({
-  kind: "finding",
-  finding: { asked: { check, position }, results: answers.map((one) => [one]) },
-});
-const moved = (move: Move): Happening => ({ kind: "move", move });
 
 const two = fromHeadphoneSocket("two", ["one", "two"]);
 /** Only some parts can be at fault: few enough worlds to write down. */
@@ -95,24 +86,12 @@ const cases: readonly (readonly [string, Rig, readonly Happening[]])[] = [
 ];
 
 /** The chance of every fault being there now, as the diagnosis has it. */
-function believed(rig: Rig, happenings: readonly Happening[]): ReadonlyMap<string, number> {
-  const { model } = modelFor(rig);
-  const beliefs = beliefsOf(model, evidenceOf(model, happenings));
-  const found = new Map<string, number>();
-  for (const branch of beliefs.era.branches) {
-    const { faults, probabilities } = beliefs.sets(branch);
-    const each = faults.flatMap((set, at) => set.map(({ id }) => [id, probabilities[at]] as const));
-    for (const [id, p = 0] of each) found.set(id, (found.get(id) ?? 0) + p);
-  }
-  return found;
-}
-
 describe("beliefs against every world written down", () => {
   test.for(cases)("%s", { timeout: 60_000 }, ([, rig, happenings]) => {
     const { model } = modelFor(rig);
     inStretch(model);
     const exact = enumerated(model, rig, happenings);
-    const found = believed(rig, happenings);
+    const found = chances(happenings, rig);
     const [worst] = [...new Set([...exact.keys(), ...found.keys()])]
       .map((id) => ({ id, exact: exact.get(id) ?? 0, found: found.get(id) ?? 0 }))
       .sort((a, b) => Math.abs(b.exact - b.found) - Math.abs(a.exact - a.found));

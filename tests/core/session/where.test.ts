@@ -3,7 +3,7 @@ import { fromHeadphoneSocket } from "#core/rig/rigs.ts";
 import { derive } from "#core/session/derive.ts";
 import { add, type Log } from "#core/session/log.ts";
 import { type Where, whereNext } from "#core/session/where.ts";
-import { at } from "#tests/support/entries.ts";
+import { at, well } from "#tests/support/entries.ts";
 
 const seats = (count: number): Log =>
   add(
@@ -29,15 +29,6 @@ function where(log: Log): { to: Where; pauses: number } {
   }
 }
 
-const healthy = (log: Log, position: string): Log =>
-  at(
-    at(at(log, position, "left", "left ear"), position, "right", "right ear"),
-    position,
-    "pair",
-    "middle",
-    "all round",
-  );
-
 test("twelve chairs: one is heard first, since it tells of what all share; the rest all at once", () => {
   const log = seats(12);
   expect(where(log).to).toEqual({
@@ -45,7 +36,7 @@ test("twelve chairs: one is heard first, since it tells of what all share; the r
     position: "position 1",
     because: "one seat tells of what all share",
   });
-  const { to, pauses } = where(healthy(log, "position 1"));
+  const { to, pauses } = where(well(log, "position 1"));
   expect(to.go).toBe("all at once");
   expect(to.go === "all at once" && to.positions).toHaveLength(11);
   expect(pauses).toBe(12);
@@ -54,7 +45,7 @@ test("twelve chairs: one is heard first, since it tells of what all share; the r
 test("a seat that was begun is gone on with; the last one left is walked to", () => {
   const begun = at(seats(3), "position 2", "left", "left ear");
   expect(where(begun).to).toMatchObject({ position: "position 2", because: "it was begun" });
-  const two = healthy(healthy(seats(3), "position 1"), "position 2");
+  const two = well(well(seats(3), "position 1"), "position 2");
   expect(where(two).to).toMatchObject({ position: "position 3", because: "it is the next" });
 });
 
@@ -78,6 +69,6 @@ test("what all share is mended before anybody is walked to", () => {
 });
 
 test("all are well: nowhere", () => {
-  const log = ["position 1", "position 2"].reduce(healthy, seats(2));
+  const log = ["position 1", "position 2"].reduce(well, seats(2));
   expect(where(log).to).toEqual({ go: "nowhere" });
 });
