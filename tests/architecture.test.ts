@@ -10,7 +10,7 @@ const layers: Record<string, readonly string[]> = {
   "core/circuit": ["core/units"],
   "core/parts": ["core/units", "core/circuit"],
   "core/rig": ["core/units", "core/circuit", "core/parts"],
-  "core/signals": ["core/units"],
+  "core/signals": ["core/units", "fft.js"],
   "core/hearing": ["core/units", "core/signals", "fft.js"],
   "core/listening": ["core/units", "core/signals"],
   "core/checks": ["core/units", "core/parts", "core/rig", "core/signals", "core/listening"],
@@ -33,6 +33,7 @@ const layers: Record<string, readonly string[]> = {
     "core/listening",
     "core/checks",
     "core/patching",
+    "core/signals",
   ],
   "core/report": [
     "core/units",
@@ -46,12 +47,13 @@ const layers: Record<string, readonly string[]> = {
   ],
   "core/bench": ["core/units", "core/parts", "core/rig"],
   "core/index.ts": ["core"],
+  pack: ["core", "fflate", "wavefile"],
   audio: ["core/units", "core/signals", "core/hearing", "standardized-audio-context"],
   storage: ["core/session", "core/rig", "core/checks"],
   "ui/parts": ["core", "preact"],
   "ui/screens": ["core", "ui/parts", "preact", "type audio", "type storage"],
   "main.tsx": ["core", "audio", "storage", "ui", "preact"],
-  cli: ["core", "node", "zod"],
+  cli: ["core", "pack", "node", "zod"],
 };
 
 const order = Object.keys(layers);

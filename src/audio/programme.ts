@@ -1,8 +1,11 @@
 import type { Arrival, Audition, Version } from "#core/hearing/audition.ts";
 import { admit } from "#core/signals/admit.ts";
+import { renderedLevel } from "#core/signals/caps.ts";
 import { type SignalName, signals } from "#core/signals/catalogue.ts";
 import { render } from "#core/signals/render.ts";
-import type { Hertz, Seconds } from "#core/units/units.ts";
+import type { Sound } from "#core/signals/sound.ts";
+import { fromDecibels } from "#core/units/decibels.ts";
+import type { DecibelsFullScale, Hertz, Seconds } from "#core/units/units.ts";
 import { type EarMatrix, tamed } from "./ear-matrix.ts";
 import type { Voice } from "./graph.ts";
 
@@ -28,10 +31,18 @@ export function ofSignal(
   rate: Hertz,
   through?: EarMatrix,
 ): Programme | undefined {
-  const sound = admit(render(name, rate, seed));
+  const sound = admit(evenly(render(name, rate, seed), signals[name].level));
   const ears = through && tamed(through);
   if ("refused" in sound || (through && !ears)) return undefined;
   return { sound, through: ears, lasts: signals[name].duration };
+}
+
+/** A sound brought to the level that all are rendered at, so that the same setting is as loud. */
+function evenly(sound: Sound, level: DecibelsFullScale): Sound {
+  if (level === renderedLevel || !Number.isFinite(level)) return sound;
+  const by = fromDecibels(renderedLevel - level);
+  const turned = (channel: Float32Array) => channel.map((sample) => sample * by);
+  return { ...sound, left: turned(sound.left), right: turned(sound.right) };
 }
 
 /** The healthy version with the faulty one instead; undefined when they are not in step or a gain is not finite. */

@@ -25,7 +25,7 @@ declare const admitted: unique symbol;
 /** A sound that passed `admit`, the only way to get one. Nothing else may be played. */
 export type Admitted = Sound & { readonly [admitted]: true };
 
-/** Greatest mean over a `capWindow`, full scale 1 (-60 dBFS; common practice, no source). */
+/** Greatest mean over about a `capWindow`, full scale 1 (-60 dBFS; common practice, no source). */
 const offsetBound = 0.001;
 
 type Check = (sound: Sound) => Refused | undefined;
@@ -88,21 +88,36 @@ const peak: Measure = (channel) => {
 };
 
 const power: Measure = (channel, rate) =>
-  greatestMean(
-    channel.map((sample) => sample * sample),
-    rate,
+  greatest(
+    means(
+      Float64Array.from(channel, (sample) => sample * sample),
+      widthOf(rate, 1),
+    ),
   );
 
-const offset: Measure = (channel, rate) => greatestMean(channel, rate);
+/** Twice over half the window: what swings slowly, as a deep tone does, is no offset. */
+const offset: Measure = (channel, rate) => {
+  const width = widthOf(rate, 2);
+  return greatest(means(means(Float64Array.from(channel), width), width));
+};
 
-/** Greatest magnitude of a mean over `capWindow`, the sound standing in silence. */
-function greatestMean(channel: Float32Array, rate: number): number {
-  const width = Math.max(1, Math.round(capWindow * rate));
+/** Samples in a part of the `capWindow`. */
+const widthOf = (rate: number, parts: number): number =>
+  Math.max(1, Math.round((capWindow * rate) / parts));
+
+/** For each sample the mean of so many up to it; silence goes before. */
+function means(channel: Float64Array, width: number): Float64Array {
+  const made = new Float64Array(channel.length);
   let total = 0;
-  let greatest = 0;
-  for (let n = 0; n < channel.length; n += 1) {
-    total += (channel[n] ?? 0) - (n < width ? 0 : (channel[n - width] ?? 0));
-    greatest = Math.max(greatest, Math.abs(total));
+  for (let n = 0; n < made.length; n += 1) {
+    total += (channel[n] ?? 0) - (channel[n - width] ?? 0);
+    made[n] = total / width;
   }
-  return greatest / width;
+  return made;
 }
+
+const greatest = (values: Float64Array): number => {
+  let most = 0;
+  for (const value of values) most = Math.max(most, Math.abs(value));
+  return most;
+};

@@ -44,3 +44,27 @@ export const burst: Noise = {
     "305e1a536609d6798b4361672a3a2c76761629e8479c19d28302f5e53a300ba532b4be7a32b1059cb105230eba5533dd",
   peak: -19,
 };
+
+/** As the knock, but longer: a step of the rotation. */
+export const turn: Noise = {
+  low: 215,
+  high: 3800,
+  length: 0.3,
+  attack: 0.02,
+  release: 0.02,
+  phases:
+    "9ab8a2f7178cda8a457693a9ad89a99fd172c99482b75010f8478fa85838e50a54385b010955bfaf8f77a964e515949f",
+  peak: -18.5,
+};
+
+/** So high that opposite polarity is not heard. Its peak holds from 44.1 kHz on; lower rates have no room for all of it. */
+export const high: Noise = {
+  low: 3200,
+  high: 6400,
+  length: 0.12,
+  attack: 0.01,
+  release: 0.04,
+  phases:
+    "a8885847986e5ee30536938c6edc19d0e12f8699bdcb6f2d5529b99a7bf6162cbb3bed3135247fca5e76150d65508722",
+  peak: -18.1,
+};

@@ -74,7 +74,7 @@ describe("gate one", () => {
     signalNames.flatMap((name) => [8000, 44_100, 48_000, 192_000].map((at) => ({ name, at }))),
   )("admits $name at $at Hz as it is", ({ name, at }) => {
     const sound = render(name, at, 3);
-    expect(admit(sound)).not.toHaveProperty("refused");
+    expect("refused" in admit(sound)).toBe(false);
   });
 
   test("admits a tone just inside every bound", () => {

@@ -1,0 +1,40 @@
+import { fromDecibels } from "#core/units/decibels.ts";
+import { renderedLevel } from "./caps.ts";
+import { type Glide, turnsAt } from "./glide.ts";
+import type { Signal } from "./signal.ts";
+
+const up: Glide = { from: 30, to: 500, length: 8 };
+const start = 0.1;
+const end = start + 2 * up.length;
+const ramp = 0.1;
+const peak = renderedLevel + 10 * Math.log10(2);
+
+/** Zero to one and back within a ramp of both ends. */
+const sizeAt = (time: number): number => {
+  const near = Math.min(time - start, end - time);
+  return near >= ramp ? 1 : Math.sin((Math.PI * Math.max(0, near)) / (2 * ramp)) ** 2;
+};
+
+/** Turns up to a time: up, and down again the same way. */
+function turns(time: number): number {
+  const past = time - start;
+  return past <= up.length
+    ? turnsAt(up, past)
+    : 2 * turnsAt(up, up.length) - turnsAt(up, 2 * up.length - past);
+}
+
+/** A tone that glides from 30 to 500 Hz and back on both channels, at the level of programme: what buzzes or rattles gives itself away. */
+export const buzzSearch: Signal = {
+  duration: end + 0.1,
+  level: renderedLevel,
+  peak,
+  stretches: () => [{ start, end, left: 1, right: 1 }],
+  fill: ({ left, right }, rate) => {
+    const last = Math.min(left.length, Math.floor(end * rate));
+    for (let n = Math.ceil(start * rate); n < last; n += 1) {
+      const time = n / rate;
+      left[n] = fromDecibels(peak) * sizeAt(time) * Math.sin(2 * Math.PI * (turns(time) % 1));
+    }
+    right.set(left);
+  },
+};
