@@ -2,10 +2,7 @@ import type { DecibelsFullScale } from "#core/units/units.ts";
 import { ofTones } from "./of-tones.ts";
 
 /** Peaks, from the quietest; the last is a sine of full scale. */
-const steps: readonly DecibelsFullScale[] = Array.from(
-  { length: 13 },
-  (_, at) => 3 * at - 36,
-);
+const steps: readonly DecibelsFullScale[] = Array.from({ length: 13 }, (_, at) => 3 * at - 36);
 
 /**
  * 1 kHz on both channels, a second each, 3 dB louder every time up to full scale: at which step does a lamp light, or a measured wave bend?
