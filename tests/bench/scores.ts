@@ -13,6 +13,8 @@ export interface Scores {
   /** Some planted fault is named first, or was mended by the way; and all of them are shown, or mended. */
   readonly first: number;
   readonly shown: number;
+  /** Some planted fault is named first, was mended by the way, or is mended by the repair that the verdict proposes. */
+  readonly right: number;
   readonly healthy: number;
   readonly lost: number;
   readonly seconds: number;
@@ -27,6 +29,7 @@ export const scoresOf = (walks: readonly Compared[]): Scores => ({
   walks: walks.length,
   first: share(walks, ({ verdict }) => verdict.first > 0),
   shown: share(walks, ({ verdict, planted }) => verdict.shown === planted),
+  right: share(walks, ({ verdict }) => verdict.right),
   healthy: share(walks, ({ verdict }) => verdict.end === "healthy"),
   lost: share(walks, ({ verdict }) => verdict.end === "lost"),
   seconds: mean(walks, ({ verdict }) => verdict.seconds),

@@ -1,6 +1,7 @@
 import { type Advice, type Standing, shownIn } from "#core/diagnosis/advice.ts";
 import type { Suspect } from "#core/diagnosis/suspects.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
+import { staying } from "#core/rig/staying.ts";
 import type { Probability, Seconds } from "#core/units/units.ts";
 import { onTheWay, type World, works } from "./world.ts";
 
@@ -37,6 +38,8 @@ export interface Verdict extends Spent {
   /** Of the planted faults, how many the first suspect names, and how many any that is shown; what is gone by then counts. */
   readonly first: number;
   readonly shown: number;
+  /** Some planted fault is named first, or the repair that is proposed cures it: what is done next is right. */
+  readonly right: boolean;
   /** Whether the position works now, in truth. */
   readonly works: boolean;
 }
@@ -51,13 +54,18 @@ export function verdictOf(
   const { advice, position } = standing;
   const left = new Set(onTheWay(world, position).map(({ id }) => id));
   const shown = advice.advice === "healthy" ? [] : shownIn(standing);
+  const proposed = advice.advice === "verdict" ? advice.mend?.move : undefined;
+  const cures = (fault: RigFault) =>
+    proposed !== undefined && staying(fault, proposed, world.state.rig) < 0.5;
   const names = (some: readonly Suspect[]) => (fault: RigFault) =>
     !left.has(fault.id) || some.some(({ group }) => group.faults.some(({ id }) => id === fault.id));
+  const named = planted.filter(names(shown.slice(0, 1))).length;
   return {
     seconds,
     steps,
     end: endOf(advice),
-    first: planted.filter(names(shown.slice(0, 1))).length,
+    first: named,
+    right: named > 0 || planted.some(cures),
     shown: planted.filter(names(shown)).length,
     works: works(world, position),
   };

@@ -1,5 +1,6 @@
 import { isUnlisted } from "#core/diagnosis/fault-sets.ts";
 import type { Model } from "#core/diagnosis/model.ts";
+import { through } from "#core/diagnosis/ways.ts";
 import { type Arranged, arranged, asDrawn } from "#core/rig/arranged.ts";
 import type { Move } from "#core/rig/moves.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
@@ -39,13 +40,7 @@ export const onTheWay = ({ model, state, there }: World, position: string): read
 /** What the way to a position does now, as the number of the model's pool; one that comes and goes stands for several. */
 export function wayIn(world: World, position: string): number {
   const { model, state } = world;
-  const { pool } = model;
-  const faults = onTheWay(world, position);
-  const way = model
-    .waysOf(state.rig)
-    .to(position)
-    .reduce((sum, op) => pool.join(sum, op.read(faults)), pool.straight);
-  return faults.some(isUnlisted) ? pool.unlisted(way) : way;
+  return through(model.pool, model.waysOf(state.rig).to(position), onTheWay(world, position));
 }
 
 /** Whether nothing that can be heard is wrong at a position. */

@@ -79,6 +79,7 @@ async function goesOn(page: Page, { rig, refuses }: Walk): Promise<boolean> {
   if (typeof rig !== "number" || refuses) return false;
   const { heading } = await lastScreen(page);
   const done = page.locator(".verdict .main");
+  if (!(await done.isVisible())) return false; // nothing that would mend it is possible here
   const text = (await done.textContent()) ?? "";
   if (heading !== "Not sure." || !text.startsWith("Done")) return false;
   await press(page, text);

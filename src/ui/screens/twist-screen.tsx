@@ -1,10 +1,7 @@
-import { earCheck } from "#core/checks/catalogue.ts";
-import { earChecks } from "#core/checks/check.ts";
 import type { Asked } from "#core/checks/finding.ts";
 import { twistAnswers } from "#core/checks/twist.ts";
 import { placeName, seatName } from "#core/report/names.ts";
 import { build } from "#core/rig/rig.ts";
-import type { SignalName } from "#core/signals/catalogue.ts";
 import { Point } from "#ui/parts/complaint-point.tsx";
 import { Roving } from "#ui/parts/roving.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
@@ -19,12 +16,12 @@ import { WayPicture } from "./way-picture.tsx";
 type Twist = Extract<Asked, { check: "twist" }>;
 type Props = AtPosition & { readonly asked: Twist };
 
-/** As long as a plug is twisted: a sound is over in two seconds. */
-const playings = 6;
+/** As long as a plug is twisted: three rounds of the rotation, so often. */
+const playings = 4;
 
 const question = "Twist it gently: does anything change?";
 
-/** A plug is twisted in its socket, not pulled, while the last sound plays again, quietly. */
+/** A plug is twisted in its socket, not pulled, while left, right and middle go round, quietly. */
 export function TwistScreen(props: Props) {
   const { held, ready, position, asked } = props;
   useHandOn(held.edges.player);
@@ -49,7 +46,9 @@ export function TwistScreen(props: Props) {
           <PlaySign />
           {playing ? "stop it" : "Play while you twist"}
         </button>
-        <span class="dim">The last sound, 20 dB lower, as a hand is on the gear.</span>
+        <span class="dim">
+          Left, right, middle, round and round: 20 dB lower, as a hand is on the gear.
+        </span>
       </p>
       {ready.bench && <p class="you-see">{`You twist: ${noticed(ready, asked)}.`}</p>}
       <Roving label={question} kind="points two">
@@ -67,7 +66,7 @@ export function TwistScreen(props: Props) {
   );
 }
 
-/** Plays the sound of the last check over and over; it ends with the screen, with Silence, or after some seconds. */
+/** Plays left, right and middle over and over; it ends with the screen, with Silence, or after some seconds. */
 async function playOn({ held, ready: { bench, derived }, position }: Props): Promise<void> {
   const { player, chance } = held.edges;
   if (held.world.muted) player.handOff();
@@ -80,16 +79,9 @@ async function playOn({ held, ready: { bench, derived }, position }: Props): Pro
       held.page.log.length + at,
     );
     const ears = gains && { ll: gains[0], lr: gains[1], rl: gains[2], rr: gains[3] };
-    const { ended } = await player.play(lastSound(derived.happenings), seed, ears);
+    const { ended } = await player.play("rotation", seed, ears);
     if (ended !== "played") return;
   }
-}
-
-function lastSound(happenings: Ready["derived"]["happenings"]): SignalName {
-  const last = happenings
-    .flatMap((one) => (one.kind === "finding" ? [one.finding.asked.check] : []))
-    .findLast((name) => name !== "silence" && earChecks.some((check) => check === name));
-  return last === undefined ? "burst-pair" : earCheck(last).signal;
 }
 
 /** What a player of the bench would notice. */

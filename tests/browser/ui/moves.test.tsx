@@ -56,8 +56,8 @@ describe("a plug that is twisted", () => {
       player.calls.findIndex((one) => one.asked === "handOff"),
     );
     expect(off).toEqual({ asked: "handOff" });
-    await expect.poll(() => player.calls.filter(({ asked }) => asked === "play").length).toBe(6);
-    expect(plays[0]).toMatchObject({ asked: "play", name: "burst-pair" });
+    await expect.poll(() => player.calls.filter(({ asked }) => asked === "play").length).toBe(4);
+    expect(plays[0]).toMatchObject({ asked: "play", name: "rotation" });
     await press("it comes and goes");
     await expect
       .poll(() => log().at(-1))

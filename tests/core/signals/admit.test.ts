@@ -70,12 +70,13 @@ describe("gate one", () => {
     });
   });
 
-  test.for(
-    signalNames.flatMap((name) => [8000, 44_100, 48_000, 192_000].map((at) => ({ name, at }))),
-  )("admits $name at $at Hz as it is", ({ name, at }) => {
-    const sound = render(name, at, 3);
-    expect("refused" in admit(sound)).toBe(false);
-  });
+  test.for(signalNames.flatMap((name) => [8000, 48_000].map((at) => ({ name, at }))))(
+    "admits $name at $at Hz as it is",
+    ({ name, at }) => {
+      const sound = render(name, at, 3);
+      expect("refused" in admit(sound)).toBe(false);
+    },
+  );
 
   test("admits a tone just inside every bound", () => {
     expect(admit(tone({ amplitude: Math.SQRT2 * fromDecibels(-20.1) }))).not.toHaveProperty(

@@ -6,7 +6,7 @@ import type { Signal } from "#core/signals/signal.ts";
 import { toDecibels } from "#core/units/decibels.ts";
 import type { Hertz } from "#core/units/units.ts";
 
-const rates = [44_100, 48_000, 96_000];
+const rates = [44_100, 48_000];
 const level = (samples: Float32Array) =>
   toDecibels(Math.sqrt(samples.reduce((sum, x) => sum + x * x, 0) / samples.length));
 const peak = (samples: Float32Array) =>

@@ -39,7 +39,10 @@ const same = (one: Float32Array, other: Float32Array | undefined) =>
   one.length === other?.length && one.every((x, n) => x === other[n]);
 
 describe.for(rates)("at %d Hz", (rate) => {
-  test.for(signalNames)("%s fills both channels for as long as it says", (name) => {
+  /** The long ones at the usual rates alone: they take a second each at the highest. */
+  const names = rate > 48_000 ? [...sounding, "silence" as const] : signalNames;
+
+  test.for(names)("%s fills both channels for as long as it says", (name) => {
     const { left, right } = render(name, rate, 1);
     expect(left.length).toBe(Math.round(signals[name].duration * rate));
     expect(right.length).toBe(left.length);
@@ -57,7 +60,7 @@ describe.for(rates)("at %d Hz", (rate) => {
     }
   });
 
-  test.for(signalNames)("%s is silent wherever it says nothing sounds", (name) => {
+  test.for(names)("%s is silent wherever it says nothing sounds", (name) => {
     const sound = render(name, rate, 1);
     for (const { samples, polarity } of channelsOf(name, sound)) if (polarity) samples.fill(0);
     // The first or last sample of a ramp may fall half a sample outside.
