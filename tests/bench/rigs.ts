@@ -1,14 +1,8 @@
 import type { Rig } from "#core/rig/rig.ts";
-import { builtInRigs, fromHeadphoneSocket, fromMainPair } from "#core/rig/rigs.ts";
+import { fromHeadphoneSocket, fromMainPair } from "#core/rig/rigs.ts";
 import { mostListeners, type StandInFeed, standIn } from "#core/rig/stand-ins.ts";
 import { type Random, seeded } from "#core/units/random.ts";
-import { fedRigs } from "#tests/reference/fed-rigs.ts";
-import { lineRigs } from "#tests/reference/line-rigs.ts";
-import { patchbayRigs } from "#tests/reference/patchbay-rigs.ts";
-import { rowRigs } from "#tests/reference/row-rigs.ts";
-import { laptopIntoAmplifier } from "#tests/reference/small-rigs.ts";
-import { stagedRigs } from "#tests/reference/staged-rigs.ts";
-import { wornRigs } from "#tests/reference/worn-rigs.ts";
+import { rigsByHand } from "#tests/reference/rigs-by-hand.ts";
 
 /** One of some things, drawn with even odds. Throws where there is none. */
 export function oneOf<Item>(items: readonly Item[], random: Random): Item {
@@ -21,17 +15,8 @@ export function oneOf<Item>(items: readonly Item[], random: Random): Item {
 export const seats = (count: number): readonly string[] =>
   Array.from({ length: count }, (_, at) => `seat ${at + 1}`);
 
-/** Rigs of every kind, drawn by hand: headsets, wireless, splitters, patchbays, stages in a row. */
-const drawnByHand: readonly Rig[] = [
-  ...builtInRigs,
-  laptopIntoAmplifier,
-  ...wornRigs,
-  ...stagedRigs,
-  ...fedRigs,
-  ...lineRigs,
-  ...patchbayRigs,
-  ...rowRigs,
-].filter(({ positions }) => positions.length > 0);
+/** Those drawn by hand that somebody listens to. */
+const listenedTo: readonly Rig[] = rigsByHand.filter(({ positions }) => positions.length > 0);
 
 const standingIn =
   (feed: StandInFeed) =>
@@ -60,7 +45,7 @@ const listeners = (random: Random, most: number): number =>
 export function rigOf(seed: number, most: number = mostListeners): Rig {
   const random = seeded(seed * 7919 + 1);
   if (random() < 1 / 3) {
-    const fitting = drawnByHand.filter(({ positions }) => positions.length <= most);
+    const fitting = listenedTo.filter(({ positions }) => positions.length <= most);
     return { ...oneOf(fitting, random) };
   }
   return oneOf(feeds, random)(listeners(random, most));

@@ -30,6 +30,16 @@ export const well = (log: Log, position: string): Log =>
     "all round",
   );
 
+/** A position where both sides are in the middle and what is opposite is gone. */
+export const inMono = (log: Log, position: string): Log =>
+  at(
+    at(at(log, position, "left", "middle"), position, "right", "middle"),
+    position,
+    "pair",
+    "middle",
+    "nothing",
+  );
+
 export function derived(log: Log) {
   const found = derive(log);
   if (found === undefined) throw new Error("nothing was derived");

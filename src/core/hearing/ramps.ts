@@ -1,4 +1,5 @@
 import { edgeRise, steepestEdge } from "#core/signals/edges.ts";
+import { raised } from "#core/signals/raised.ts";
 import { fromDecibels } from "#core/units/decibels.ts";
 import type { Hertz, Seconds } from "#core/units/units.ts";
 
@@ -12,17 +13,14 @@ const tries = 6;
 /** or has lost all but this part of its peak to them, is nothing but clicks. */
 const leastLeft = 0.25;
 
-/** Zero to one along a raised cosine, one after it. */
-export const rise = (part: number): number => (part >= 1 ? 1 : Math.sin((Math.PI / 2) * part) ** 2);
-
 /** The same channel with a ramp at both ends; it may begin and end anywhere, and be joined to itself. */
 export function rampedEnds(channel: Float32Array, rate: Hertz): Float32Array {
   const last = channel.length - 1;
   const ramp = Math.max(1, Math.round(rampTime * rate));
   const result = channel.slice();
   for (let n = 0; n <= Math.min(ramp, last); n += 1) {
-    result[n] = (result[n] ?? 0) * rise(n / ramp);
-    result[last - n] = (result[last - n] ?? 0) * rise(n / ramp);
+    result[n] = (result[n] ?? 0) * raised(n, ramp);
+    result[last - n] = (result[last - n] ?? 0) * raised(n, ramp);
   }
   return result;
 }
@@ -54,7 +52,7 @@ function openedSoftly(channel: Float32Array, rate: Hertz): Float32Array {
       quiet = 0;
     }
     open += 1;
-    return sample * rise(open / ramp);
+    return sample * raised(open, ramp);
   });
 }
 

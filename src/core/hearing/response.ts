@@ -1,8 +1,8 @@
 import FFT from "fft.js";
+import { raised } from "#core/signals/raised.ts";
 import { type Complex, real } from "#core/units/complex.ts";
 import type { Matrix } from "#core/units/matrix.ts";
 import type { Hertz, Seconds } from "#core/units/units.ts";
-import { rise } from "./ramps.ts";
 import type { Work } from "./work.ts";
 
 /**
@@ -99,7 +99,7 @@ function inTime(spectrum: Float64Array, late: number, small: FFT, large: FFT): F
   const padded = new Float64Array(2 * answer.length);
   for (let n = 0; n < taps; n += 1) {
     const from = 2 * ((n + taps - late) % taps);
-    const taper = rise((2 * n) / late) * rise((2 * (taps - n)) / late);
+    const taper = raised(2 * n, late) * raised(2 * (taps - n), late);
     padded[2 * n] = (answer[from] ?? 0) * taper;
     padded[2 * n + 1] = (answer[from + 1] ?? 0) * taper;
   }

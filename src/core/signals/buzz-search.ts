@@ -1,6 +1,7 @@
 import { fromDecibels } from "#core/units/decibels.ts";
 import { renderedLevel } from "./caps.ts";
 import { type Glide, turnsAt } from "./glide.ts";
+import { raised } from "./raised.ts";
 import type { Signal } from "./signal.ts";
 
 const up: Glide = { from: 30, to: 500, length: 8 };
@@ -8,12 +9,6 @@ const start = 0.1;
 const end = start + 2 * up.length;
 const ramp = 0.1;
 const peak = renderedLevel + 10 * Math.log10(2);
-
-/** Zero to one and back within a ramp of both ends. */
-const sizeAt = (time: number): number => {
-  const near = Math.min(time - start, end - time);
-  return near >= ramp ? 1 : Math.sin((Math.PI * Math.max(0, near)) / (2 * ramp)) ** 2;
-};
 
 /** Turns up to a time: up, and down again the same way. */
 function turns(time: number): number {
@@ -33,7 +28,10 @@ export const buzzSearch: Signal = {
     const last = Math.min(left.length, Math.floor(end * rate));
     for (let n = Math.ceil(start * rate); n < last; n += 1) {
       const time = n / rate;
-      left[n] = fromDecibels(peak) * sizeAt(time) * Math.sin(2 * Math.PI * (turns(time) % 1));
+      left[n] =
+        fromDecibels(peak) *
+        raised(Math.min(time - start, end - time), ramp) *
+        Math.sin(2 * Math.PI * (turns(time) % 1));
     }
     right.set(left);
   },

@@ -2,7 +2,7 @@ import type { Hertz, Seconds } from "#core/units/units.ts";
 import { renderedLevel } from "./caps.ts";
 import { addClick } from "./click.ts";
 import type { Channels, Signal } from "./signal.ts";
-import { addTones, scaledTo, type Tone } from "./tones.ts";
+import { addTones, scaledTo, sizeAt, type Tone } from "./tones.ts";
 
 /** So many tones on each channel, so far apart. */
 const count = 120;
@@ -36,8 +36,7 @@ function put(channel: Float32Array, rate: Hertz, tones: readonly Tone[], when: t
   addTones(second, rate, tones, { start: -1, end: 2, swell });
   const last = Math.min(channel.length, Math.floor((when.end + swell / 2) * rate));
   for (let n = Math.ceil((when.start - swell / 2) * rate); n < last; n += 1) {
-    const near = Math.min(n / rate - when.start, when.end - n / rate) / swell + 0.5;
-    const size = near >= 1 ? 1 : Math.sin((Math.PI * Math.max(0, near)) / 2) ** 2;
+    const size = sizeAt({ ...when, swell }, n / rate);
     channel[n] = (channel[n] ?? 0) + size * (second[n % rate] ?? 0);
   }
 }

@@ -1,10 +1,9 @@
 import { fromDecibels } from "#core/units/decibels.ts";
-import type { Hertz, Seconds } from "#core/units/units.ts";
+import type { Hertz } from "#core/units/units.ts";
 import { renderedLevel } from "./caps.ts";
 import type { Noise } from "./noise.ts";
-
-/** Sines above this part of the sampling rate are left out: only matters at 8 kHz. */
-const usable = 0.45;
+import { raised } from "./raised.ts";
+import { usable } from "./tones.ts";
 
 /**
  * The samples of one stretch of noise: without offset, root mean square exactly `renderedLevel` over the whole stretch,
@@ -34,15 +33,12 @@ function addSine(samples: Float64Array, step: number, turns: number): void {
   }
 }
 
-/** Zero to one along a raised-cosine ramp, one after it. */
-const ramp = (time: Seconds, length: Seconds): number =>
-  time >= length ? 1 : Math.sin((Math.PI * time) / (2 * length)) ** 2;
-
 /** The samples under their ramps, with what offset they had taken away under the same ramps. */
 function shaped(samples: Float64Array, noise: Noise, rate: Hertz): Float64Array {
   const ramps = samples.map(
     (_, n) =>
-      ramp((n + 0.5) / rate, noise.attack) * ramp((samples.length - n - 0.5) / rate, noise.release),
+      raised((n + 0.5) / rate, noise.attack) *
+      raised((samples.length - n - 0.5) / rate, noise.release),
   );
   const wave = samples.map((sample, n) => sample * (ramps[n] ?? 0));
   const offset = sum(wave) / sum(ramps);

@@ -3,6 +3,7 @@ import { fromDecibels } from "#core/units/decibels.ts";
 import { seeded } from "#core/units/random.ts";
 import type { Decibels, DecibelsFullScale, Hertz, Seconds } from "#core/units/units.ts";
 import { renderedLevel } from "./caps.ts";
+import { raised } from "./raised.ts";
 import type { Signal } from "./signal.ts";
 import { usable } from "./tones.ts";
 
@@ -44,8 +45,7 @@ export const ofPeriodicNoise = (noise: PeriodicNoise): Signal => ({
     const last = Math.min(left.length, Math.floor((first + whole) * rate));
     for (let n = Math.ceil(first * rate); n < last; n += 1) {
       const near = Math.min(n / rate - first, first + whole - n / rate);
-      const size = near >= ramp ? 1 : Math.sin((Math.PI * Math.max(0, near)) / (2 * ramp)) ** 2;
-      left[n] = size * (period[n % period.length] ?? 0);
+      left[n] = raised(near, ramp) * (period[n % period.length] ?? 0);
     }
     right.set(left);
   },

@@ -1,6 +1,7 @@
 import { fromDecibels } from "#core/units/decibels.ts";
 import { renderedLevel } from "./caps.ts";
 import { type Glide, turnsAt } from "./glide.ts";
+import { raised } from "./raised.ts";
 import type { Signal } from "./signal.ts";
 import { usable } from "./tones.ts";
 
@@ -9,10 +10,6 @@ const start = 0.1;
 const end = start + glide.length;
 const [rise, fall] = [0.1, 0.005];
 const peak = renderedLevel + 10 * Math.log10(2);
-
-/** Zero to one along a raised cosine. */
-const ramp = (past: number, length: number): number =>
-  past >= length ? 1 : Math.sin((Math.PI * Math.max(0, past)) / (2 * length)) ** 2;
 
 /** An exponential sweep from 20 Hz to 20 kHz in six seconds, both channels; it ends where the rate has no room for more. Not for ears. */
 export const sweep: Signal = {
@@ -25,7 +22,7 @@ export const sweep: Signal = {
     const length = (glide.length * Math.log(most / glide.from)) / Math.log(glide.to / glide.from);
     for (let n = Math.ceil(start * rate); n <= (start + length) * rate; n += 1) {
       const past = n / rate - start;
-      const size = fromDecibels(peak) * ramp(past, rise) * ramp(length - past, fall);
+      const size = fromDecibels(peak) * raised(past, rise) * raised(length - past, fall);
       left[n] = size * Math.sin(2 * Math.PI * (turnsAt(glide, past) % 1));
     }
     right.set(left);

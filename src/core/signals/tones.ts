@@ -1,5 +1,6 @@
 import { fromDecibels } from "#core/units/decibels.ts";
 import type { DecibelsFullScale, Hertz, Seconds } from "#core/units/units.ts";
+import { raised } from "./raised.ts";
 
 /** One tone: peak · sin 2π(frequency · t + turns), t counted from the beginning of the signal. */
 export interface Tone {
@@ -19,14 +20,8 @@ export interface While {
 export const usable = 0.45;
 
 /** Size between nothing and one, at a time. */
-const sizeAt = ({ start, end, swell }: While, time: Seconds): number =>
-  rise((time - start) / swell) * rise((end - time) / swell);
-
-/** Nothing up to half a swell before the instant, one from half a swell after it. */
-const rise = (swells: number): number => {
-  if (swells >= 0.5) return 1;
-  return swells <= -0.5 ? 0 : Math.sin((Math.PI * (swells + 0.5)) / 2) ** 2;
-};
+export const sizeAt = ({ start, end, swell }: While, time: Seconds): number =>
+  raised(time - start + swell / 2, swell) * raised(end - time + swell / 2, swell);
 
 /** Adds tones to a channel for some time. */
 export function addTones(

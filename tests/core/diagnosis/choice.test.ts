@@ -6,7 +6,7 @@ import { fromHeadphoneSocket, straightIn } from "#core/rig/rigs.ts";
 import type { Derived } from "#core/session/derive.ts";
 import { derive } from "#core/session/derive.ts";
 import { add, type Log } from "#core/session/log.ts";
-import { at, derived, well } from "#tests/support/entries.ts";
+import { at, derived, inMono, well } from "#tests/support/entries.ts";
 
 const seats = fromHeadphoneSocket("three", ["one", "two", "three"]);
 const inEars: Rig = {
@@ -143,17 +143,7 @@ describe("what next", () => {
   });
 
   test("a mono feed is asked about before it is called a fault", () => {
-    const mono = ["position 1", "position 2"].reduce<Log>(
-      (log, position) =>
-        at(
-          at(at(log, position, "left", "middle"), position, "right", "middle"),
-          position,
-          "pair",
-          "middle",
-          "nothing",
-        ),
-      drawn(seats),
-    );
+    const mono = ["position 1", "position 2"].reduce(inMono, drawn(seats));
     const asked = [];
     let log = mono;
     for (let step = 0; step < 6; step++) {

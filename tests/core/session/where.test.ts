@@ -3,7 +3,7 @@ import { fromHeadphoneSocket } from "#core/rig/rigs.ts";
 import { derive } from "#core/session/derive.ts";
 import { add, type Log } from "#core/session/log.ts";
 import { type Where, whereNext } from "#core/session/where.ts";
-import { at, well } from "#tests/support/entries.ts";
+import { at, inMono, well } from "#tests/support/entries.ts";
 
 const seats = (count: number): Log =>
   add(
@@ -50,17 +50,7 @@ test("a seat that was begun is gone on with; the last one left is walked to", ()
 });
 
 test("what all share is mended before anybody is walked to", () => {
-  const everywhere = ["position 1", "position 2"].reduce<Log>(
-    (log, position) =>
-      at(
-        at(at(log, position, "left", "middle"), position, "right", "middle"),
-        position,
-        "pair",
-        "middle",
-        "nothing",
-      ),
-    seats(6),
-  );
+  const everywhere = ["position 1", "position 2"].reduce(inMono, seats(6));
   const { to } = where(everywhere);
   expect(to).toMatchObject({ go: "position" });
   expect(["what all share is mended first", "it was begun"]).toContain(
