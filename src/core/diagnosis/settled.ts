@@ -6,7 +6,7 @@ import { isThere, type Life, thereAt } from "./course.ts";
 import { type FaultSet, faultSets, isUnlisted } from "./fault-sets.ts";
 import type { Model } from "./model.ts";
 import type { AcrossBranch } from "./tokens.ts";
-import type { Op } from "./ways.ts";
+import { type Op, through } from "./ways.ts";
 
 /** A branch with every life its faults may have had, and the ways into it. */
 interface Place {
@@ -34,8 +34,9 @@ export function settledOf(model: Model, place: Place): Settled {
     made ??= faultSets(place.lives, mostFaults);
     return made;
   };
-  const kind = reachesAcross(place) ? key : kindOf(place);
-  const states = settled.get(kind)?.states ?? statesOf(sets(), tokenReader(model, place));
+  const across = reachesAcross(place);
+  const kind = across ? key : kindOf(place);
+  const states = settled.get(kind)?.states ?? statesOf(sets(), tokenReader(model, place, across));
   const own = { sets, states };
   settled.set(kind, own);
   settled.set(key, own);
@@ -66,31 +67,25 @@ function kindOf({ own, lives }: Place): string {
     ({ fault, from, until, odds }) =>
       `${odds} ${from}-${until} ${slots.indexOf(slotOf(fault))} ${isUnlisted(fault)}`,
   );
-  const through = ({ ops, epoch, up }: Channel): string => {
+  const goneInto = ({ ops, epoch, up }: Channel): string => {
     const read = (op: Op) => `${op.shape}: ${lives.map(({ fault }) => op.faults.get(fault) ?? "")}`;
     return `${up} ${lives.map((life) => isThere(life, epoch))} ${ops.map(read)}`;
   };
-  return ["of a kind", ...lived, ...own.map(through)].join("|");
+  return ["of a kind", ...lived, ...own.map(goneInto)].join("|");
 }
 
-/** Reads what a set of lives does in a branch, as a token. */
-function tokenReader({ pool, tokens }: Model, place: Place): (lives: readonly Life[]) => number {
-  const { branch, own, deeper } = place;
-  const unlisted = (lives: readonly Life[]) => lives.some(({ fault }) => isUnlisted(fault));
-  if (reachesAcross(place)) {
-    const steps = own.map(({ ops, epoch, up }) => `${up} ${epoch} ${ops.map((op) => op.key)}`);
-    const name = `${branch.positions} ${steps}`;
-    const reaching: AcrossBranch = { name, channels: own, deeper, unlisted };
-    return (lives) => tokens.across(reaching, lives);
-  }
-  const through = ({ ops, epoch }: Channel, lives: readonly Life[]): number => {
-    const there = thereAt(lives, epoch);
-    const read = (op: Op): number =>
-      there.some((fault) => op.faults.has(fault)) ? op.read(there) : op.healthy;
-    const number = ops.reduce((sum, op) => pool.join(sum, read(op)), pool.straight);
-    return unlisted(lives) ? pool.unlisted(number) : number;
-  };
-  return (lives) => tokens.vector(own.map((channel) => through(channel, lives)));
+/** Reads what a set of lives does in a branch, as a token; `across`: together with what waits above it. */
+function tokenReader(
+  { pool, tokens }: Model,
+  { branch, own, deeper }: Place,
+  across: boolean,
+): (lives: readonly Life[]) => number {
+  if (!across)
+    return (lives) =>
+      tokens.vector(own.map(({ ops, epoch }) => through(pool, ops, thereAt(lives, epoch))));
+  const steps = own.map(({ ops, epoch, up }) => `${up} ${epoch} ${ops.map((op) => op.key)}`);
+  const reaching: AcrossBranch = { name: `${branch.positions} ${steps}`, channels: own, deeper };
+  return (lives) => tokens.across(reaching, lives);
 }
 
 /** Whether a circuit has faults of this branch and of another. */

@@ -2,6 +2,7 @@ import type { RigFault } from "#core/rig/rig-faults.ts";
 import type { Channel } from "./channels.ts";
 import { type Life, thereAt } from "./course.ts";
 import type { Pool } from "./pool.ts";
+import { through } from "./ways.ts";
 
 /** What has been gone through of a way, channel by channel, and the faults whose circuits reach further down. */
 interface Passed {
@@ -20,7 +21,6 @@ export interface AcrossBranch {
   readonly channels: readonly Channel[];
   /** The faults that circuits further down need. */
   readonly deeper: ReadonlySet<RigFault>;
-  readonly unlisted: (lives: readonly Life[]) => boolean;
 }
 
 type Entry = Passed | Across;
@@ -136,14 +136,8 @@ const lifeKey = ({ fault, from, until }: Life): string => `${fault.id}@${from}-$
 /** The steps of a branch after what was passed above it, with the faults that waited for them. */
 function reached(pool: Pool, above: Passed, { branch, lives }: Across): Passed {
   const all = [...above.waiting, ...lives];
-  const unlisted = branch.unlisted(lives);
-  const numbers = branch.channels.map(({ ops, epoch }, at) => {
-    const there = thereAt(all, epoch);
-    const number = ops.reduce(
-      (sum, op) => pool.join(sum, op.read(there)),
-      above.numbers[at] ?? pool.straight,
-    );
-    return unlisted ? pool.unlisted(number) : number;
-  });
+  const numbers = branch.channels.map(({ ops, epoch }, at) =>
+    through(pool, ops, thereAt(all, epoch), above.numbers[at]),
+  );
   return { numbers, waiting: all.filter(({ fault }) => branch.deeper.has(fault)) };
 }

@@ -6,9 +6,14 @@ import { type Step, stepsTo } from "#core/rig/steps.ts";
 import { isUnlisted } from "./fault-sets.ts";
 import type { Pool } from "./pool.ts";
 
-/** What steps do one after the other under some faults; of what is not on the list nothing is known. */
-export function through(pool: Pool, ops: readonly Op[], faults: readonly RigFault[]): number {
-  const number = ops.reduce((sum, op) => pool.join(sum, op.read(faults)), pool.straight);
+/** What steps do one after the other under some faults, after what was gone through before; of what is not on the list nothing is known. */
+export function through(
+  pool: Pool,
+  ops: readonly Op[],
+  faults: readonly RigFault[],
+  before: number = pool.straight,
+): number {
+  const number = ops.reduce((sum, op) => pool.join(sum, op.read(faults)), before);
   return faults.some(isUnlisted) ? pool.unlisted(number) : number;
 }
 
@@ -85,15 +90,16 @@ function opWith({ pool, solved, step, branch }: Towards, own: readonly RigFault[
     under.set(key, found);
     return found;
   };
+  const healthy = steady([]);
   return {
     key: `${step.id} ${serial}`,
     shape: serial,
     faults: places,
     read: (faults) => {
       const there = faults.filter((fault) => places.has(fault));
-      return changing(pool, there, steady);
+      return there.length === 0 ? healthy : changing(pool, there, steady);
     },
-    healthy: steady([]),
+    healthy,
   };
 }
 

@@ -79,6 +79,17 @@ const cases: readonly (readonly [string, Rig, readonly Happening[]])[] = [
     ],
   ],
   [
+    "what is not on the list is seen to, and all is well",
+    alone,
+    [
+      heard("position 1", "left", "all round"),
+      heard("position 1", "pair", "nothing", "left ear"),
+      moved({ move: "replaced", place: "position 1" }),
+      heard("position 1", "left", "left ear"),
+      heard("position 1", "right", "right ear"),
+    ],
+  ],
+  [
     "two seats and what they share",
     small,
     [heard("position 1", "left", "all round"), heard("position 2", "left", "all round")],
