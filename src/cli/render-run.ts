@@ -2,6 +2,8 @@ import { parseArgs } from "node:util";
 import { type AnyName, everyName, everything } from "#core/signals/everything.ts";
 import { signalWords } from "#core/words/english-signals.ts";
 import { packed, signalFile } from "#pack/pack.ts";
+import { levelText } from "#pack/sheet.ts";
+import type { Printed } from "./print.ts";
 import { messageOf } from "./problem.ts";
 
 const usage = `Usage: npm run --silent render -- [options] NAME out.wav
@@ -17,11 +19,8 @@ with a sheet as a ZIP file.
 
 An amplifier makes of a file whatever it likes: volume down first.`;
 
-/** What the command printed, what it would write where, and how it ended. */
-export interface Rendered {
-  readonly code: 0 | 2;
-  readonly out: string;
-  readonly err: string;
+/** What the command prints, and what it would write where. */
+interface Rendered extends Printed {
   readonly file?: { readonly path: string; readonly bytes: Uint8Array };
 }
 
@@ -46,8 +45,8 @@ export function renderRun(
     if (values.help) return { code: 0, out: `${usage}\n`, err: "" };
     if (values.list) return { code: 0, out: list(), err: "" };
     const rate = Number(values.rate);
-    if (!Number.isInteger(rate) || rate < 8000 || rate > 768_000)
-      return refused(`--rate: expected whole hertz from 8000 to 768000, found ${values.rate}`);
+    if (!Number.isInteger(rate))
+      return refused(`--rate: expected whole hertz, found ${values.rate}`);
     return values.pack ? pack(positionals, rate, progress) : one(positionals, rate);
   } catch (error) {
     return refused(`${messageOf(error)}\n${usage}`);
@@ -58,11 +57,8 @@ export function renderRun(
 const list = (): string =>
   everyName
     .map((name) => {
-      const { level, peak } = everything[name];
-      const decibels = [level, peak].map((one) =>
-        Number.isFinite(one) ? one.toFixed(1).replace("-", "−") : "none",
-      );
-      return `${name.padEnd(16)}${decibels[0]?.padStart(6)} dBFS, peak ${decibels[1]?.padStart(6)}  ${signalWords[name].what}\n`;
+      const [level, peak] = [everything[name].level, everything[name].peak].map(levelText);
+      return `${name.padEnd(16)}${level?.padStart(10)}, peak ${peak?.padStart(10)}  ${signalWords[name].what}\n`;
     })
     .join("");
 

@@ -1,6 +1,7 @@
 import { derive } from "#core/index.ts";
 import { type Asking, askingOf, usage } from "./command-line.ts";
 import { diagnosisOf } from "./diagnosis-result.ts";
+import type { Printed } from "./print.ts";
 import { oneOf, pointer, printable, problemText, unworkable } from "./problem.ts";
 import { type ReadCase, readCase } from "./read-case.ts";
 import { textOf } from "./text.ts";
@@ -8,18 +9,11 @@ import { textOf } from "./text.ts";
 /** The text of a file, or why there is none. */
 export type Input = { readonly text: string } | { readonly missing: string };
 
-/** What the command printed and how it ended. Where it ended with 2, it printed nothing. */
-export interface Ran {
-  readonly code: 0 | 2;
-  readonly out: string;
-  readonly err: string;
-}
-
-/** The whole command, but for the file itself. */
+/** The whole command, but for the file itself. Where it ends with 2, it prints nothing but why. */
 export async function run(
   args: readonly string[],
   read: (file: string) => Promise<Input>,
-): Promise<Ran> {
+): Promise<Printed> {
   const asking = askingOf(args);
   if (asking === "help") return { code: 0, out: `${usage}\n`, err: "" };
   if ("wrong" in asking) return refusal(asking.wrong, "", usage);
@@ -27,13 +21,13 @@ export async function run(
   return "missing" in input ? refusal(input.missing) : answer(asking, readCase(input.text));
 }
 
-const refusal = (...lines: readonly string[]): Ran => ({
+const refusal = (...lines: readonly string[]): Printed => ({
   code: 2,
   out: "",
   err: `${lines.join("\n")}\n`,
 });
 
-function answer(asking: Asking, found: ReadCase): Ran {
+function answer(asking: Asking, found: ReadCase): Printed {
   if (!found.read) return refusal(...found.lines);
   const err = found.unknown
     .map((path) => `${printable(pointer(path))}: warning: nobody knows this key; it is kept\n`)

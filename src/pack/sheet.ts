@@ -1,6 +1,6 @@
 import { type AnyName, everyName, everything } from "#core/signals/everything.ts";
 import { instrumentNames } from "#core/signals/instruments.ts";
-import type { Hertz } from "#core/units/units.ts";
+import type { DecibelsFullScale, Hertz } from "#core/units/units.ts";
 import { signalWords } from "#core/words/english-signals.ts";
 
 /** What stands above the list: sound in these files is as loud as the player makes it. */
@@ -16,7 +16,8 @@ const cautions = [
 export const fileName = (name: AnyName): string =>
   instrumentNames.some((one) => one === name) ? `instruments-${name}.wav` : `${name}.wav`;
 
-const level = (decibels: number): string =>
+/** A level, with its unit; of silence there is none. */
+export const levelText = (decibels: DecibelsFullScale): string =>
   Number.isFinite(decibels) ? `${decibels.toFixed(1).replace("-", "−")} dBFS` : "none";
 
 /** One signal: its file, what it is, what to hear, and what is known of it beforehand. */
@@ -31,7 +32,7 @@ function entryOf(name: AnyName, rate: Hertz): string {
     fileName(name),
     `  ${what}.`,
     `  To hear: ${hear}`,
-    `  ${duration.toFixed(2)} s; level ${level(rms)} RMS where it sounds, peak ${level(peak)}.${again}`,
+    `  ${duration.toFixed(2)} s; level ${levelText(rms)} RMS where it sounds, peak ${levelText(peak)}.${again}`,
   ].join("\n");
 }
 

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { afterAll, expect, test } from "vitest";
-import { type Ran, run } from "#cli/run.ts";
+import type { Printed } from "#cli/print.ts";
+import { run } from "#cli/run.ts";
 import { straightIn } from "#core/index.ts";
 import { broken } from "./broken.ts";
 import { type Anything, diagnose, folder, threeAtATime } from "./command.ts";
@@ -141,7 +142,7 @@ const texts = fc.array(changes, { minLength: 1, maxLength: 3 }).map((all) => {
 });
 const mutated = fc.oneof({ weight: 4, arbitrary: texts }, { weight: 1, arbitrary: broken(texts) });
 
-const isSound = ({ code, out, err }: Omit<Ran, "code"> & { readonly code: number }): void => {
+const isSound = ({ code, out, err }: Omit<Printed, "code"> & { readonly code: number }): void => {
   expect([0, 2]).toContain(code);
   expect(out === "").toBe(code === 2);
   expect(err === "").toBe(code === 0 && !err.includes("warning"));

@@ -43,7 +43,8 @@ describe("render", () => {
   }, 60_000);
 
   test.each([
-    [["--rate", "7", "line-up", "x.wav"], "whole hertz"],
+    [["--rate", "x", "line-up", "x.wav"], "whole hertz"],
+    [["--rate", "7", "line-up", "x.wav"], "8000 to 768000"],
     [["nothing-known", "x.wav"], "expected one of left-ident"],
     [["line-up"], "a name and a file"],
     [["--pack"], "one file"],

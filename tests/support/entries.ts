@@ -20,25 +20,17 @@ export const at = (log: Log, position: string, check: EarCheckName, ...answers: 
     0,
   );
 
+/** The three required checks at a position; of the pair the burst in phase first. */
+const heardAll = (log: Log, position: string, left: string, right: string, ...pair: string[]) =>
+  at(at(at(log, position, "left", left), position, "right", right), position, "pair", ...pair);
+
 /** A position where all is as it should be. */
 export const well = (log: Log, position: string): Log =>
-  at(
-    at(at(log, position, "left", "left ear"), position, "right", "right ear"),
-    position,
-    "pair",
-    "middle",
-    "all round",
-  );
+  heardAll(log, position, "left ear", "right ear", "middle", "all round");
 
 /** A position where both sides are in the middle and what is opposite is gone. */
 export const inMono = (log: Log, position: string): Log =>
-  at(
-    at(at(log, position, "left", "middle"), position, "right", "middle"),
-    position,
-    "pair",
-    "middle",
-    "nothing",
-  );
+  heardAll(log, position, "middle", "middle", "middle", "nothing");
 
 export function derived(log: Log) {
   const found = derive(log);

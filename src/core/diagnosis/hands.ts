@@ -1,5 +1,5 @@
 import { standInFor } from "#core/rig/arranged.ts";
-import { chainTo } from "#core/rig/chain.ts";
+import { chainTo, isAt } from "#core/rig/chain.ts";
 import type { Move } from "#core/rig/moves.ts";
 import { type BuiltRig, build, type Rig, wornAt } from "#core/rig/rig.ts";
 import type { Era } from "./era.ts";
@@ -18,36 +18,39 @@ export interface Hands {
 export function handsAt(era: Era, position: string): readonly Hands[] {
   const now = era.course.state.rig;
   const rig = build(now);
-  const worn = wornAt(now, position);
   const mends = mendsAt(era, position, new Set()).map(({ move }) => move);
   const moves = [...mends, ...byWearer(rig, position), ...putBack(era, now)];
   return chainTo(rig, position)
     .map(({ part }) => ({
       part,
-      moves: moves.filter((move) => isAt(partsOf(move, worn), part)),
+      moves: moves.filter((move) => isAt(part, handAt(rig, position, move))),
     }))
     .filter(({ moves: some }) => some.length > 0);
 }
 
-/** The parts, or places of them, that a move is made at. */
-function partsOf(move: Move, worn: string): readonly string[] {
+/** The place on the way to a position that a hand goes to: a part, or one socket of it. */
+export function handAt(rig: BuiltRig, position: string, move: Move): string {
+  const worn = wornAt(rig, position);
   switch (move.move) {
     case "set right":
     case "replaced":
-      return [move.place];
+      return move.place;
     case "exchanged":
+      return move.parts.find((part) => part === worn) ?? move.parts[0];
     case "turned round":
-      return [worn];
-    case "put back":
-      return [move.part, standInFor(move.part)];
+      return worn;
+    case "moved":
+      return (
+        rig.plugged.find(({ part, plug }) => part === move.part && plug === move.plug)?.into ?? ""
+      );
+    case "put back": {
+      const instead = standInFor(move.part);
+      return rig.parts.some(({ id }) => id === instead) ? instead : move.part;
+    }
     default:
-      return [move.part];
+      return move.part;
   }
 }
-
-/** Whether one of some places is a part, or one of its sockets. */
-const isAt = (places: readonly string[], part: string): boolean =>
-  places.some((place) => place === part || place.startsWith(`${part}, `));
 
 /** What is worn over the ears is turned round, and exchanged with what another of its kind wears; what goes into them is neither. */
 function byWearer(rig: BuiltRig, position: string): readonly Move[] {

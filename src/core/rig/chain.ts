@@ -32,3 +32,7 @@ export function chainTo(rig: BuiltRig, position: string): readonly Link[] {
   }
   return links.reverse();
 }
+
+/** Whether a place is a part, or one of its sockets. */
+export const isAt = (part: string, place: string): boolean =>
+  place === part || place.startsWith(`${part}, `);

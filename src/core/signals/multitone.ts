@@ -32,12 +32,12 @@ const swell: Seconds = 0.02;
 
 /** Whole periods of some tones for a time: one second of them, over and over. */
 function put(channel: Float32Array, rate: Hertz, tones: readonly Tone[], when: typeof first): void {
-  const second = new Float32Array(rate);
-  addTones(second, rate, tones, { start: -1, end: 2, swell });
+  const period = new Float32Array(rate);
+  addTones(period, rate, tones, { start: -1, end: 2, swell });
   const last = Math.min(channel.length, Math.floor((when.end + swell / 2) * rate));
   for (let n = Math.ceil((when.start - swell / 2) * rate); n < last; n += 1) {
     const size = sizeAt({ ...when, swell }, n / rate);
-    channel[n] = (channel[n] ?? 0) + size * (second[n % rate] ?? 0);
+    channel[n] = (channel[n] ?? 0) + size * (period[n % rate] ?? 0);
   }
 }
 

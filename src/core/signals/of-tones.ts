@@ -19,11 +19,10 @@ interface More {
 /** A signal of tones. They run on in phase while they are not heard. */
 export function ofTones(duration: Seconds, parts: readonly Part[], more: More = {}): Signal {
   const { loop, peak } = more;
-  const tones = parts[0]?.tones ?? [];
   return {
     duration,
-    level: levelOf(tones),
-    peak: peak ?? together(tones),
+    level: Math.max(...parts.map(({ tones }) => levelOf(tones))),
+    peak: peak ?? Math.max(...parts.map(({ tones }) => together(tones))),
     stretches: () => parts.map(stretchOf),
     ...(loop ? { loop: (rate) => ({ from: loop.from * rate, to: loop.to * rate }) } : {}),
     fill: ({ left, right }, rate) => {

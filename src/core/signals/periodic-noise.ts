@@ -3,7 +3,7 @@ import { fromDecibels } from "#core/units/decibels.ts";
 import { seeded } from "#core/units/random.ts";
 import type { Decibels, DecibelsFullScale, Hertz, Seconds } from "#core/units/units.ts";
 import { renderedLevel } from "./caps.ts";
-import { raised } from "./raised.ts";
+import { ofWave } from "./of-wave.ts";
 import type { Signal } from "./signal.ts";
 import { usable } from "./tones.ts";
 
@@ -23,7 +23,7 @@ const cuts = 12;
 /** No sample is greater, at any rate. */
 const peak: DecibelsFullScale = -18.1;
 
-const first: Seconds = 0.1;
+const start: Seconds = 0.1;
 const whole: Seconds = 6;
 const ramp: Seconds = 0.05;
 
@@ -32,22 +32,13 @@ const periodAt = (rate: Hertz): number => 2 ** Math.round(Math.log2(about * rate
 
 /** A noise on both channels alike, six seconds of it. */
 export const ofPeriodicNoise = (noise: PeriodicNoise): Signal => ({
-  duration: first + whole + 0.1,
-  level: renderedLevel,
-  peak,
-  stretches: () => [{ start: first, end: first + whole, left: 1, right: 1 }],
-  loop: (rate) => {
-    const from = Math.round((first + 2 * ramp) * rate);
-    return { from, to: from + periodAt(rate) };
-  },
-  fill: ({ left, right }, rate) => {
+  ...ofWave({ start, end: start + whole, attack: ramp, release: ramp, peak }, (rate) => {
     const period = periodOf(noise, rate);
-    const last = Math.min(left.length, Math.floor((first + whole) * rate));
-    for (let n = Math.ceil(first * rate); n < last; n += 1) {
-      const near = Math.min(n / rate - first, first + whole - n / rate);
-      left[n] = raised(near, ramp) * (period[n % period.length] ?? 0);
-    }
-    right.set(left);
+    return (_, n) => period[n % period.length] ?? 0;
+  }),
+  loop: (rate) => {
+    const from = Math.round((start + 2 * ramp) * rate);
+    return { from, to: from + periodAt(rate) };
   },
 });
 

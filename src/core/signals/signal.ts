@@ -20,7 +20,7 @@ export interface Channels {
 /** A sound as data, and how its samples are made. */
 export interface Signal {
   readonly duration: Seconds;
-  /** Root mean square of each channel over each stretch in which it sounds, 20 log10 of full scale 1. */
+  /** Root mean square of each channel over each stretch in which it sounds (over the loudest where they differ), 20 log10 of full scale 1. */
   readonly level: DecibelsFullScale;
   /** No sample of it is greater. */
   readonly peak: DecibelsFullScale;

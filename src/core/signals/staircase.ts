@@ -18,5 +18,4 @@ export const staircase = ofTones(
     end: 1.1 + at,
     swell: 0.01,
   })),
-  { peak: 0 },
 );

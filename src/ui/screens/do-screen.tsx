@@ -1,4 +1,5 @@
 import type { Advice } from "#core/diagnosis/advice.ts";
+import { handAt } from "#core/diagnosis/hands.ts";
 import { doText } from "#core/report/do-text.ts";
 import { seatName } from "#core/report/names.ts";
 import { sentence } from "#core/report/phrases.ts";
@@ -8,7 +9,7 @@ import { english } from "#core/words/english.ts";
 import { Tape } from "#ui/parts/tape.tsx";
 import { Heading } from "./frame.tsx";
 import { useHandOn } from "./hands.ts";
-import { doneWords, handAt, lookFor } from "./move.ts";
+import { doneWords, lookFor } from "./move.ts";
 import type { AtPosition } from "./position-screen.tsx";
 import { WayPicture } from "./way-picture.tsx";
 

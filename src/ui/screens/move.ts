@@ -1,6 +1,6 @@
 import { seenWords } from "#core/report/fault-words.ts";
 import type { Move } from "#core/rig/moves.ts";
-import { type BuiltRig, operatorId, wornAt } from "#core/rig/rig.ts";
+import { operatorId } from "#core/rig/rig.ts";
 import type { Derived } from "#core/session/derive.ts";
 
 /** What is pressed when a move is made. */
@@ -9,26 +9,6 @@ export function doneWords(move: Move): string {
   if (move.place === operatorId) return "Somebody else writes now, check again";
   if (move.place.endsWith(": listener")) return "Somebody else listens now, check again";
   return "Done, check again";
-}
-
-/** The place on the way to a position that a hand goes to. */
-export function handAt(rig: BuiltRig, position: string, move: Move): string {
-  const worn = wornAt(rig, position);
-  switch (move.move) {
-    case "set right":
-    case "replaced":
-      return move.place;
-    case "exchanged":
-      return move.parts.find((part) => part === worn) ?? move.parts[0];
-    case "turned round":
-      return worn;
-    case "moved":
-      return (
-        rig.plugged.find(({ part, plug }) => part === move.part && plug === move.plug)?.into ?? ""
-      );
-    default:
-      return move.part;
-  }
 }
 
 /** How many things to look for are named. */

@@ -1,7 +1,7 @@
 import { placeName } from "#core/report/names.ts";
 import { sentence } from "#core/report/phrases.ts";
 import { standInFor } from "#core/rig/arranged.ts";
-import { chainTo, type Link } from "#core/rig/chain.ts";
+import { chainTo, isAt, type Link } from "#core/rig/chain.ts";
 import type { Effect } from "#core/rig/effect.ts";
 import type { BuiltRig } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
@@ -56,6 +56,6 @@ function firstLead(links: readonly Link[], own: Effect | undefined): number | un
 
 /** The middle of the link that a place belongs to: a part, or one socket of it. */
 function linkOf(links: readonly Link[], place = ""): number | undefined {
-  const at = links.findIndex(({ part }) => place === part || place.startsWith(`${part}, `));
+  const at = links.findIndex(({ part }) => isAt(part, place));
   return at < 0 ? undefined : at + 0.5;
 }

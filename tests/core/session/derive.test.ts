@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { derive } from "#core/session/derive.ts";
 import { add, holding, type Log, lastToTake } from "#core/session/log.ts";
-import { at, chance, derived, empty, find } from "#tests/support/entries.ts";
+import { at, chance, derived, empty, find, well } from "#tests/support/entries.ts";
 
 const lostReturn = (fault: RigFault) =>
   fault.part === "headphones 1" && fault.name === "sleeve open";
@@ -102,14 +102,7 @@ describe("moves", () => {
 
   test("a mended part is named no more: the next of its group is", () => {
     const dead = ["position 2", "position 3"].reduce(
-      (log, position) =>
-        at(
-          at(at(log, position, "left", "left ear"), position, "right", "right ear"),
-          position,
-          "pair",
-          "middle",
-          "all round",
-        ),
+      well,
       find(
         find(find(empty, "left", "nothing"), "right", "right ear"),
         "pair",
@@ -131,13 +124,7 @@ describe("moves", () => {
       { entry: "move", move: { move: "replaced", place: "amplifier, output 1" } },
       0,
     );
-    const well = find(
-      find(find(moved, "left", "left ear"), "right", "right ear"),
-      "pair",
-      "middle",
-      "all round",
-    );
-    expect(derived(well).state("position 1")).toBe("healthy");
+    expect(derived(well(moved, "position 1")).state("position 1")).toBe("healthy");
   });
 
   test("words that no list has say nothing, and never make a position healthy", () => {
