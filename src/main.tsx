@@ -1,5 +1,5 @@
 import { render } from "preact";
-import { createPlayer } from "#audio/player.ts";
+import { createPlayer } from "#audio/web-player.ts";
 import { createStore } from "#storage/store.ts";
 import { App } from "#ui/screens/app.tsx";
 import "#ui/style.css";

@@ -33,5 +33,17 @@ export const moved = (course: Course, by: Decibels, now: Seconds): Course => ({
   since: now,
 });
 
+/** The energy of a sound that follows a course from one time to another, full scale RMS for a second being one. */
+export function energyOf(course: Course, from: Seconds, to: Seconds): number {
+  const settled = Math.min(to, Math.max(from, arrival(course)));
+  const [first, last] = [powerAt(course, from), powerAt(course, settled)];
+  // A straight line in decibels is an exponential in power: its mean is that of logarithms.
+  const ratio = last / first;
+  const mean = Math.abs(ratio - 1) < 1e-9 ? first : (last - first) / Math.log(ratio);
+  return mean * (settled - from) + powerAt(course, to) * (to - settled);
+}
+
+const powerAt = (course: Course, now: Seconds): number => fromDecibels(levelAt(course, now)) ** 2;
+
 /** What the samples of a rendered signal are multiplied by to leave at a level. */
 export const gainFor = (level: DecibelsFullScale): number => fromDecibels(level - renderedLevel);

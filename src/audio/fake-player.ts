@@ -1,11 +1,11 @@
 import type { Audition, Version } from "#core/hearing/audition.ts";
-import { startLevel } from "#core/signals/caps.ts";
 import type { SignalName } from "#core/signals/catalogue.ts";
-import type { EarMatrix } from "./ear-matrix.ts";
+import type { Decibels } from "#core/units/units.ts";
 import type { Ending, Player } from "./player.ts";
-import type { AuditionHow } from "./programme.ts";
+import type { AuditionHow, PlayHow } from "./programme.ts";
+import type { Route } from "./route.ts";
 import { Watched } from "./watched.ts";
-import type { World } from "./world.ts";
+import { atFirst, type World } from "./world.ts";
 
 type Press = "warm" | "silence" | "louder" | "softer" | "handOn" | "handOff" | "close";
 
@@ -15,8 +15,11 @@ type Call =
       readonly asked: "play";
       readonly name: SignalName;
       readonly seed: number;
-      readonly through?: EarMatrix;
+      readonly how: PlayHow;
     }
+  | { readonly asked: "arrive"; readonly place: string }
+  | { readonly asked: "balance"; readonly right: Decibels }
+  | { readonly asked: "use"; readonly route: Route }
   | { readonly asked: "audition"; readonly audition: Audition; readonly how: AuditionHow }
   | { readonly asked: "hear"; readonly version: Version }
   | { readonly asked: Press };
@@ -29,17 +32,6 @@ export interface FakePlayer extends Player {
   /** How every play ends from now on. */
   readonly endWith: (ending: Ending) => void;
 }
-
-const atFirst: World = {
-  trouble: undefined,
-  playing: false,
-  heard: undefined,
-  silences: 0,
-  level: startLevel,
-  muted: false,
-  lowered: false,
-  delay: undefined,
-};
 
 /** What a fake begins and silences: a loop lasts until it is silenced, all else ends at once as told. */
 function createFakeSound({ now, change }: Watched<World>, ending: () => Ending) {
@@ -79,7 +71,8 @@ export function createFakePlayer(): FakePlayer {
       silence();
       world.change({ silences: world.now().silences + 1 });
     }
-    if (asked === "handOn" || asked === "handOff") world.change({ muted: asked === "handOn" });
+    if (asked === "handOn" || asked === "handOff")
+      world.change({ muted: asked === "handOn", turnedUp: false });
   };
   return {
     calls,
@@ -87,17 +80,15 @@ export function createFakePlayer(): FakePlayer {
     endWith: (next) => {
       ending = next;
     },
-    play: (name, seed, through) => {
-      calls.push({ asked: "play", name, seed, ...(through && { through }) });
-      return start(false);
+    prepare: () => {},
+    play: (name, seed, how = {}) => {
+      calls.push({ asked: "play", name, seed, how });
+      return start(how.loop ?? false);
     },
+    ...settings(world, (call) => calls.push(call), silence),
     audition: (audition, how = {}) => {
       calls.push({ asked: "audition", audition, how });
       return start(how.loop ?? false, how.first ?? "healthy");
-    },
-    hear: (version) => {
-      calls.push({ asked: "hear", version });
-      if (world.now().heard) world.change({ heard: version });
     },
     rate: () => 48_000,
     warm: note("warm"),
@@ -109,5 +100,32 @@ export function createFakePlayer(): FakePlayer {
     handOff: note("handOff"),
     world: world.now,
     subscribe: world.subscribe,
+  };
+}
+
+/** What may be set whether or not something sounds. */
+function settings(
+  { now, change }: Watched<World>,
+  note: (call: Call) => void,
+  silence: () => void,
+): Pick<Player, "hear" | "balance" | "arrive" | "use"> {
+  return {
+    hear: (version) => {
+      note({ asked: "hear", version });
+      if (now().heard) change({ heard: version });
+    },
+    balance: (right) => {
+      note({ asked: "balance", right });
+      change({ balance: right });
+    },
+    arrive: (place) => {
+      note({ asked: "arrive", place });
+      silence();
+    },
+    use: (route) => {
+      note({ asked: "use", route });
+      silence();
+      change({ route, trouble: undefined });
+    },
   };
 }

@@ -1,20 +1,17 @@
 import type {
   IAudioBufferSourceNode,
-  IAudioContext,
   IAudioNode,
   IAudioParam,
   IBaseAudioContext,
-  IGainNode,
-  IOfflineAudioContext,
 } from "standardized-audio-context";
 import type { Admitted } from "#core/signals/admit.ts";
 import { peakCap } from "#core/signals/caps.ts";
 import { fromDecibels } from "#core/units/decibels.ts";
+import type { Decibels } from "#core/units/units.ts";
+import { type Sides, sharesOf } from "./balance.ts";
 import type { Shares } from "./blend.ts";
 import type { EarMatrix } from "./ear-matrix.ts";
-
-/** A context that plays, or one that renders the same to samples. */
-export type Context = IAudioContext | IOfflineAudioContext;
+import { type Context, discrete, gainNode, listen, splitter } from "./nodes.ts";
 
 export interface Graph<T extends Context> {
   /** Not started yet. */
@@ -25,6 +22,8 @@ export interface Graph<T extends Context> {
   readonly fade: IAudioParam;
   /** Gains of the two versions of an audition, to begin with the first alone; undefined for one sound. */
   readonly shares: Shares | undefined;
+  /** Gains of both sides before anything they are heard through; undefined for a sound without a balance. */
+  readonly sides: Sides | undefined;
   /** Takes the graph off the output. */
   readonly release: () => void;
 }
@@ -39,37 +38,97 @@ export interface Voice {
 export interface GraphOptions extends Voice {
   /** Another of the same length and rate, in step with the first because it comes from the same source. */
   readonly instead?: Voice | undefined;
-  /** Begin again at the end, to the sample. */
-  readonly loop?: boolean;
+  /** What is played over and over once it is reached; left out, it is played once. */
+  readonly loop?: Loop | undefined;
+  /** By how much the right is louder than the left to begin with, and that it may be changed; left out, it may not. */
+  readonly balance?: Decibels | undefined;
   /** Gain to begin with. */
   readonly gain: number;
+  /** The first of the two channels of the output that get left and right, counted from nought; nought unless given. */
+  readonly first?: number;
+}
+
+/** Samples that are played over and over: from one up to another, which is not played. */
+export interface Loop {
+  readonly from: number;
+  readonly to: number;
 }
 
 /** No sample leaves greater than this, full scale 1. */
 const cap = fromDecibels(peakCap);
 
 /**
- * Gate two, the only way to an output: samples, ears, level, fade, and a shaper that caps whatever comes, exactly
- * linear below the cap. The same function serves the context that plays and the one that proves it.
+ * Gate two, the only way to an output: samples, balance, ears, level, fade, and a shaper that caps whatever comes, exactly
+ * linear below the cap; then the pair of channels it is for. The same function serves the context that plays and the one
+ * that proves it.
  */
 export function buildGraph<T extends Context>(
   context: IBaseAudioContext<T>,
   options: GraphOptions,
 ): Graph<T> {
-  const source = context.createBufferSource();
-  source.buffer = bufferOf(context, options);
-  source.loop = options.loop ?? false;
+  const source = sourceOf(context, options);
   const level = gainNode(context, options.gain);
   const fade = gainNode(context, 1);
   const toShaper = gainNode(context, 1 / cap);
   const shaper = discrete(context.createWaveShaper(), 2);
   shaper.curve = new Float32Array([-cap, 0, cap]);
-  const shares = connectVoices(context, source, options, level);
+  const { from, sides } = balanced(context, source, options.balance);
+  const shares = connectVoices(context, from, options, level);
   level.connect(fade);
   fade.connect(toShaper);
   toShaper.connect(shaper);
-  shaper.connect(context.destination);
-  return { source, level: level.gain, fade: fade.gain, shares, release: () => shaper.disconnect() };
+  const last = onPair(context, shaper, options.first ?? 0);
+  last.connect(context.destination);
+  const release = () => last.disconnect();
+  return { source, level: level.gain, fade: fade.gain, shares, sides, release };
+}
+
+function sourceOf<T extends Context>(
+  context: IBaseAudioContext<T>,
+  options: GraphOptions,
+): IAudioBufferSourceNode<T> {
+  const source = context.createBufferSource();
+  source.buffer = bufferOf(context, options);
+  if (options.loop === undefined) return source;
+  const { rate } = options.sound;
+  source.loop = true;
+  source.loopStart = options.loop.from / rate;
+  source.loopEnd = options.loop.to / rate;
+  return source;
+}
+
+/** The source with a gain on each side, where there is a balance to be kept. */
+function balanced<T extends Context>(
+  context: IBaseAudioContext<T>,
+  source: IAudioNode<T>,
+  balance: Decibels | undefined,
+): { readonly from: IAudioNode<T>; readonly sides: Sides | undefined } {
+  if (balance === undefined) return { from: source, sides: undefined };
+  const shares = sharesOf(balance);
+  const apart = splitter(context, source, 2);
+  const both = context.createChannelMerger(2);
+  const side = (gain: number, channel: number) => {
+    const node = gainNode(context, gain, 1);
+    apart.connect(node, channel);
+    node.connect(both, 0, channel);
+    return node.gain;
+  };
+  return { from: both, sides: { left: side(shares.left, 0), right: side(shares.right, 1) } };
+}
+
+/** Both sides on the pair of channels that begins with the first; the others get nothing. */
+function onPair<T extends Context>(
+  context: IBaseAudioContext<T>,
+  node: IAudioNode<T>,
+  first: number,
+): IAudioNode<T> {
+  const { channelCount } = context.destination;
+  if (channelCount <= 2) return node;
+  const apart = splitter(context, node, 2);
+  const all = context.createChannelMerger(channelCount);
+  apart.connect(all, 0, first);
+  apart.connect(all, 1, first + 1);
+  return all;
 }
 
 /** The samples of all voices: two channels each. */
@@ -109,54 +168,3 @@ function connectVoices<T extends Context>(
 }
 
 const asItIs: EarMatrix = { ll: 1, lr: 0, rl: 0, rr: 1 };
-
-function splitter<T extends Context>(
-  context: IBaseAudioContext<T>,
-  source: IAudioNode<T>,
-  channels: number,
-): IAudioNode<T> {
-  const sides = context.createChannelSplitter(channels);
-  source.connect(sides);
-  return sides;
-}
-
-/** From two channels, the first of them given: a gain for each entry that is not zero, and a merger. */
-function listen<T extends Context>(
-  context: IBaseAudioContext<T>,
-  channels: IAudioNode<T>,
-  first: number,
-  { ll, lr, rl, rr }: EarMatrix,
-): IAudioNode<T> {
-  const ears = context.createChannelMerger(2);
-  const entries: [gain: number, channel: number, ear: number][] = [
-    [ll, first, 0],
-    [lr, first + 1, 0],
-    [rl, first, 1],
-    [rr, first + 1, 1],
-  ];
-  for (const [gain, channel, ear] of entries) {
-    if (gain === 0) continue;
-    const entry = gainNode(context, gain, 1);
-    channels.connect(entry, channel);
-    entry.connect(ears, 0, ear);
-  }
-  return ears;
-}
-
-function gainNode<T extends Context>(
-  context: IBaseAudioContext<T>,
-  gain: number,
-  channels = 2,
-): IGainNode<T> {
-  const node = discrete(context.createGain(), channels);
-  node.gain.value = gain;
-  return node;
-}
-
-/** A browser that mixes channels up or down would make one side of two: never. */
-function discrete<N extends IAudioNode<Context>>(node: N, channels: number): N {
-  node.channelCount = channels;
-  node.channelCountMode = "explicit";
-  node.channelInterpretation = "discrete";
-  return node;
-}

@@ -32,3 +32,9 @@ export const afterTrouble = ({ course, before }: Loudness): Loudness => ({
   course: steady(Math.min(startLevel, course.to)),
   before,
 });
+
+/** At another place: as it was left there, but no louder than it is here. */
+export function arriving(there: Loudness, { course }: Loudness, now: Seconds): Loudness {
+  const most = Math.min(levelAt(course, now), course.to);
+  return { ...there, course: steady(Math.min(there.course.to, most)) };
+}

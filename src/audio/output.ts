@@ -1,11 +1,24 @@
 import type { IAudioContext } from "standardized-audio-context";
 import type { Seconds } from "#core/units/units.ts";
+import { type Route, systemRoute } from "./route.ts";
 
 /** What can be wrong with the way out. */
-export type OutputTrouble = "no output" | "suspended" | "lost" | "hidden" | "not loaded";
+export type OutputTrouble =
+  | "no output"
+  | "suspended"
+  | "lost"
+  | "hidden"
+  | "not loaded"
+  /** The device that was chosen is not there any more. */
+  | "gone"
+  /** The browser would not play to the device that was chosen. */
+  | "not that device";
+
+/** What makes a context: on a device by its name in this page, or on the system's own. Throws when there is none to be had. */
+export type NewContext = (device?: string) => IAudioContext;
 
 /** Fetches the file that makes contexts. */
-export type Load = () => Promise<{ readonly newContext: () => IAudioContext }>;
+export type Load = () => Promise<{ readonly newContext: NewContext }>;
 
 /** A browser that has not begun within this time is not going to; milliseconds. */
 const patience = 2000;
@@ -19,8 +32,9 @@ const farewell = 100;
 export class Output {
   readonly #load: Load;
   readonly #onTrouble: (why: OutputTrouble) => void;
-  #make: (() => IAudioContext) | undefined;
+  #make: NewContext | undefined;
   #context: IAudioContext | undefined;
+  #route = systemRoute;
 
   constructor(load: Load, onTrouble: (why: OutputTrouble) => void) {
     this.#load = load;
@@ -32,6 +46,16 @@ export class Output {
   /** The context in use, if there is one. */
   get context(): IAudioContext | undefined {
     return this.#context;
+  }
+
+  get route(): Route {
+    return this.#route;
+  }
+
+  /** Sends the sound another way from the next press on; the context in use is given up. */
+  use(route: Route): void {
+    this.drop();
+    this.#route = route;
   }
 
   /** From the program to the ear, as far as the browser knows; undefined where it does not say. */
@@ -52,14 +76,14 @@ export class Output {
   }
 
   /**
-   * A running context with two channels, or why not. To be called in a press: when `warm` is done the context is made before
-   * this returns, else within the few seconds that a press counts for.
+   * A running context with the channels of the route, or why not. To be called in a press: when `warm` is done the context is
+   * made before this returns, else within the few seconds that a press counts for.
    */
   async open(): Promise<IAudioContext | OutputTrouble> {
     if (document.hidden) return "hidden";
     if (this.#make === undefined && !(await this.warm())) return "not loaded";
     const context = this.#made();
-    if (context === undefined) return "no output";
+    if (typeof context === "string") return context;
     if (!(await runs(context))) return "suspended";
     return document.hidden ? "hidden" : context;
   }
@@ -78,14 +102,21 @@ export class Output {
     navigator.mediaDevices?.removeEventListener("devicechange", this.#onDevices);
   }
 
-  /** The context, made if need be; undefined when there is no output, or none with two sides. */
-  #made(): IAudioContext | undefined {
+  /** The context, made if need be; else why there is none on this route. */
+  #made(): IAudioContext | OutputTrouble {
+    const { device, first } = this.#route;
     try {
-      this.#context ??= this.#watched(this.#make?.());
+      this.#context ??= this.#watched(this.#make?.(device?.id));
     } catch {
-      return undefined;
+      return device ? "not that device" : "no output";
     }
-    return (this.#context?.destination.maxChannelCount ?? 0) < 2 ? undefined : this.#context;
+    const context = this.#context;
+    if (device && nativeOf(context)?.sinkId !== device.id) return "not that device";
+    const channels = context?.destination.maxChannelCount ?? 0;
+    if (context === undefined || channels < first + 2) return "no output";
+    // Of a device with more channels all are opened, so that none but the pair gets anything.
+    if (first > 0) context.destination.channelCount = channels;
+    return context;
   }
 
   #watched(context: IAudioContext | undefined): IAudioContext | undefined {
@@ -109,8 +140,16 @@ export class Output {
     if (document.hidden) this.#lose(this.#context, "hidden");
   };
 
-  /** Another device is another loudness: begin again. */
-  readonly #onDevices = () => this.#lose(this.#context, "lost");
+  /** What the system plays to may be another device now, and another loudness: begin again. One that was chosen is still itself. */
+  readonly #onDevices = async () => {
+    const { device } = this.#route;
+    if (device === undefined) return this.#lose(this.#context, "lost");
+    const all = await navigator.mediaDevices.enumerateDevices().catch(() => []);
+    const there = all.some(
+      ({ kind, deviceId }) => kind === "audiooutput" && deviceId === device.id,
+    );
+    if (!there && device === this.#route.device) this.#onTrouble("gone");
+  };
 }
 
 /** Whether the context runs, after having been asked to. */
@@ -122,7 +161,12 @@ async function runs(context: IAudioContext): Promise<boolean> {
   return context.state === "running";
 }
 
-/** The browser's own context: the library does not hand `outputLatency` on. */
-const nativeOf = (context: IAudioContext | undefined): { outputLatency?: number } | undefined =>
-  (context as unknown as { _nativeAudioContext?: { outputLatency?: number } } | undefined)
-    ?._nativeAudioContext;
+interface Native {
+  readonly outputLatency?: number;
+  /** The device it plays to: none for the system's own. */
+  readonly sinkId?: unknown;
+}
+
+/** The browser's own context: the library does not hand on what it knows of its output. */
+const nativeOf = (context: IAudioContext | undefined): Native | undefined =>
+  (context as unknown as { _nativeAudioContext?: Native } | undefined)?._nativeAudioContext;

@@ -1,6 +1,6 @@
 import type { IAudioContext, IAudioParam } from "standardized-audio-context";
 import type { Version } from "#core/hearing/audition.ts";
-import type { Seconds } from "#core/units/units.ts";
+import type { Decibels, Seconds } from "#core/units/units.ts";
 import { type Blend, beginBlend, followBlend, toward } from "./blend.ts";
 import { arrival, type Course, gainFor, levelAt } from "./course.ts";
 import { buildGraph, type Graph } from "./graph.ts";
@@ -14,17 +14,27 @@ const longestLead: Seconds = 0.05;
 
 export type PlayingGraph = Graph<IAudioContext>;
 
-/** Starts a programme along a course of level; `onEnd` is called when its last sample has been played. */
+/** What a programme begins with. */
+export interface Beginning {
+  readonly course: Course;
+  readonly blend: Blend;
+  /** By how much the right is louder than the left, where the programme has a balance. */
+  readonly balance: Decibels;
+  /** The first channel of the pair it is played on. */
+  readonly first: number;
+}
+
+/** Starts a programme; `onEnd` is called when its last sample has been played. */
 export function begin(
   context: IAudioContext,
   programme: Programme,
-  course: Course,
-  blend: Blend,
+  { course, blend, balance, first }: Beginning,
   onEnd: () => void,
 ): PlayingGraph {
   const now = context.currentTime;
-  const loop = programme.lasts === "until silenced";
-  const graph = buildGraph(context, { ...programme, loop, gain: gainFor(levelAt(course, now)) });
+  const gain = gainFor(levelAt(course, now));
+  const leaning = programme.balanced ? balance : undefined;
+  const graph = buildGraph(context, { ...programme, balance: leaning, gain, first });
   follow(graph.level, course, now);
   if (graph.shares) beginBlend(graph.shares, blend, now);
   graph.source.onended = () => {

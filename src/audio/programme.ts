@@ -1,5 +1,5 @@
 import type { Arrival, Audition, Version } from "#core/hearing/audition.ts";
-import { admit } from "#core/signals/admit.ts";
+import { type Admitted, admit } from "#core/signals/admit.ts";
 import { renderedLevel } from "#core/signals/caps.ts";
 import { type SignalName, signals } from "#core/signals/catalogue.ts";
 import { render } from "#core/signals/render.ts";
@@ -7,7 +7,17 @@ import type { Sound } from "#core/signals/sound.ts";
 import { fromDecibels } from "#core/units/decibels.ts";
 import type { DecibelsFullScale, Hertz, Seconds } from "#core/units/units.ts";
 import { type EarMatrix, tamed } from "./ear-matrix.ts";
-import type { Voice } from "./graph.ts";
+import type { Loop, Voice } from "./graph.ts";
+
+/** How a signal is played. */
+export interface PlayHow {
+  /** As a feed with this matrix would sound; left out, as it is. */
+  readonly through?: EarMatrix | undefined;
+  /** Over and over without a seam, until silenced; once unless true. */
+  readonly loop?: boolean;
+  /** With the balance that `Player.balance` sets; without any unless true. */
+  readonly balanced?: boolean;
+}
 
 export interface AuditionHow {
   /** From the beginning again, without a gap, until silenced; once unless true. */
@@ -20,21 +30,67 @@ export interface AuditionHow {
 export interface Programme extends Voice {
   /** In step with it and heard instead of it when asked. */
   readonly instead?: Voice;
-  /** From the beginning again without end, or how long it takes. */
-  readonly lasts: "until silenced" | Seconds;
+  /** What is played over and over; left out, it is played once. */
+  readonly loop?: Loop | undefined;
+  readonly balanced?: boolean;
+  /** Once through. */
+  readonly lasts: Seconds;
+  /** What part of that time something sounds. */
+  readonly sounding: number;
+  /** The volume may have been turned up for it. */
+  readonly turnedUp?: boolean;
 }
 
-/** A signal as it is or as a feed with this ear matrix would sound; undefined when it may not be played. */
+/** A signal as told; undefined when it may not be played. */
 export function ofSignal(
   name: SignalName,
   seed: number,
   rate: Hertz,
-  through?: EarMatrix,
+  { through, loop, balanced }: PlayHow,
+  kept: Prepared,
 ): Programme | undefined {
-  const sound = admit(evenly(render(name, rate, seed), signals[name].level));
+  const { duration, turnedUp } = signals[name];
+  const sound = kept.get(name, seed, rate);
   const ears = through && tamed(through);
-  if ("refused" in sound || (through && !ears)) return undefined;
-  return { sound, through: ears, lasts: signals[name].duration };
+  if (sound === undefined || (through && !ears)) return undefined;
+  return {
+    sound,
+    through: ears,
+    loop: loop ? (signals[name].loop?.(rate) ?? whole(sound)) : undefined,
+    balanced: balanced ?? false,
+    lasts: duration,
+    sounding: soundingIn(name, seed) / duration,
+    turnedUp: turnedUp ?? false,
+  };
+}
+
+const whole = ({ left }: Sound): Loop => ({ from: 0, to: left.length });
+
+const soundingIn = (name: SignalName, seed: number): Seconds =>
+  signals[name].stretches(seed).reduce((sum, { start, end }) => sum + end - start, 0);
+
+/** As many sounds are kept ready as a check and its neighbours need. */
+const mostKept = 4;
+
+/** Signals that passed gate one, the latest few: the next press of the same sounds at once. */
+export class Prepared {
+  readonly #kept = new Map<string, Admitted | undefined>();
+
+  /** The samples of a signal, at the level that all are played at; undefined when it may not be played. */
+  get(name: SignalName, seed: number, rate: Hertz): Admitted | undefined {
+    const key = JSON.stringify([name, rate, signals[name].stretches(seed)]);
+    const sound = this.#kept.has(key) ? this.#kept.get(key) : made(name, seed, rate);
+    this.#kept.delete(key);
+    this.#kept.set(key, sound);
+    const [oldest] = this.#kept.keys();
+    if (this.#kept.size > mostKept && oldest !== undefined) this.#kept.delete(oldest);
+    return sound;
+  }
+}
+
+function made(name: SignalName, seed: number, rate: Hertz): Admitted | undefined {
+  const sound = admit(evenly(render(name, rate, seed), signals[name].level));
+  return "refused" in sound ? undefined : sound;
 }
 
 /** A sound brought to the level that all are rendered at, so that the same setting is as loud. */
@@ -52,8 +108,14 @@ export function ofAudition({ healthy, faulty }: Audition, loop: boolean): Progra
     first?.sound.rate === second?.sound.rate &&
     first?.sound.left.length === second?.sound.left.length;
   if (first === undefined || second === undefined || !inStep) return undefined;
-  const { left, rate } = first.sound;
-  return { ...first, instead: second, lasts: loop ? "until silenced" : left.length / rate };
+  const { sound } = first;
+  return {
+    ...first,
+    instead: second,
+    loop: loop ? whole(sound) : undefined,
+    lasts: sound.left.length / sound.rate,
+    sounding: 1,
+  };
 }
 
 function voiceOf({ sound, turned: [left, right] }: Arrival): Voice | undefined {

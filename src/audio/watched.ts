@@ -9,8 +9,10 @@ export class Watched<T extends object> {
 
   readonly now = (): T => this.#now;
 
-  /** The value with this part changed, and all who watch are told. */
+  /** The value with this part changed, and all who watch are told; where it is so already, nobody is. */
   readonly change = (part: Partial<T>): void => {
+    const keys = Object.keys(part) as (keyof T)[];
+    if (keys.every((key) => Object.is(this.#now[key], part[key]))) return;
     this.#now = { ...this.#now, ...part };
     for (const listener of this.#listeners) listener();
   };

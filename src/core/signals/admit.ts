@@ -1,6 +1,7 @@
 import { toDecibels } from "#core/units/decibels.ts";
 import { capWindow, levelCap, peakCap } from "./caps.ts";
 import { edgeRise, steepestEdge } from "./edges.ts";
+import { RunningMean } from "./running-mean.ts";
 import type { Sound } from "./sound.ts";
 
 export type Refusal =
@@ -80,44 +81,27 @@ const countNotFinite: Measure = (channel) => {
   return count;
 };
 
-const peak: Measure = (channel) => {
-  let greatest = 0;
-  for (let n = 0; n < channel.length; n += 1)
-    greatest = Math.max(greatest, Math.abs(channel[n] ?? 0));
-  return greatest;
-};
+const peak: Measure = (channel) => greatest(channel, (sample) => sample);
 
-const power: Measure = (channel, rate) =>
-  greatest(
-    means(
-      Float64Array.from(channel, (sample) => sample * sample),
-      widthOf(rate, 1),
-    ),
-  );
+const power: Measure = (channel, rate) => {
+  const mean = new RunningMean(widthOf(rate, 1), channel.length);
+  return greatest(channel, (sample) => mean.push(sample * sample));
+};
 
 /** Twice over half the window: what swings slowly, as a deep tone does, is no offset. */
 const offset: Measure = (channel, rate) => {
-  const width = widthOf(rate, 2);
-  return greatest(means(means(Float64Array.from(channel), width), width));
+  const half = () => new RunningMean(widthOf(rate, 2), channel.length);
+  const [once, twice] = [half(), half()];
+  return greatest(channel, (sample) => twice.push(once.push(sample)));
 };
 
 /** Samples in a part of the `capWindow`. */
-const widthOf = (rate: number, parts: number): number =>
-  Math.max(1, Math.round((capWindow * rate) / parts));
+const widthOf = (rate: number, parts: number): number => Math.round((capWindow * rate) / parts);
 
-/** For each sample the mean of so many up to it; silence goes before. */
-function means(channel: Float64Array, width: number): Float64Array {
-  const made = new Float64Array(channel.length);
-  let total = 0;
-  for (let n = 0; n < made.length; n += 1) {
-    total += (channel[n] ?? 0) - (channel[n - width] ?? 0);
-    made[n] = total / width;
-  }
-  return made;
-}
-
-const greatest = (values: Float64Array): number => {
+/** The greatest that is made of a channel's samples, taken in order. */
+function greatest(channel: Float32Array, made: (sample: number) => number): number {
   let most = 0;
-  for (const value of values) most = Math.max(most, Math.abs(value));
+  for (let n = 0; n < channel.length; n += 1)
+    most = Math.max(most, Math.abs(made(channel[n] ?? 0)));
   return most;
-};
+}

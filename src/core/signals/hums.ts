@@ -8,8 +8,8 @@ import { scaledTo } from "./tones.ts";
 const harmonics = [0, -14, -6, -20, -12, -24, -16];
 
 /** A mains hum to compare one with, on both channels. */
-const hum = (mains: Hertz): Signal =>
-  ofTones(
+const hum = (mains: Hertz): Signal => ({
+  ...ofTones(
     4.2,
     [
       {
@@ -25,7 +25,9 @@ const hum = (mains: Hertz): Signal =>
       },
     ],
     { peak: -18.5, loop: { from: 1, to: 2 } },
-  );
+  ),
+  turnedUp: true,
+});
 
 export const hum50 = hum(50);
 export const hum60 = hum(60);

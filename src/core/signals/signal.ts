@@ -28,6 +28,8 @@ export interface Signal {
   readonly stretches: (seed: number) => readonly Stretch[];
   /** From one of these samples up to the other it may be played over and over without a seam. */
   readonly loop?: (rate: Hertz) => { readonly from: number; readonly to: number };
+  /** Whoever listens may turn the volume up for it: before the next sound it must go back down. */
+  readonly turnedUp?: true;
   /** Fills both channels, `duration` long, at a rate. Nothing it makes lies above 0.45 of the rate. */
   readonly fill: (channels: Channels, rate: Hertz, seed: number) => void;
 }

@@ -6,5 +6,6 @@ export const silence: Signal = {
   level: Number.NEGATIVE_INFINITY,
   peak: Number.NEGATIVE_INFINITY,
   stretches: () => [],
+  turnedUp: true,
   fill: () => {},
 };

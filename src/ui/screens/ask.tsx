@@ -13,9 +13,11 @@ import {
   beforePlaying,
   questionNow,
 } from "./ask-state.ts";
+import { benchEars } from "./bench-ears.ts";
 import { Level } from "./level.tsx";
 import { Play } from "./play.tsx";
 import type { AtPosition } from "./position-screen.tsx";
+import { usePlace } from "./use-place.ts";
 
 type Props = AtPosition & { readonly asked: AskedByEar };
 
@@ -25,8 +27,11 @@ export function Ask(props: Props) {
   const check = earCheck(asked.check);
   const [state, setState] = useState<AskState>(beforePlaying);
   const { page, world, edges } = held;
+  usePlace(held, asked.position, check.signal);
   const play = async () => {
     if (world.playing) return;
+    // The same once more: for hiss, with the volume still up.
+    if (world.turnedUp && state.phase === "question") edges.player.handOff();
     held.change((one) => ({ ...one, sounded: true }));
     const seed = edges.chance();
     const played = await playThrough(props, check, seed);
@@ -45,12 +50,7 @@ export function Ask(props: Props) {
     <section class={world.playing ? "ask listening" : "ask"}>
       <Asked {...props} check={check} state={state} />
       {state.phase === "play" || question === undefined ? (
-        <Play
-          muted={world.muted}
-          facing={page.facing}
-          onPlay={play}
-          onHandsOff={edges.player.handOff}
-        />
+        <Play held={held} onPlay={play} />
       ) : (
         <Answers
           key={`${state.first === undefined} ${state.given.length}`}
@@ -96,10 +96,8 @@ async function playThrough(
   { signal }: EarCheck,
   seed: number,
 ): Promise<boolean> {
-  const { moves } = derived.evidence.era.course;
-  const gains = bench?.gains(asked.position, moves, page.log.length);
-  const ears = gains && { ll: gains[0], lr: gains[1], rl: gains[2], rr: gains[3] };
-  const { ended } = await edges.player.play(signal, seed, ears);
+  const through = benchEars(bench, derived, asked.position, page.log.length);
+  const { ended } = await edges.player.play(signal, seed, { through });
   return ended === "played";
 }
 
@@ -109,6 +107,7 @@ function hint({ held, ready, position, asked }: Props, { phase }: AskState): str
     return asked.check === "cup" && ready.bench
       ? "Point at the ear it is in: the letter drawn there is the answer."
       : "As the person wearing them hears it.";
+  if (held.world.turnedUp) return "Volume back down: it was turned up to listen for hiss or hum.";
   if (held.world.muted) return "Muted: a hand was on the gear.";
   if (held.world.lowered)
     return "It comes back 20 dB lower. Press louder, step by step, until it is as it was.";

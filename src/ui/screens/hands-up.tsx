@@ -16,8 +16,9 @@ import {
   turns,
 } from "./hands-up-state.ts";
 import { Level } from "./level.tsx";
-import { PlaySign } from "./play.tsx";
+import { mutedWords, PlaySign } from "./play.tsx";
 import type { Ready } from "./ready.ts";
+import { usePlace, wholeTable } from "./use-place.ts";
 import type { Session } from "./use-session.ts";
 
 interface Props {
@@ -29,7 +30,8 @@ interface Props {
 export function HandsUp({ held, ready }: Props) {
   const [seats] = useState(() => seatsToPass(ready.derived));
   const [pass, setPass] = useState(firstTurn);
-  const { playing, muted } = held.world;
+  const { playing, muted, turnedUp } = held.world;
+  usePlace(held, wholeTable, "left-ident");
   useStop(held);
   const now = turns[pass.turn];
   if (now === undefined) return null;
@@ -57,7 +59,7 @@ export function HandsUp({ held, ready }: Props) {
         onTap={(id) => setPass(tapped(pass, id))}
       />
       <div class="foot">
-        <PlayOnce first={pass.phase === "play"} muted={muted} onPlay={play} />
+        <PlayOnce first={pass.phase === "play"} muted={muted} turnedUp={turnedUp} onPlay={play} />
         {pass.phase === "point" && (
           <button type="button" class="main" onClick={next}>
             {nextWords(seats, pass)}
@@ -93,13 +95,14 @@ function useStop({ world: { playing }, show }: Session): void {
 interface PlayProps {
   readonly first: boolean;
   readonly muted: boolean;
+  readonly turnedUp: boolean;
   readonly onPlay: () => void;
 }
 
-const PlayOnce = ({ first, muted, onPlay }: PlayProps) => (
+const PlayOnce = ({ first, muted, turnedUp, onPlay }: PlayProps) => (
   <button type="button" class={first ? "play" : "play again"} onClick={onPlay}>
     {!muted && <PlaySign />}
-    {muted ? "Hands are off the gear" : playWords(first)}
+    {muted ? mutedWords(turnedUp) : playWords(first)}
   </button>
 );
 

@@ -2,32 +2,38 @@ import type { ComponentChildren } from "preact";
 import { useRef } from "preact/hooks";
 import { HeadPicture } from "#ui/parts/head-picture.tsx";
 import { useArrival } from "#ui/parts/use-arrival.ts";
+import type { Held } from "./use-page.ts";
 
 interface Props {
-  readonly muted: boolean;
-  readonly facing: boolean;
+  readonly held: Held;
   readonly onPlay: () => void;
-  readonly onHandsOff: () => void;
 }
 
-/** The head, waiting, and the press that sounds; while a hand is on the gear, the press that says it is off. */
-export const Play = ({ muted, facing, onPlay, onHandsOff }: Props) => (
-  <div class="sounding">
-    <div class={facing ? "stage facing" : "stage"}>
-      <HeadPicture />
+/** The head, waiting, and the press that sounds; while it is muted, the press that says it may sound again. */
+export function Play({ held: { page, world, edges }, onPlay }: Props) {
+  const { muted, turnedUp } = world;
+  return (
+    <div class="sounding">
+      <div class={page.facing ? "stage facing" : "stage"}>
+        <HeadPicture />
+      </div>
+      {muted ? (
+        <FirstButton key="hands" kind="play hands" onPress={edges.player.handOff}>
+          {mutedWords(turnedUp)}
+        </FirstButton>
+      ) : (
+        <FirstButton key="play" kind="play" onPress={onPlay}>
+          <PlaySign />
+          Play
+        </FirstButton>
+      )}
     </div>
-    {muted ? (
-      <FirstButton key="hands" kind="play hands" onPress={onHandsOff}>
-        Hands are off the gear
-      </FirstButton>
-    ) : (
-      <FirstButton key="play" kind="play" onPress={onPlay}>
-        <PlaySign />
-        Play
-      </FirstButton>
-    )}
-  </div>
-);
+  );
+}
+
+/** What ends the silence: a hand taken away, or the volume turned back down. */
+export const mutedWords = (turnedUp: boolean): string =>
+  turnedUp ? "The volume is back down" : "Hands are off the gear";
 
 interface FirstProps {
   readonly kind: string;

@@ -6,6 +6,7 @@ import { Point } from "#ui/parts/complaint-point.tsx";
 import { Roving } from "#ui/parts/roving.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
 import { TwistPicture } from "#ui/parts/twist-picture.tsx";
+import { benchEars } from "./bench-ears.ts";
 import { Heading } from "./frame.tsx";
 import { useHandOn } from "./hands.ts";
 import { PlaySign } from "./play.tsx";
@@ -16,8 +17,8 @@ import { WayPicture } from "./way-picture.tsx";
 type Twist = Extract<Asked, { check: "twist" }>;
 type Props = AtPosition & { readonly asked: Twist };
 
-/** As long as a plug is twisted: three rounds of the rotation, so often. */
-const playings = 4;
+/** As long as a plug of the bench is twisted: three rounds of the rotation, so often. */
+const benchPlayings = 4;
 
 const question = "Twist it gently: does anything change?";
 
@@ -66,20 +67,19 @@ export function TwistScreen(props: Props) {
   );
 }
 
-/** Plays left, right and middle over and over; it ends with the screen, with Silence, or after some seconds. */
+/** Plays left, right and middle over and over; it ends with the screen or with Silence. */
 async function playOn({ held, ready: { bench, derived }, position }: Props): Promise<void> {
-  const { player, chance } = held.edges;
+  const { player } = held.edges;
   if (held.world.muted) player.handOff();
   held.change((one) => ({ ...one, sounded: true }));
-  const seed = chance();
-  for (let at = 0; at < playings; at++) {
-    const gains = bench?.gains(
-      position,
-      derived.evidence.era.course.moves,
-      held.page.log.length + at,
-    );
-    const ears = gains && { ll: gains[0], lr: gains[1], rl: gains[2], rr: gains[3] };
-    const { ended } = await player.play("rotation", seed, ears);
+  if (bench === undefined) {
+    await player.play("rotation", 0, { loop: true });
+    return;
+  }
+  // What comes and goes in the bench's rig is drawn anew each time.
+  for (let at = 0; at < benchPlayings; at++) {
+    const through = benchEars(bench, derived, position, held.page.log.length + at);
+    const { ended } = await player.play("rotation", 0, { through });
     if (ended !== "played") return;
   }
 }

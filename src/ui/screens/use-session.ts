@@ -17,7 +17,8 @@ export function useSession(held: Held): Session {
   const ready = useReady(page, () => change(dropped));
   const go = (next: Page) => {
     player.silence();
-    if (player.world().muted && asksForSound(next)) player.handOff();
+    const { muted, turnedUp } = player.world();
+    if (muted && !turnedUp && asksForSound(next)) player.handOff();
     change(() => next);
   };
   return {

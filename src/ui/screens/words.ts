@@ -12,6 +12,9 @@ export const troubleWords: Readonly<Record<Trouble, string>> = {
     "The page was out of sight, so the sound was stopped. Press Play when you are back: it starts quietly.",
   "not loaded":
     "The part that makes the sound did not load. Look at the connection and press Play again; if that does not help, reload the page. Nothing is lost.",
+  gone: "The output that was chosen has gone, so the sound was stopped. Plug it in again, or choose another under Sound out.",
+  "not that device":
+    "The browser would not play to the output that was chosen. Choose it again under Sound out, or let the system choose.",
   refused:
     "This sound did not pass the check that protects ears, so it was not played. Reload the page; if it comes back, do not use this copy.",
 };

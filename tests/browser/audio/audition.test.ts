@@ -46,7 +46,8 @@ describe("an audition", () => {
     expect(player.world()).toMatchObject({ playing: true, heard: "faulty" });
     expect(await ending).toEqual({ ended: "played" });
     stop();
-    expect(heard).toEqual([undefined, "healthy", "faulty", undefined]);
+    const changes = heard.filter((one, at) => at === 0 || one !== heard[at - 1]);
+    expect(changes).toEqual([undefined, "healthy", "faulty", undefined]);
     expect(player.world()).toMatchObject({ playing: false });
   });
 

@@ -26,7 +26,7 @@ async function output(
   const context = new OfflineAudioContext(options);
   const programme = ofAudition(audition, loop);
   if (programme === undefined) throw new Error("refused");
-  const graph = buildGraph(context, { ...programme, loop, gain });
+  const graph = buildGraph(context, { ...programme, gain });
   if (graph.shares === undefined) throw new Error("no shares");
   let blend: Blend = only(first);
   beginBlend(graph.shares, blend, 0);
@@ -188,6 +188,7 @@ describe("what is not an audition", () => {
 
   test("its length is told, or that it is to be silenced", () => {
     expect(ofAudition(tones, false)?.lasts).toBeCloseTo(0.3, 6);
-    expect(ofAudition(tones, true)?.lasts).toBe("until silenced");
+    expect(ofAudition(tones, false)?.loop).toBeUndefined();
+    expect(ofAudition(tones, true)?.loop).toEqual({ from: 0, to: 0.3 * rate });
   });
 });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { arrival, gainFor, levelAt, moved, steady } from "#audio/course.ts";
+import { arrival, energyOf, gainFor, levelAt, moved, steady } from "#audio/course.ts";
 import { tamed } from "#audio/ear-matrix.ts";
 
 describe("a course of level", () => {
@@ -40,6 +40,23 @@ describe("a course of level", () => {
           before = level;
         }
         expect(course.to).toBeLessThanOrEqual(-20);
+      }),
+    );
+  });
+});
+
+describe("the energy of what follows a course", () => {
+  test("is the sum of its power over time, whatever it does", () => {
+    const times = fc.double({ min: 0, max: 4, noNaN: true });
+    fc.assert(
+      fc.property(times, times, fc.integer({ min: -6, max: 6 }), (from, lasts, steps) => {
+        const course = moved(steady(-40), 3 * steps, 1);
+        const to = from + 0.01 + lasts;
+        const pieces = 4000;
+        let sum = 0;
+        for (let at = 0; at < pieces; at++)
+          sum += 10 ** (levelAt(course, from + ((at + 0.5) / pieces) * (to - from)) / 10);
+        expect(energyOf(course, from, to) / ((sum / pieces) * (to - from))).toBeCloseTo(1, 4);
       }),
     );
   });

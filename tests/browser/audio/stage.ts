@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, expect, vi } from "vitest";
-import { createPlayer, type Player } from "#audio/player.ts";
+import type { Player } from "#audio/player.ts";
+import { createPlayer } from "#audio/web-player.ts";
 import { levelOf, peakOf, soundingSpan, type Tap, tapOutputs } from "./tap.ts";
 
 /** Lengths of a knock and of a burst in seconds, stated here so that the tests do not read them from the code. */

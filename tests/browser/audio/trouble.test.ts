@@ -1,6 +1,6 @@
 import type { IAudioContext } from "standardized-audio-context";
 import { describe, expect, test, vi } from "vitest";
-import { createPlayer } from "#audio/player.ts";
+import { createPlayer } from "#audio/web-player.ts";
 import { pause, Stage, settled } from "./stage.ts";
 import { soundingSpan } from "./tap.ts";
 

@@ -1,0 +1,199 @@
+import type { Audition, Version } from "#core/hearing/audition.ts";
+import { levelStep } from "#core/signals/caps.ts";
+import type { SignalName } from "#core/signals/catalogue.ts";
+import type { Decibels, Hertz, Seconds } from "#core/units/units.ts";
+import { lean } from "./balance.ts";
+import { type Blend, only } from "./blend.ts";
+import { type Load, Output } from "./output.ts";
+import { Places } from "./places.ts";
+import type { Ending, Player } from "./player.ts";
+import { begin, cross, fadeOut, follow, type PlayingGraph } from "./playing.ts";
+import {
+  type AuditionHow,
+  ofAudition,
+  ofSignal,
+  type PlayHow,
+  Prepared,
+  type Programme,
+} from "./programme.ts";
+import type { Route } from "./route.ts";
+import { Watched } from "./watched.ts";
+import { atFirst, type Trouble, type World } from "./world.ts";
+
+/** The real player. `load` fetches the file that makes contexts. */
+export const createPlayer = (load: Load = () => import("./new-context.ts")): Player =>
+  new WebPlayer(load);
+
+/** What sounds, and since when it was last counted as heard. */
+interface Sounding {
+  readonly graph: PlayingGraph;
+  readonly programme: Programme;
+  counted: Seconds;
+}
+
+/** One press of play. */
+interface Run {
+  readonly resolve: (ending: Ending) => void;
+  blend: Blend;
+  sounding?: Sounding;
+}
+
+/** A sound that has not ended this long after it should have is on no device any more. */
+const overdue: Seconds = 2;
+/** Rate of most outputs. */
+const usualRate: Hertz = 48_000;
+
+class WebPlayer implements Player {
+  readonly #output: Output;
+  readonly #world = new Watched<World>(atFirst);
+  readonly #places = new Places(this.#world);
+  readonly #prepared = new Prepared();
+  #run: Run | undefined;
+  #sounded = false;
+
+  constructor(load: Load) {
+    this.#output = new Output(load, (why) => this.#fail(why));
+  }
+
+  readonly warm = () => void this.#output.warm();
+  readonly world = this.#world.now;
+  readonly subscribe = this.#world.subscribe;
+  readonly rate = () => this.#output.context?.sampleRate ?? usualRate;
+  readonly prepare = (name: SignalName, seed: number) =>
+    void this.#prepared.get(name, seed, this.rate());
+
+  readonly silence = () => {
+    this.#end({ ended: "silenced" });
+    this.#world.change({ silences: this.#world.now().silences + 1 });
+  };
+
+  readonly louder = () => this.#move(levelStep);
+  readonly softer = () => this.#move(-levelStep);
+
+  readonly close = () => {
+    this.silence();
+    this.#output.close();
+  };
+
+  readonly play = (name: SignalName, seed: number, how: PlayHow = {}): Promise<Ending> =>
+    this.#press((rate) => ofSignal(name, seed, rate, how, this.#prepared));
+
+  readonly audition = (audition: Audition, { loop, first }: AuditionHow = {}): Promise<Ending> =>
+    this.#press(() => ofAudition(audition, loop ?? false), first ?? "healthy");
+
+  readonly hear = (version: Version) => {
+    const [run, { context }] = [this.#run, this.#output];
+    if (run === undefined || this.#world.now().heard === undefined) return;
+    const { graph } = run.sounding ?? {};
+    run.blend = graph && context ? cross(context, graph, run.blend, version) : only(version);
+    this.#world.change({ heard: version });
+  };
+
+  readonly balance = (right: Decibels) => {
+    const { sides } = this.#run?.sounding?.graph ?? {};
+    if (sides) lean(sides, right, this.#now);
+    this.#world.change({ balance: right });
+  };
+
+  readonly arrive = (place: string) => {
+    this.silence();
+    this.#places.arrive(place, this.#now);
+  };
+
+  readonly handOn = () => {
+    this.silence();
+    this.#world.change({ muted: true, turnedUp: false });
+  };
+
+  readonly handOff = () => {
+    const { muted, turnedUp } = this.#world.now();
+    if (!muted) return;
+    if (this.#sounded && !turnedUp) this.#places.afterHand(this.#now);
+    this.#world.change({ muted: false, turnedUp: false });
+  };
+
+  readonly use = (route: Route) => {
+    this.silence();
+    this.#places.calm();
+    this.#output.use(route);
+    this.#world.change({ route, channels: undefined, delay: undefined, trouble: undefined });
+  };
+
+  /** On the context's clock; before there is one, when everything has arrived. */
+  get #now(): Seconds {
+    return this.#output.context?.currentTime ?? Number.POSITIVE_INFINITY;
+  }
+
+  /** Begins what is to be made for the output's rate, unless muted. */
+  #press(make: (rate: Hertz) => Programme | undefined, heard?: Version): Promise<Ending> {
+    this.#end({ ended: "silenced" });
+    if (this.#world.now().muted) return Promise.resolve({ ended: "silenced" });
+    return new Promise((resolve) => {
+      const run: Run = { resolve, blend: only(heard ?? "healthy") };
+      this.#run = run;
+      this.#world.change({ playing: true, trouble: undefined, heard });
+      this.#start(run, make).catch(() => this.#fail("lost", run));
+    });
+  }
+
+  async #start(run: Run, make: (rate: Hertz) => Programme | undefined): Promise<void> {
+    const context = await this.#output.open();
+    if (this.#run !== run) return;
+    if (typeof context === "string") return this.#fail(context);
+    const programme = make(context.sampleRate);
+    if (programme === undefined) return this.#fail("refused");
+    const counted = context.currentTime;
+    const { course } = this.#places;
+    const { balance, route } = this.#world.now();
+    const beginning = { course, blend: run.blend, balance, first: route.first };
+    const graph = begin(context, programme, beginning, () => {
+      if (this.#run === run) this.#end({ ended: "played" });
+    });
+    run.sounding = { graph, programme, counted };
+    this.#sounded = true;
+    this.#world.change({ channels: context.destination.maxChannelCount });
+    if (programme.loop) return;
+    setTimeout(() => this.#fail("lost", run), (programme.lasts + overdue) * 1000);
+  }
+
+  #end(ending: Ending): void {
+    const run = this.#run;
+    if (run === undefined) return;
+    this.#run = undefined;
+    this.#count(run);
+    const { graph, programme } = run.sounding ?? {};
+    if (graph && this.#output.context && ending.ended !== "played") fadeOut(graph, this.#now);
+    this.#world.change({ playing: false, heard: undefined, delay: this.#output.delay });
+    if (programme?.turnedUp) {
+      this.#places.calm();
+      this.#world.change({ muted: true, turnedUp: true });
+    }
+    run.resolve(ending);
+  }
+
+  /** Ends everything for a reason; given a run, only while that run lasts. */
+  #fail(why: Trouble, run = this.#run): void {
+    if (run !== this.#run) return;
+    this.#world.change({ trouble: why });
+    this.#end({ ended: "trouble", why });
+    this.#places.calm();
+    this.#output.drop();
+  }
+
+  #move(by: Decibels): void {
+    if (this.#output.context === undefined) return;
+    if (this.#run) this.#count(this.#run);
+    this.#places.step(by, this.#now);
+    const { graph } = this.#run?.sounding ?? {};
+    if (graph) follow(graph.level, this.#places.course, this.#now);
+  }
+
+  /** Counts what was heard of a run since it was last counted. */
+  #count({ sounding }: Run): void {
+    const { context } = this.#output;
+    if (sounding === undefined || context === undefined) return;
+    const { currentTime } = context;
+    this.#places.count(sounding.counted, currentTime, sounding.programme.sounding);
+    sounding.counted = currentTime;
+  }
+}
