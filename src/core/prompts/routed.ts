@@ -5,10 +5,12 @@ import type { Hertz, Seconds } from "#core/units/units.ts";
 export type Route = "left" | "right" | "middle" | "either ear";
 
 /**
- * How much later the right side of 'either ear' speaks. Longer than a period of the voice, so that sum and difference of the
- * sides are combs which every vowel has harmonics in, and short enough to be one voice (common practice, no source).
+ * How many milliseconds later the right side of 'either ear' speaks: longer than a period of the voice, so that sum and
+ * difference of the sides are combs which every vowel has harmonics in, and short enough to be one voice (common practice,
+ * no source).
  */
-const lag: Seconds = 0.012;
+const lag = 12;
+const millisecond: Seconds = 0.001;
 
 /**
  * A prompt on two channels. 'Either ear' is the same speech on both, the right one 12 ms late: whichever side is dead or
@@ -26,7 +28,8 @@ export function routed(samples: Float32Array, rate: Hertz, to: Route): Sound {
 }
 
 function lagging(samples: Float32Array, rate: Hertz): Sound {
-  const late = Math.round(lag * rate);
+  // Gate one looks at whole milliseconds of so many samples: what passes on the left passes on the right.
+  const late = lag * Math.max(1, Math.round(millisecond * rate));
   const at = (start: number) => {
     const channel = new Float32Array(samples.length + late);
     channel.set(samples, start);

@@ -71,6 +71,15 @@ describe("an instruction in either ear", () => {
   });
 });
 
+test("at any rate the right side is late by whole milliseconds as gate one counts them", () => {
+  for (const other of [22_050, 44_100, 88_200]) {
+    const { left, right } = routed(Float32Array.of(1), other, "either ear");
+    const late = right.indexOf(1) - left.indexOf(1);
+    expect(late % Math.round(other / 1000)).toBe(0);
+    expect(Math.abs(late / other - 0.012)).toBeLessThan(0.0001);
+  }
+});
+
 test.for(["left", "right", "middle", "either ear"] as Route[])(
   "%s: gate one lets it through, and the samples stay the caller's",
   (route) => {
