@@ -3,6 +3,7 @@ import { complaintWords } from "./english-complaints.ts";
 import { faults } from "./english-faults.ts";
 import { moves } from "./english-moves.ts";
 import { patching } from "./english-patching.ts";
+import { prompts } from "./english-prompts.ts";
 import { where } from "./english-where.ts";
 import type { Language } from "./language.ts";
 
@@ -30,6 +31,7 @@ export const english: Language = {
     matrix: "measured",
   },
   patching,
+  prompts,
   heard: places,
   complaints: complaintWords,
   checks: {

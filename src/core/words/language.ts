@@ -2,6 +2,7 @@ import type { EarCheckName } from "#core/checks/check.ts";
 import type { Complaint } from "#core/checks/complaints.ts";
 import type { Heard } from "#core/listening/heard.ts";
 import type { FaultName } from "#core/parts/fault-names.ts";
+import type { PromptWord } from "#core/prompts/words.ts";
 import type { Effect } from "#core/rig/effect.ts";
 import type { MoveWords } from "./move-words.ts";
 import type { PatchingWords } from "./patching-words.ts";
@@ -68,6 +69,8 @@ export interface Language {
   readonly where: (spot: Spot) => string;
   /** What is said before anything is plugged in. */
   readonly patching: PatchingWords;
+  /** What is spoken into the ears, and shown for it, word by word. */
+  readonly prompts: Readonly<Record<PromptWord, string>>;
 }
 
 /** Where a fault sits: its part, and its plug or socket where that matters. */

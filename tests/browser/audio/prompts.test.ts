@@ -1,0 +1,40 @@
+import { expect, test } from "vitest";
+import { joined } from "#core/prompts/joined.ts";
+import { gapsOf, type Prompt, wordsOf } from "#core/prompts/prompt.ts";
+import { routed } from "#core/prompts/routed.ts";
+import { phrases, promptWords } from "#core/prompts/words.ts";
+import { admit } from "#core/signals/admit.ts";
+
+/** The shipped files as this browser decodes them for an output of this rate. */
+async function decoded(rate: number): Promise<ReadonlyMap<string, Float32Array>> {
+  const context = new OfflineAudioContext(1, 1, rate);
+  const entries = promptWords.map(async (word) => {
+    const response = await fetch(`/prompts/en/${word}.wav`);
+    const buffer = await context.decodeAudioData(await response.arrayBuffer());
+    expect([buffer.numberOfChannels, buffer.sampleRate], word).toEqual([1, rate]);
+    return [word, buffer.getChannelData(0)] as const;
+  });
+  return new Map(await Promise.all(entries));
+}
+
+/** Together they have every word. */
+const prompts: readonly Prompt[] = [
+  ...phrases.map((prompt): Prompt => ({ prompt })),
+  ...Array.from({ length: 19 }, (_, n): Prompt => ({ prompt: "position", number: n + 1 })),
+  ...[21, 32, 43, 54, 65, 76, 87, 98].map((number): Prompt => ({ prompt: "position", number })),
+  { prompt: "outputs", numbers: [9, 56] },
+];
+
+test.for([44_100, 48_000, 96_000])(
+  "decoded at %i Hz every prompt passes gate one",
+  async (rate) => {
+    const words = await decoded(rate);
+    for (const prompt of prompts) {
+      const named = wordsOf(prompt);
+      const pieces = named.map((word) => words.get(word) ?? new Float32Array());
+      const samples = joined(pieces, rate, gapsOf(named));
+      const sound = admit(routed(samples, rate, "either ear"));
+      expect(sound, JSON.stringify(prompt)).not.toHaveProperty("refused");
+    }
+  },
+);
