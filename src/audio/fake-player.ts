@@ -1,9 +1,11 @@
 import type { Audition, Version } from "#core/hearing/audition.ts";
+import type { Prompt } from "#core/prompts/prompt.ts";
 import type { SignalName } from "#core/signals/catalogue.ts";
 import type { Decibels } from "#core/units/units.ts";
 import type { Ending, Player } from "./player.ts";
 import type { AuditionHow, PlayHow } from "./programme.ts";
 import type { Route } from "./route.ts";
+import type { SpeakHow } from "./speech.ts";
 import { Watched } from "./watched.ts";
 import { atFirst, type World } from "./world.ts";
 
@@ -17,6 +19,7 @@ type Call =
       readonly seed: number;
       readonly how: PlayHow;
     }
+  | { readonly asked: "speak"; readonly prompts: readonly Prompt[]; readonly how: SpeakHow }
   | { readonly asked: "arrive"; readonly place: string }
   | { readonly asked: "balance"; readonly right: Decibels }
   | { readonly asked: "use"; readonly route: Route }
@@ -84,6 +87,10 @@ export function createFakePlayer(): FakePlayer {
     play: (name, seed, how = {}) => {
       calls.push({ asked: "play", name, seed, how });
       return start(how.loop ?? false);
+    },
+    speak: (prompts, how = {}) => {
+      calls.push({ asked: "speak", prompts, how });
+      return start(false);
     },
     ...settings(world, (call) => calls.push(call), silence),
     audition: (audition, how = {}) => {

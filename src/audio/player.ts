@@ -1,8 +1,10 @@
 import type { Audition, Version } from "#core/hearing/audition.ts";
+import type { Prompt } from "#core/prompts/prompt.ts";
 import type { SignalName } from "#core/signals/catalogue.ts";
 import type { Decibels, Hertz } from "#core/units/units.ts";
 import type { AuditionHow, PlayHow } from "./programme.ts";
 import type { Route } from "./route.ts";
+import type { SpeakHow } from "./speech.ts";
 import type { Trouble, World } from "./world.ts";
 
 export type Ending =
@@ -22,6 +24,8 @@ export interface Player {
    * `handOff`, and the level is back at the start.
    */
   readonly play: (name: SignalName, seed: number, how?: PlayHow) => Promise<Ending>;
+  /** Says something to whoever listens, one prompt after the other. Else as `play`. */
+  readonly speak: (prompts: readonly Prompt[], how?: SpeakHow) => Promise<Ending>;
   /**
    * Plays a healthy and a faulty version in step, one of them heard; `hear` goes over to the other. Else as `play`. Once,
    * unless it is to loop: then it begins again without a gap until it is silenced. To hear one chain alone, begin with it.

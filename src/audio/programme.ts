@@ -41,18 +41,18 @@ export interface Programme extends Voice {
   readonly turnedUp?: boolean;
 }
 
-/** A signal as told; undefined when it may not be played. */
+/** A signal as told, unless it may not be played. */
 export function ofSignal(
   name: SignalName,
   seed: number,
   rate: Hertz,
   { through, loop, balanced }: PlayHow,
   kept: Prepared,
-): Programme | undefined {
+): Programme | "refused" {
   const { duration, turnedUp } = signals[name];
   const sound = kept.get(name, seed, rate);
   const ears = through && tamed(through);
-  if (sound === undefined || (through && !ears)) return undefined;
+  if (sound === undefined || (through && !ears)) return "refused";
   return {
     sound,
     through: ears,
@@ -101,13 +101,13 @@ function evenly(sound: Sound, level: DecibelsFullScale): Sound {
   return { ...sound, left: turned(sound.left), right: turned(sound.right) };
 }
 
-/** The healthy version with the faulty one instead; undefined when they are not in step or a gain is not finite. */
-export function ofAudition({ healthy, faulty }: Audition, loop: boolean): Programme | undefined {
+/** The healthy version with the faulty one instead; refused when they are not in step or a gain is not finite. */
+export function ofAudition({ healthy, faulty }: Audition, loop: boolean): Programme | "refused" {
   const [first, second] = [voiceOf(healthy), voiceOf(faulty)];
   const inStep =
     first?.sound.rate === second?.sound.rate &&
     first?.sound.left.length === second?.sound.left.length;
-  if (first === undefined || second === undefined || !inStep) return undefined;
+  if (first === undefined || second === undefined || !inStep) return "refused";
   const { sound } = first;
   return {
     ...first,

@@ -1,42 +1,26 @@
 import type { Audition, Version } from "#core/hearing/audition.ts";
+import type { Prompt } from "#core/prompts/prompt.ts";
 import { levelStep } from "#core/signals/caps.ts";
 import type { SignalName } from "#core/signals/catalogue.ts";
 import type { Decibels, Hertz, Seconds } from "#core/units/units.ts";
 import { lean } from "./balance.ts";
-import { type Blend, only } from "./blend.ts";
+import { only } from "./blend.ts";
 import { type Load, Output } from "./output.ts";
 import { Places } from "./places.ts";
 import type { Ending, Player } from "./player.ts";
-import { begin, cross, fadeOut, follow, type PlayingGraph } from "./playing.ts";
-import {
-  type AuditionHow,
-  ofAudition,
-  ofSignal,
-  type PlayHow,
-  Prepared,
-  type Programme,
-} from "./programme.ts";
+import { begin, cross, fadeOut, follow } from "./playing.ts";
+import { type AuditionHow, ofAudition, ofSignal, type PlayHow, Prepared } from "./programme.ts";
 import type { Route } from "./route.ts";
+import type { Make, Run } from "./run.ts";
+import { type FetchWord, type SpeakHow, Speech, shippedWords } from "./speech.ts";
 import { Watched } from "./watched.ts";
 import { atFirst, type Trouble, type World } from "./world.ts";
 
-/** The real player. `load` fetches the file that makes contexts. */
-export const createPlayer = (load: Load = () => import("./new-context.ts")): Player =>
-  new WebPlayer(load);
-
-/** What sounds, and since when it was last counted as heard. */
-interface Sounding {
-  readonly graph: PlayingGraph;
-  readonly programme: Programme;
-  counted: Seconds;
-}
-
-/** One press of play. */
-interface Run {
-  readonly resolve: (ending: Ending) => void;
-  blend: Blend;
-  sounding?: Sounding;
-}
+/** The real player. `load` fetches the file that makes contexts, `words` the files of what is spoken. */
+export const createPlayer = (
+  load: Load = () => import("./new-context.ts"),
+  words: FetchWord = shippedWords,
+): Player => new WebPlayer(load, words);
 
 /** A sound that has not ended this long after it should have is on no device any more. */
 const overdue: Seconds = 2;
@@ -48,10 +32,12 @@ class WebPlayer implements Player {
   readonly #world = new Watched<World>(atFirst);
   readonly #places = new Places(this.#world);
   readonly #prepared = new Prepared();
+  readonly #speech: Speech;
   #run: Run | undefined;
   #sounded = false;
 
-  constructor(load: Load) {
+  constructor(load: Load, words: FetchWord) {
+    this.#speech = new Speech(words);
     this.#output = new Output(load, (why) => this.#fail(why));
   }
 
@@ -76,7 +62,10 @@ class WebPlayer implements Player {
   };
 
   readonly play = (name: SignalName, seed: number, how: PlayHow = {}): Promise<Ending> =>
-    this.#press((rate) => ofSignal(name, seed, rate, how, this.#prepared));
+    this.#press(({ sampleRate }) => ofSignal(name, seed, sampleRate, how, this.#prepared));
+
+  readonly speak = (prompts: readonly Prompt[], how: SpeakHow = {}): Promise<Ending> =>
+    this.#press((context) => this.#speech.said(prompts, context, how));
 
   readonly audition = (audition: Audition, { loop, first }: AuditionHow = {}): Promise<Ending> =>
     this.#press(() => ofAudition(audition, loop ?? false), first ?? "healthy");
@@ -125,7 +114,7 @@ class WebPlayer implements Player {
   }
 
   /** Begins what is to be made for the output's rate, unless muted. */
-  #press(make: (rate: Hertz) => Programme | undefined, heard?: Version): Promise<Ending> {
+  #press(make: Make, heard?: Version): Promise<Ending> {
     this.#end({ ended: "silenced" });
     if (this.#world.now().muted) return Promise.resolve({ ended: "silenced" });
     return new Promise((resolve) => {
@@ -136,12 +125,14 @@ class WebPlayer implements Player {
     });
   }
 
-  async #start(run: Run, make: (rate: Hertz) => Programme | undefined): Promise<void> {
+  async #start(run: Run, make: Make): Promise<void> {
     const context = await this.#output.open();
     if (this.#run !== run) return;
     if (typeof context === "string") return this.#fail(context);
-    const programme = make(context.sampleRate);
-    if (programme === undefined) return this.#fail("refused");
+    const made = make(context);
+    const programme = made instanceof Promise ? await made : made;
+    if (this.#run !== run) return;
+    if (typeof programme === "string") return this.#fail(programme);
     const counted = context.currentTime;
     const { course } = this.#places;
     const { balance, route } = this.#world.now();

@@ -5,6 +5,8 @@ export interface Heard {
   readonly at: Seconds;
   readonly left: number;
   readonly right: number;
+  /** The browser's own context that it was heard in: its clock is its own. */
+  readonly context: BaseAudioContext;
 }
 
 export interface Tap {
@@ -60,7 +62,7 @@ function recorderOf(context: AudioContext, heard: Heard[], connect: Connect): Au
     const [left, right, times] = [0, 1, 2].map((n) => inputBuffer.getChannelData(n).slice());
     for (const [n, at] of (times ?? []).entries()) {
       if (at === 0) continue; // the clock has not begun
-      heard.push({ at, left: left?.[n] ?? Number.NaN, right: right?.[n] ?? Number.NaN });
+      heard.push({ at, left: left?.[n] ?? Number.NaN, right: right?.[n] ?? Number.NaN, context });
     }
   };
   connect.call(sides, lines, 0, 0);
