@@ -1,7 +1,9 @@
 import { render } from "preact";
+import { createOutputs } from "#audio/outputs.ts";
 import { createPlayer } from "#audio/web-player.ts";
 import { createStore } from "#storage/store.ts";
 import { App } from "#ui/screens/app.tsx";
+import { packing } from "#worker/packing.ts";
 import "#ui/style.css";
 
 const chance = () => crypto.getRandomValues(new Uint32Array(1))[0] ?? 0;
@@ -12,6 +14,8 @@ render(
   <App
     player={createPlayer()}
     store={createStore(() => localStorage)}
+    outputs={createOutputs()}
+    packing={packing}
     decode={(file, rate) => import("#audio/decode.ts").then((audio) => audio.decode(file, rate))}
     now={Date.now}
     chance={chance}

@@ -57,10 +57,11 @@ const layers: Record<string, readonly string[]> = {
     "core/prompts",
     "standardized-audio-context",
   ],
+  worker: ["core", "pack"],
   storage: ["core/session", "core/rig", "core/checks"],
   "ui/parts": ["core", "preact"],
-  "ui/screens": ["core", "ui/parts", "preact", "type audio", "type storage"],
-  "main.tsx": ["core", "audio", "storage", "ui", "preact"],
+  "ui/screens": ["core", "ui/parts", "preact", "type audio", "type storage", "type worker"],
+  "main.tsx": ["core", "audio", "worker", "storage", "ui", "preact"],
   cli: ["core", "pack", "node", "zod"],
 };
 

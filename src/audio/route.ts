@@ -1,5 +1,5 @@
 /** An output device, by the name the browser knows it by in this page and by the one people know. */
-interface Device {
+export interface Device {
   readonly id: string;
   readonly name: string;
 }

@@ -15,6 +15,15 @@ export const Cautions = ({ bench }: { readonly bench: boolean }) => (
   </ul>
 );
 
+/** Before a sound that may come out of anything. */
+export const OutCautions = () => (
+  <ul class="cautions">
+    <li>Are the PA, the stream and the recorder muted? This output may feed more than ears.</li>
+    <li>Everyone's volume at zero, then the sound on; they raise it themselves.</li>
+    <li>{emergency}</li>
+  </ul>
+);
+
 /** Before something is played that is not meant for the rig. */
 export const OwnCautions = () => (
   <ul class="cautions">

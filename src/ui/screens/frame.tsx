@@ -1,5 +1,6 @@
 import type { ComponentChildren } from "preact";
 import { useRef } from "preact/hooks";
+import type { Trouble } from "#audio/world.ts";
 import { useArrival } from "#ui/parts/use-arrival.ts";
 import { unsaid } from "./complaint-told.ts";
 import type { View } from "./page.ts";
@@ -39,7 +40,7 @@ export function Frame({ held: { page, world, edges, show }, children }: Props) {
         </button>
       </header>
       <main>
-        <Message held={{ page, world }} />
+        <Message held={{ page, world, show }} />
         {children}
       </main>
     </div>
@@ -48,24 +49,43 @@ export function Frame({ held: { page, world, edges, show }, children }: Props) {
 
 /** Where the way back leads. */
 function backFrom(view: View): View {
+  if (view.screen === "sound out") return view.from;
   if (view.screen === "listen" && view.plan) return { screen: "plan", plan: view.plan };
   if (view.screen === "complaint") {
     const told = unsaid(view.told);
     return told ? { screen: "complaint", told } : { screen: "start" };
   }
-  return ["plan", "listen", "training"].includes(view.screen)
+  return ["plan", "listen", "training", "sounds"].includes(view.screen)
     ? { screen: "start" }
     : { screen: "board" };
 }
 
-function Message({ held: { page, world } }: { readonly held: Pick<Held, "page" | "world"> }) {
+/** What another output may help against. */
+const outTroubles: readonly Trouble[] = ["no output", "lost", "gone", "not that device"];
+
+function Message({
+  held: { page, world, show },
+}: {
+  readonly held: Pick<Held, "page" | "world" | "show">;
+}) {
   const text = world.trouble
     ? troubleWords[world.trouble]
     : page.notice && noticeWords[page.notice];
   if (text === undefined || world.playing) return null;
+  const { view } = page;
+  const elsewhere = world.trouble !== undefined && outTroubles.includes(world.trouble);
   return (
     <p class="message" role="alert">
       {text}
+      {elsewhere && view.screen !== "sound out" && (
+        <button
+          type="button"
+          class="quiet"
+          onClick={() => show({ screen: "sound out", from: view })}
+        >
+          Sound out
+        </button>
+      )}
     </p>
   );
 }

@@ -7,6 +7,8 @@ import type { Plan } from "./plan.ts";
 import { rigFor } from "./plan-foresee.ts";
 import { PlanScreen } from "./plan-screen.tsx";
 import { PositionScreen } from "./position-screen.tsx";
+import { SoundOut } from "./sound-out.tsx";
+import { Sounds } from "./sounds.tsx";
 import { Training } from "./training.tsx";
 import type { Held } from "./use-page.ts";
 import { useSession } from "./use-session.ts";
@@ -21,6 +23,10 @@ export function Inside({ held }: { readonly held: Held }) {
       return <Listen held={held} view={view} />;
     case "training":
       return <Training held={held} />;
+    case "sound out":
+      return <SoundOut held={held} />;
+    case "sounds":
+      return <Sounds held={held} />;
     case "complaint":
       return <ComplaintScreen held={held} told={view.told} />;
     default:
@@ -45,6 +51,8 @@ function InSession({ held }: { readonly held: Held }) {
     case "listen":
     case "training":
     case "complaint":
+    case "sound out":
+    case "sounds":
       return null;
     case "board":
       return <Board held={session} />;

@@ -3,7 +3,7 @@ import { levelCap } from "#core/signals/caps.ts";
 import { LevelPicture } from "#ui/parts/level-picture.tsx";
 import { useHold } from "#ui/parts/use-hold.ts";
 import type { Held } from "./use-page.ts";
-import { emergency } from "./words.ts";
+import { emergency, routeWords } from "./words.ts";
 
 /** How loud it leaves the program, in small steps; what was heard so far; when it reaches the ears, where that is known. */
 export function Level({ held }: { readonly held: Held }) {
@@ -15,6 +15,17 @@ export function Level({ held }: { readonly held: Held }) {
         {page.sounded ? "One press is 3 dB; hold it for more." : "It starts quietly."}
       </p>
       <Facts world={world} />
+      {page.sounded && page.view.screen !== "sound out" && (
+        <p class="note">
+          <button
+            type="button"
+            class="quiet"
+            onClick={() => held.show({ screen: "sound out", from: page.view })}
+          >
+            {`to ${routeWords(world)}`}
+          </button>
+        </p>
+      )}
       <p class="note">{emergency}</p>
       {page.view.screen === "position" && (
         <button

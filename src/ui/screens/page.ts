@@ -25,6 +25,10 @@ export type View =
     }
   /** One complaint, as far as it was told. */
   | { readonly screen: "complaint"; readonly told: Told }
+  /** Which output plays; and where one came from. */
+  | { readonly screen: "sound out"; readonly from: View }
+  /** Every test sound, to be played by hand or taken away. */
+  | { readonly screen: "sounds" }
   /** The ear-training round that the page holds. */
   | { readonly screen: "training" };
 

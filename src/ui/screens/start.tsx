@@ -38,6 +38,16 @@ export function Start({ held }: { readonly held: Held }) {
         >
           Hear what faults sound like
         </button>
+        <button type="button" class="tape" onClick={() => held.show({ screen: "sounds" })}>
+          Test sounds, to play or take away
+        </button>
+        <button
+          type="button"
+          class="tape"
+          onClick={() => held.show({ screen: "sound out", from: { screen: "start" } })}
+        >
+          Where the sound goes
+        </button>
         <button type="button" class="tape" onClick={() => train(held)}>
           Train your ears: name the fault
         </button>

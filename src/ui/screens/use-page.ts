@@ -1,5 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import type { NoFile } from "#audio/decode.ts";
+import type { Outputs } from "#audio/outputs.ts";
 import type { Player } from "#audio/player.ts";
 import type { World } from "#audio/world.ts";
 import type { OwnSound } from "#core/hearing/own-sound.ts";
@@ -7,6 +8,7 @@ import type { Rig } from "#core/rig/rig.ts";
 import { builtInRigs, straightIn } from "#core/rig/rigs.ts";
 import type { Hertz } from "#core/units/units.ts";
 import type { Store } from "#storage/store.ts";
+import type { Packing } from "#worker/packing.ts";
 import { begun, firstPage, type Page, type View } from "./page.ts";
 import { useWorld } from "./use-world.ts";
 
@@ -14,6 +16,8 @@ import { useWorld } from "./use-world.ts";
 export interface Edges {
   readonly player: Player;
   readonly store: Store;
+  readonly outputs: Outputs;
+  readonly packing: Packing;
   /** A sound file of the listener's own, at a sampling rate. */
   readonly decode: (file: Blob, rate: Hertz) => Promise<OwnSound | NoFile>;
   /** Milliseconds since 1970. */

@@ -2,14 +2,20 @@ import { cleanup, render } from "@testing-library/preact";
 import { page as tab, userEvent } from "vitest/browser";
 import { decode } from "#audio/decode.ts";
 import { createFakePlayer } from "#audio/fake-player.ts";
+import { createOutputs } from "#audio/outputs.ts";
 import type { Log } from "#core/session/log.ts";
 import { createMemoryStorage } from "#storage/memory-storage.ts";
 import { createStore } from "#storage/store.ts";
 import { App } from "#ui/screens/app.tsx";
+import { packing } from "#worker/packing.ts";
 import "#ui/style.css";
 
 /** The page with a player that makes no sound, in an empty storage unless one is handed in. */
-export function open({ storage = createMemoryStorage(), seeds = [] as readonly number[] } = {}) {
+export function open({
+  storage = createMemoryStorage(),
+  seeds = [] as readonly number[],
+  outputs = createOutputs(),
+} = {}) {
   cleanup();
   const player = createFakePlayer();
   let time = 0;
@@ -18,6 +24,8 @@ export function open({ storage = createMemoryStorage(), seeds = [] as readonly n
     <App
       player={player}
       store={createStore(() => storage)}
+      outputs={outputs}
+      packing={packing}
       now={() => ++time}
       decode={decode}
       chance={() => seeds[drawn++ % seeds.length] ?? 0}

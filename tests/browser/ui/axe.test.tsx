@@ -1,9 +1,9 @@
 import { cleanup } from "@testing-library/preact";
-import axe from "axe-core";
 import { afterEach, describe, expect, test } from "vitest";
 import { cdp, page as tab } from "vitest/browser";
 import { troubleWords } from "#ui/screens/words.ts";
 import { benchPlayer, numberOf } from "../support/bench-player.ts";
+import { clean } from "../support/clean.ts";
 import { button, heading, open, openBench, press } from "../support/open.tsx";
 import { answerAll } from "../support/walk.ts";
 
@@ -12,19 +12,6 @@ afterEach(cleanup);
 const number = numberOf("headphones 4 / body / sleeve open");
 
 const sizes = { wide: [1280, 800], narrow: [390, 844] } as const;
-
-async function clean(screen: string): Promise<void> {
-  await Promise.all(document.getAnimations().map((one) => one.finish?.()));
-  const { violations } = await axe.run(document.body);
-  const found = violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`,
-  );
-  expect(found, screen).toEqual([]);
-  expect(
-    document.documentElement.scrollWidth,
-    `${screen} is wider than the window`,
-  ).toBeLessThanOrEqual(innerWidth);
-}
 
 describe.each(["dark", "light"] as const)("%s", (scheme) => {
   test.each(["wide", "narrow"] as const)("every screen is accessible, %s", async (size) => {

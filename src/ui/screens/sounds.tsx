@@ -1,0 +1,67 @@
+import { useEffect, useState } from "preact/hooks";
+import { sentence } from "#core/report/phrases.ts";
+import { type SignalName, signalNames, signals } from "#core/signals/catalogue.ts";
+import { signalWords } from "#core/words/english-signals.ts";
+import { Roving } from "#ui/parts/roving.tsx";
+import { SignalPicture } from "#ui/parts/signal-picture.tsx";
+import { OutCautions } from "./cautions.tsx";
+import { Heading } from "./frame.tsx";
+import { Level } from "./level.tsx";
+import { mutedWords } from "./play.tsx";
+import { TakeAway } from "./take-away.tsx";
+import type { Held } from "./use-page.ts";
+
+/** Every sound that may be played to ears, played by pointing at it; and all of them as files. */
+export function Sounds({ held }: { readonly held: Held }) {
+  const { world, edges, page } = held;
+  const { player } = edges;
+  const [last, setLast] = useState<SignalName>();
+  const [loop, setLoop] = useState(false);
+  useEffect(() => player.arrive("test sounds"), [player]);
+  const play = (name: SignalName) => {
+    if (world.playing && name === last) return player.silence();
+    setLast(name);
+    held.change((one) => ({ ...one, sounded: true }));
+    void player.play(name, edges.chance(), { loop });
+  };
+  return (
+    <section class="sounds">
+      <Heading>Test sounds</Heading>
+      <p class="hint" aria-live="polite">
+        {last === undefined ? "Press one to hear it; once more to stop it." : toHear(last)}
+      </p>
+      {world.muted && (
+        <button type="button" class="play hands" onClick={player.handOff}>
+          {mutedWords(world.turnedUp)}
+        </button>
+      )}
+      <Roving label="Test sounds" kind="points signals">
+        {signalNames.map((name) => (
+          <button
+            key={name}
+            type="button"
+            class={world.playing && name === last ? "point sounding-now" : "point"}
+            aria-pressed={world.playing && name === last}
+            disabled={world.muted}
+            onClick={() => play(name)}
+          >
+            <SignalPicture signal={signals[name]} />
+            <span>{sentence(name.replaceAll("-", " ")).replace(/\.$/, "")}</span>
+          </button>
+        ))}
+      </Roving>
+      <label class="check">
+        <input type="checkbox" checked={loop} onChange={() => setLoop(!loop)} />
+        over and over
+      </label>
+      {!page.sounded && <OutCautions />}
+      <TakeAway held={held} />
+      <Level held={held} />
+    </section>
+  );
+}
+
+const toHear = (name: SignalName): string => {
+  const { what, hear } = signalWords[name];
+  return `${what}. To hear: ${hear}`;
+};
