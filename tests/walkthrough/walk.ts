@@ -1,3 +1,4 @@
+import { centredNear, neverCentred } from "#core/checks/balance.ts";
 import { earCheck } from "#core/checks/catalogue.ts";
 import type { Asked, Finding } from "#core/checks/finding.ts";
 import { asItShouldBe, sightsOf } from "#core/checks/look.ts";
@@ -45,10 +46,19 @@ function gainsAt(
   return signed(earMatrix(build(state.rig), position, shown), healthy);
 }
 
-/** What the cups play: the signal's samples through the four gains. */
-function heardAt(world: Now, position: string, name: SignalName, seed: number): Recording {
+/** What the cups play: the signal's samples, the right side pushed up by so many decibels, through the four gains. */
+function heardAt(
+  world: Now,
+  position: string,
+  name: SignalName,
+  seed: number,
+  push = 0,
+): Recording {
   const sound = render(name, rate, seed);
-  const [ll, lr, rl, rr] = gainsAt(world, position, name);
+  const [left, right] = [fromDecibels(Math.min(0, -push)), fromDecibels(Math.min(0, push))];
+  const [ll = 0, lr = 0, rl = 0, rr = 0] = gainsAt(world, position, name).map((gain, at) =>
+    at % 2 === 0 ? gain * left : gain * right,
+  );
   const mix = (a: number, b: number) =>
     sound.left.map((sample, at) => a * sample + b * (sound.right[at] ?? 0));
   return (world.spoilt ?? ((recording) => recording))({
@@ -83,12 +93,27 @@ function answersByEar(world: Now, check: string, position: string): string[] {
   const normal = fromDecibels(-26);
   if (check === "silence")
     return [whereWas(recording, normal).place === "nothing at all" ? "nothing" : "something"];
+  if (check === "balance") return [centredBy(world, position, normal)];
   if (check === "cup") return [cupFor(world, position, whereWas(recording, normal))];
   if (check !== "pair") return [wordFor(whereWas(recording, normal), mirrors(world, position))];
   const said = halves(recording).map((half) =>
     wordFor(whereWas(half, normal), mirrors(world, position)),
   );
   return pairOrder(seed) === "in phase first" ? said : said.reverse();
+}
+
+const pushes = [0, 2, -2, 4, -4, 6, -6, 8, -8, 10, -10, 12, -12];
+
+/** Pushes it one way and the other until it is in the middle, and takes the best. */
+function centredBy(world: Now, position: string, normal: number): string {
+  const power = (samples: Float32Array) => samples.reduce((sum, x) => sum + x * x, 1e-12);
+  const all = pushes.map((push) => {
+    const heard = heardAt(world, position, "balance-tone", 1, push);
+    const aside = Math.abs(Math.log(power(heard.left) / power(heard.right)));
+    return { push, aside, place: whereWas(heard, normal).place };
+  });
+  const best = all.reduce((one, next) => (next.aside < one.aside - 1e-6 ? next : one));
+  return best.place === "middle" ? (centredNear(best.push)[0] ?? neverCentred) : neverCentred;
 }
 
 /** A hand goes to where the sound is; the letter on that cup is read off. */

@@ -1,3 +1,4 @@
+import { balance } from "./balance.ts";
 import type { EarCheck } from "./check.ts";
 import { cup } from "./cup.ts";
 import { left, right } from "./idents.ts";
@@ -5,7 +6,7 @@ import { pair } from "./pair.ts";
 import { silence } from "./silence.ts";
 
 /** Every check by ear, written by hand: one file and one line add one. */
-export const catalogue: readonly EarCheck[] = [left, right, pair, cup, silence];
+export const catalogue: readonly EarCheck[] = [left, right, pair, cup, silence, balance];
 
 /** The check by ear of a name. Throws on a name the catalogue lacks. */
 export function earCheck(name: string): EarCheck {

@@ -2,7 +2,7 @@ import type { Behaviour } from "#core/rig/behaviour.ts";
 import type { SignalName } from "#core/signals/catalogue.ts";
 import type { Seconds } from "#core/units/units.ts";
 
-export const earChecks = ["left", "right", "pair", "cup", "silence"] as const;
+export const earChecks = ["left", "right", "pair", "cup", "silence", "balance"] as const;
 export type EarCheckName = (typeof earChecks)[number];
 
 /** One thing asked, with its closed list of answers. */

@@ -6,7 +6,7 @@ import { add, type Complex, scale, size, zero } from "#core/units/complex.ts";
 import type { Question } from "./check.ts";
 
 /** What the programme is for one sound: the amplitude on its left and on its right. */
-type Programme = readonly [left: number, right: number];
+export type Programme = readonly [left: number, right: number];
 
 /** Where was it? The question about one sound, for what stands on the programme's two sides. */
 export const whereWas = (name: string, programme: Programme): Question => ({
@@ -21,7 +21,10 @@ export const whereWas = (name: string, programme: Programme): Question => ({
 });
 
 /** The signals at the ears, for one on the programme. */
-function atEars(behaviour: Behaviour, [left, right]: Programme): readonly [Complex, Complex] {
+export function atEars(
+  behaviour: Behaviour,
+  [left, right]: Programme,
+): readonly [Complex, Complex] {
   const [leftEar = zero, rightEar = zero] = ears(behaviour).map(
     ([fromLeft = zero, fromRight = zero]) => add(scale(fromLeft, left), scale(fromRight, right)),
   );
@@ -32,7 +35,7 @@ function atEars(behaviour: Behaviour, [left, right]: Programme): readonly [Compl
  * How loud a sound would be in a healthy chain. Where it would not be heard at all, as the opposite burst in a mono feed, a
  * person compares with the sounds they did hear.
  */
-const referenceFor = (healthy: Behaviour, programme: Programme): readonly number[] =>
+export const referenceFor = (healthy: Behaviour, programme: Programme): readonly number[] =>
   [programme, [1, 0] as const, [0, 1] as const].flatMap((one) => atEars(healthy, one).map(size));
 
 const turned = heards.map((heard) => heards.indexOf(mirrored(heard)));

@@ -36,7 +36,7 @@ export function percept(
   const level = stronger > 0 ? toDecibels(stronger / reference) : Number.NEGATIVE_INFINITY;
   const heard = level === Number.NEGATIVE_INFINITY ? 0 : over(level, turning.nothing);
   const faint = level === Number.NEGATIVE_INFINITY ? 0 : 1 - over(level, turning.faint);
-  const place = placed(left, right, pullOf(late));
+  const place = placed(left, right, sidewards(left, right, late));
   return Float64Array.from(heards, (name: Heard) => {
     if (name === "nothing") return 1 - heard;
     const weak = name.startsWith("faint, ");
@@ -49,9 +49,8 @@ export function percept(
 function placed(
   left: Complex,
   right: Complex,
-  pull: Decibels,
+  lead: Decibels,
 ): Readonly<Record<Place, Probability>> {
-  const lead = leadOf(left, right) + pull;
   const apart = Math.abs(lead);
   const wide = agreement(left, right) < 0 ? 1 - over(apart, turning.wide) : 0;
   const oneEar = (1 - wide) * over(apart, turning.oneEar);
@@ -71,6 +70,10 @@ function placed(
 
 /** The earlier ear pulls a sound to itself, fully by about 0.7 to 1 ms (handbook, section 5): as if it were this much louder. */
 const pullOf = (late: Seconds): Decibels => Math.max(-1, Math.min(1, late / 0.001)) * 20;
+
+/** How far to the left a sound seems, in the decibels by which the left ear would have to lead; `late` as for `percept`. */
+export const sidewards = (left: Complex, right: Complex, late: Seconds): Decibels =>
+  leadOf(left, right) + pullOf(late);
 
 /** By how many decibels the left ear leads, at most 100 either way. */
 function leadOf(left: Complex, right: Complex): Decibels {

@@ -60,6 +60,11 @@ export const english: Language = {
       before: "Nothing plays. Listen.",
       questions: ["Did you hear anything?"],
     },
+    balance: {
+      name: "push to the middle",
+      before: "Noise that goes on. Push it to the middle of the head.",
+      questions: ["Where is it in the middle?"],
+    },
   },
   effects: {
     straight: "left in the left ear, right in the right",

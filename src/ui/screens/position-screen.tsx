@@ -1,6 +1,7 @@
 import type { Asked } from "#core/checks/finding.ts";
 import type { Advice } from "#core/diagnosis/advice.ts";
 import { Ask } from "./ask.tsx";
+import { BalanceScreen } from "./balance-screen.tsx";
 import { DidElse } from "./did-else.tsx";
 import { DoScreen } from "./do-screen.tsx";
 import { Healthy } from "./healthy.tsx";
@@ -52,6 +53,8 @@ function Asking({ asked, ...props }: AtPosition & { readonly asked: Asked }) {
       return <LookScreen {...props} place={asked.place} />;
     case "twist":
       return <TwistScreen {...props} asked={asked} />;
+    case "balance":
+      return <BalanceScreen {...props} asked={asked} />;
     case "complaint":
       return null;
     default:

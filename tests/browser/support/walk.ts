@@ -1,10 +1,12 @@
 import { expect } from "vitest";
+import { page as tab } from "vitest/browser";
+import { neverCentred } from "#core/checks/balance.ts";
 import { type EarCheckName, earChecks } from "#core/checks/check.ts";
 import { holding } from "#core/session/log.ts";
 import { pairOrder } from "#core/signals/burst-pair.ts";
 import { english } from "#core/words/english.ts";
 import type { benchPlayer } from "./bench-player.ts";
-import { heading, type open, press } from "./open.tsx";
+import { heading, keys, type open, press } from "./open.tsx";
 
 type Opened = ReturnType<typeof open>;
 type Player = ReturnType<typeof benchPlayer>;
@@ -23,9 +25,20 @@ async function answerByEar(opened: Opened, player: Player, check: EarCheckName):
   await press("Play");
   await expect.element(heading()).toHaveTextContent("?");
   const heard = player.answers(check, position, movesIn(opened));
+  if (check === "balance") return pushToTheMiddle(heard[0] ?? neverCentred);
   const seed = opened.player.calls.findLast((call) => call.asked === "play")?.seed ?? 0;
   const reversed = check === "pair" && pairOrder(seed) === "opposite first";
   for (const answer of reversed ? [...heard].reverse() : heard) await say(answer);
+}
+
+/** Pushes with the arrow keys as an answer tells, and says that it is there. */
+async function pushToTheMiddle(answer: string): Promise<void> {
+  if (answer === neverCentred) return press(neverCentred);
+  const [, side, by = "0"] = answer.match(/the (left|right) up (\d+) dB/) ?? [];
+  const slide = tab.getByRole("slider");
+  await expect.element(slide).toHaveFocus();
+  await keys((side === "left" ? "{ArrowLeft}" : "{ArrowRight}").repeat(Number(by)));
+  await press("It is in the middle");
 }
 
 /** Presses what answers one ask, look or twist, or says that a move is made, or where nobody may touch anything that it is not possible. */
