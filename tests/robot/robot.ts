@@ -1,6 +1,8 @@
 import type { Page } from "playwright";
 import { halves, type Pointed, type Recording, whereWas } from "./ears.ts";
+import { pushToTheMiddle } from "./push.ts";
 import { listen, normalOf, press } from "./tap.ts";
+import { touch } from "./touch.ts";
 
 /**
  * A person at the built page: it hears what leaves the browser, decides from the samples, reads the screen by role and name, and
@@ -122,19 +124,28 @@ async function step(page: Page, person: Walk): Promise<keyof Did | "end"> {
   if (await page.locator(".healthy").isVisible()) return "end";
   if (await page.locator(".verdict").isVisible())
     return (await goesOn(page, person)) ? "move" : "end";
+  const { spoilt = (recording: Recording) => recording, mirrors = () => false } = person;
   if (await page.locator(".look").isVisible()) {
-    await look(page);
+    await ((await page.locator(".balance").isVisible())
+      ? pushToTheMiddle(page, spoilt)
+      : look(page));
     return "answer";
   }
   if (await page.locator(".do").isVisible()) return make(page, person);
-  if (await shown(page, "Hands are off the gear")) {
-    await press(page, "Hands are off the gear");
-    return "press";
-  }
-  const { spoilt = (recording: Recording) => recording, mirrors = () => false } = person;
+  if (await unmutes(page)) return "press";
   const at = (await page.locator(".ask .tape").first().textContent()) ?? "";
   await answerByEar(page, spoilt(await listen(page)), mirrors(at));
   return "answer";
+}
+
+/** Where the page is muted, says that what it waits for is done. */
+async function unmutes(page: Page): Promise<boolean> {
+  for (const quiet of ["Hands are off the gear", "The volume is back down"])
+    if (await shown(page, quiet)) {
+      await press(page, quiet);
+      return true;
+    }
+  return false;
 }
 
 /** Makes a move, where it may; nobody else is there to listen or to write. */
@@ -184,18 +195,3 @@ async function point(page: Page, { place, faint }: Pointed, mirrors: boolean): P
 
 const exchanged = (place: string): string =>
   place.includes("left") ? place.replace("left", "right") : place.replace("right", "left");
-
-/** A hand goes to the cup on the side where it is heard; the letter is read off that cup. */
-async function touch(page: Page, { place }: Pointed): Promise<void> {
-  if (place === "nothing at all") return press(page, "neither cup");
-  if (place === "middle" || place === "all round") return press(page, "both cups");
-  const cups = ["cup marked L", "cup marked R"].map((name) =>
-    page.getByRole("button", { name, exact: true }),
-  );
-  const boxes = await Promise.all(
-    cups.map(async (cup) => ({ cup, x: (await cup.boundingBox())?.x ?? 0 })),
-  );
-  boxes.sort((a, b) => a.x - b.x);
-  const chosen = place.includes("left") ? boxes[0] : boxes.at(-1);
-  await chosen?.cup.click();
-}

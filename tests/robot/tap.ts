@@ -9,7 +9,12 @@ interface Tapped {
 }
 
 interface TapPage {
-  readonly tap: { readonly clear: () => void; readonly take: () => Tapped };
+  readonly tap: {
+    readonly clear: () => void;
+    readonly take: () => Tapped;
+    /** All that came since it was cleared. */
+    readonly latest: () => Tapped;
+  };
 }
 
 /**
@@ -88,10 +93,16 @@ function layTap(): void {
     const rate = recorder?.context.sampleRate ?? 48_000;
     return { rate, left: packed(line("left", rate)), right: packed(line("right", rate)) };
   };
+  const latest = (): Tapped => {
+    const rate = recorder?.context.sampleRate ?? 48_000;
+    const all = (side: "left" | "right") =>
+      packed(Float32Array.from(blocks.flatMap((block) => [...block[side]])));
+    return { rate, left: all("left"), right: all("right") };
+  };
   const clear = () => {
     blocks = [];
   };
-  Object.assign(globalThis, { tap: { clear, take } });
+  Object.assign(globalThis, { tap: { clear, take, latest } });
 }
 
 /** Lays the tap; once a page, before it loads anything. */
@@ -128,6 +139,17 @@ export async function listen(page: Page): Promise<Recording> {
   await page.waitForTimeout(250); // the recorder hands over in blocks
   const { rate, left, right } = await page.evaluate(() =>
     (globalThis as unknown as TapPage).tap.take(),
+  );
+  return { rate, left: unpacked(left), right: unpacked(right) };
+}
+
+/** Half a second of what is going on now. */
+export async function hearNow(page: Page): Promise<Recording> {
+  await page.waitForTimeout(150); // what was under way when a key was pressed
+  await page.evaluate(() => (globalThis as unknown as TapPage).tap.clear());
+  await page.waitForTimeout(500);
+  const { rate, left, right } = await page.evaluate(() =>
+    (globalThis as unknown as TapPage).tap.latest(),
   );
   return { rate, left: unpacked(left), right: unpacked(right) };
 }
