@@ -12,26 +12,24 @@ interface Engine {
 /** Where Debian puts the small browser that comes with the driver. */
 const smallBrowser = "/usr/lib/x86_64-linux-gnu/webkit2gtk-4.1/MiniBrowser";
 
-/** The engines beside Chromium that are installed, with what they need; says which are not. */
+/** The engines beside Chromium that are installed with what they need; says which are not. */
 export function otherEngines(): Engine[] {
-  const sound = onPath("pulseaudio") !== undefined;
-  const fox = sound ? onPath("firefox-esr", "firefox") : undefined;
-  const driver =
-    sound && onPath("Xvfb") && runs(smallBrowser) ? onPath("WebKitWebDriver") : undefined;
-  if (!fox) console.log("Firefox is left out: firefox-esr or pulseaudio is not installed");
-  if (!driver)
-    console.log("WebKit is left out: webkit2gtk-driver, xvfb or pulseaudio is not installed");
-  return [
-    ...(fox
-      ? [{ browser: "firefox" as const, provider: ownBrowser("firefox", firefox(fox)) }]
-      : []),
-    ...(driver
-      ? [
-          {
-            browser: "webkit" as const,
-            provider: ownBrowser("webkit", webkit({ driver, browser: smallBrowser })),
-          },
-        ]
-      : []),
-  ];
+  const fox = onPath("pulseaudio") && onPath("firefox-esr", "firefox");
+  const screen = onPath("pulseaudio") && onPath("Xvfb");
+  const driver = screen && runs(smallBrowser) ? onPath("WebKitWebDriver") : undefined;
+  const found: Engine[] = [];
+  if (fox) found.push({ browser: "firefox", provider: ownBrowser("firefox", firefox(fox)) });
+  else leftOut("Firefox", "firefox-esr or pulseaudio");
+  const programs = driver && { driver, browser: smallBrowser };
+  if (programs) found.push({ browser: "webkit", provider: ownBrowser("webkit", webkit(programs)) });
+  else leftOut("WebKit", "webkit2gtk-driver, xvfb or pulseaudio");
+  return found;
+}
+
+/** Said once: the configuration is read anew for every project, in one process. */
+function leftOut(engine: string, missing: string): void {
+  const told = `TOLD_${engine}`;
+  if (process.env[told] === undefined)
+    console.log(`${engine} is left out: ${missing} is not installed`);
+  process.env[told] = "yes";
 }
