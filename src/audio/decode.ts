@@ -38,6 +38,7 @@ export async function decode(
   load: LoadOffline = () => import("./new-offline-context.ts"),
 ): Promise<OwnSound | NoFile> {
   if (file.size > most) return { refused: "too big" };
+  if (file.size === 0) return { refused: "not a sound" }; // WebKit would never have done with it
   const library = await load().catch(() => undefined);
   if (library === undefined) return { refused: "not loaded" };
   const buffer = await beginningOf(file, () => library.newOfflineContext(rate));

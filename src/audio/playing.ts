@@ -11,6 +11,8 @@ const fadeDelay: Seconds = 0.003;
 const fadeTime: Seconds = 0.01;
 /** A change of version can wait for twice what the browser renders at once, to be surely still to come; but no longer. */
 const longestLead: Seconds = 0.05;
+/** What a browser renders at once that says it is nothing, as Firefox does. */
+const unsaid: Seconds = 0.02;
 
 export type PlayingGraph = Graph<IAudioContext>;
 
@@ -52,7 +54,7 @@ export function cross(
   blend: Blend,
   heard: Version,
 ): Blend {
-  const lead = Math.max(fadeDelay, Math.min(2 * (context.baseLatency || 0), longestLead));
+  const lead = Math.max(fadeDelay, Math.min(2 * (context.baseLatency || unsaid), longestLead));
   const next = toward(blend, heard, context.currentTime + lead);
   if (graph.shares) followBlend(graph.shares, next);
   return next;

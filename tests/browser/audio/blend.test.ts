@@ -1,11 +1,11 @@
 import fc from "fast-check";
-import { OfflineAudioContext } from "standardized-audio-context";
 import { describe, expect, test } from "vitest";
 import { type Blend, beginBlend, followBlend, only, shareAt, toward } from "#audio/blend.ts";
 import { buildGraph } from "#audio/graph.ts";
 import { ofAudition } from "#audio/programme.ts";
 import type { Audition, Version } from "#core/hearing/audition.ts";
 import { fromDecibels } from "#core/units/decibels.ts";
+import { rendered } from "./offline.ts";
 import { steepest, twoTones } from "./two-tones.ts";
 
 const rate = 48_000;
@@ -17,26 +17,24 @@ interface Change {
 }
 
 /** What comes out of an audition for so many seconds while it goes from one version to the other. */
-async function output(
+function output(
   audition: Audition,
   changes: readonly Change[],
   { loop = false, seconds = 0.3, gain = 1, first = "healthy" as Version } = {},
 ) {
-  const options = { numberOfChannels: 2, length: seconds * rate, sampleRate: rate };
-  const context = new OfflineAudioContext(options);
   const programme = ofAudition(audition, loop);
   if (programme === "refused") throw new Error("refused");
-  const graph = buildGraph(context, { ...programme, gain });
-  if (graph.shares === undefined) throw new Error("no shares");
-  let blend: Blend = only(first);
-  beginBlend(graph.shares, blend, 0);
-  for (const { at, to } of changes) {
-    blend = toward(blend, to, at);
-    followBlend(graph.shares, blend);
-  }
-  graph.source.start();
-  const rendered = await context.startRendering();
-  return { left: rendered.getChannelData(0), right: rendered.getChannelData(1) };
+  return rendered(seconds * rate, rate, (context) => {
+    const graph = buildGraph(context, { ...programme, gain });
+    if (graph.shares === undefined) throw new Error("no shares");
+    let blend: Blend = only(first);
+    beginBlend(graph.shares, blend, 0);
+    for (const { at, to } of changes) {
+      blend = toward(blend, to, at);
+      followBlend(graph.shares, blend);
+    }
+    graph.source.start();
+  });
 }
 
 const versions = fc.constantFrom<Version>("healthy", "faulty");

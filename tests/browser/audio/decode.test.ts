@@ -1,4 +1,5 @@
 import { describe, expect, test, vi } from "vitest";
+import { server } from "vitest/browser";
 import { decode, type FileTrouble } from "#audio/decode.ts";
 import type { OwnSound } from "#core/hearing/own-sound.ts";
 
@@ -91,12 +92,14 @@ describe("a sound file", () => {
 
 describe("refused", () => {
   const junk = new Blob([new Uint8Array(100_000).map((_, n) => (n * 7919) % 251)]);
+  // WebKitGTK 2.50.6 decodes it to a sound of no length; others throw.
+  const ofNothing = server.browser === "webkit" ? "too short" : "not a sound";
   const refusals: [why: string, file: Blob, refused: FileTrouble][] = [
     ["junk", junk, "not a sound"],
     ["an empty file", new Blob([]), "not a sound"],
     ["a text called a sound", new Blob(["la la la"], { type: "audio/wav" }), "not a sound"],
     ["a tenth of a second", wav([sine(440, 0.1, 48_000)], 48_000), "too short"],
-    ["a header without samples", wav([new Float32Array()], 48_000), "not a sound"],
+    ["a header without samples", wav([new Float32Array()], 48_000), ofNothing],
     ["a second of nothing", wav([new Float32Array(48_000)], 48_000), "silent"],
   ];
 

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, expect, vi } from "vitest";
 import type { Player } from "#audio/player.ts";
 import { createPlayer } from "#audio/web-player.ts";
-import { levelOf, peakOf, soundingSpan, type Tap, tapOutputs } from "./tap.ts";
+import { isGapless, levelOf, peakOf, soundingSpan, type Tap, tapOutputs } from "./tap.ts";
 
 /** Lengths of a knock and of a burst in seconds, stated here so that the tests do not read them from the code. */
 const knock = 0.12;
@@ -41,8 +41,22 @@ export class Stage {
     return context;
   }
 
-  /** Plays the beginning of a signal and silences it: both sides' level over its first knock, and the peak. */
+  /**
+   * Plays the beginning of a signal and silences it: both sides' level over its first knock, and the peak. Again where the
+   * recorder lost a block of it, as it may on a busy machine; that says nothing of the player.
+   */
   async heardOf(...what: Parameters<Player["play"]>) {
+    for (let again = 0; again < 4; again += 1) {
+      const { first, knocked } = await this.#knock(what);
+      const whole = isGapless(knocked) && (this.tap.heard.at(-1)?.at ?? 0) >= first + knock;
+      const level = (side: "left" | "right") => levelOf(knocked, side, first, first + knock);
+      if (whole)
+        return { left: level("left"), right: level("right"), peak: peakOf(this.tap.heard) };
+    }
+    throw new Error("no knock was recorded whole");
+  }
+
+  async #knock(what: Parameters<Player["play"]>) {
     this.tap.heard.length = 0;
     const playing = this.player.play(...what);
     await this.sounding();
@@ -51,8 +65,8 @@ export class Stage {
     expect(await playing).toEqual({ ended: "silenced" });
     await settled();
     const { first } = soundingSpan(this.tap.heard) ?? { first: 0 };
-    const level = (side: "left" | "right") => levelOf(this.tap.heard, side, first, first + knock);
-    return { left: level("left"), right: level("right"), peak: peakOf(this.tap.heard) };
+    const knocked = this.tap.heard.filter(({ at }) => at >= first && at < first + knock);
+    return { first, knocked };
   }
 
   press(what: "louder" | "softer", times: number): void {
