@@ -20,6 +20,8 @@ export interface Graph<T extends Context> {
   readonly level: IAudioParam;
   /** One while it sounds; only ever goes to zero. */
   readonly fade: IAudioParam;
+  /** One until it must be silent, after the fade. */
+  readonly end: IAudioParam;
   /** Gains of the two versions of an audition, to begin with the first alone; undefined for one sound. */
   readonly shares: Shares | undefined;
   /** Gains of both sides before anything they are heard through; undefined for a sound without a balance. */
@@ -58,7 +60,7 @@ export interface Loop {
 const cap = fromDecibels(peakCap);
 
 /**
- * Gate two, the only way to an output: samples, balance, ears, level, fade, and a shaper that caps whatever comes, exactly
+ * Gate two, the only way to an output: samples, balance, ears, level, fade, end, and a shaper that caps whatever comes, exactly
  * linear below the cap; then the pair of channels it is for. The same function serves the context that plays and the one
  * that proves it.
  */
@@ -68,19 +70,21 @@ export function buildGraph<T extends Context>(
 ): Graph<T> {
   const source = sourceOf(context, options);
   const level = gainNode(context, options.gain);
-  const fade = gainNode(context, 1);
+  const [fade, end] = [gainNode(context, 1), gainNode(context, 1)];
   const toShaper = gainNode(context, 1 / cap);
   const shaper = discrete(context.createWaveShaper(), 2);
   shaper.curve = new Float32Array([-cap, 0, cap]);
   const { from, sides } = balanced(context, source, options.balance);
   const shares = connectVoices(context, from, options, level);
   level.connect(fade);
-  fade.connect(toShaper);
+  fade.connect(end);
+  end.connect(toShaper);
   toShaper.connect(shaper);
   const last = onPair(context, shaper, options.first ?? 0);
   last.connect(context.destination);
   const release = () => last.disconnect();
-  return { source, level: level.gain, fade: fade.gain, shares, sides, release };
+  const gains = { level: level.gain, fade: fade.gain, end: end.gain };
+  return { source, ...gains, shares, sides, release };
 }
 
 function sourceOf<T extends Context>(

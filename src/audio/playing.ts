@@ -6,9 +6,8 @@ import { arrival, type Course, gainFor, levelAt } from "./course.ts";
 import { buildGraph, type Graph } from "./graph.ts";
 import type { Programme } from "./programme.ts";
 
-/** When a fade begins: a moment later, so that no browser is already past its beginning and cuts it off with a click. */
-const fadeDelay: Seconds = 0.003;
-const fadeTime: Seconds = 0.01;
+/** A change of version begins a moment later, so that no browser is already past its beginning and cuts it off with a click. */
+const shortestLead: Seconds = 0.003;
 /** A change of version can wait for twice what the browser renders at once, to be surely still to come; but no longer. */
 const longestLead: Seconds = 0.05;
 /** What a browser renders at once that says it is nothing, as Firefox does. */
@@ -54,7 +53,7 @@ export function cross(
   blend: Blend,
   heard: Version,
 ): Blend {
-  const lead = Math.max(fadeDelay, Math.min(2 * (context.baseLatency || unsaid), longestLead));
+  const lead = Math.max(shortestLead, Math.min(2 * (context.baseLatency || unsaid), longestLead));
   const next = toward(blend, heard, context.currentTime + lead);
   if (graph.shares) followBlend(graph.shares, next);
   return next;
@@ -65,11 +64,4 @@ export function follow(gain: IAudioParam, course: Course, now: Seconds): void {
   gain.cancelScheduledValues(now);
   gain.setValueAtTime(gainFor(levelAt(course, now)), now);
   if (arrival(course) > now) gain.exponentialRampToValueAtTime(gainFor(course.to), arrival(course));
-}
-
-/** To zero in 13 ms, for good. */
-export function fadeOut({ fade, source }: PlayingGraph, now: Seconds): void {
-  fade.setValueAtTime(1, now + fadeDelay);
-  fade.linearRampToValueAtTime(0, now + fadeDelay + fadeTime);
-  source.stop(now + fadeDelay + fadeTime);
 }

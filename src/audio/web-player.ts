@@ -5,10 +5,11 @@ import type { SignalName } from "#core/signals/catalogue.ts";
 import type { Decibels, Hertz, Seconds } from "#core/units/units.ts";
 import { lean } from "./balance.ts";
 import { only } from "./blend.ts";
+import { fadeOut } from "./fade.ts";
 import { type Load, Output } from "./output.ts";
 import { Places } from "./places.ts";
 import type { Ending, Player } from "./player.ts";
-import { begin, cross, fadeOut, follow } from "./playing.ts";
+import { begin, cross, follow } from "./playing.ts";
 import { type AuditionHow, ofAudition, ofSignal, type PlayHow, Prepared } from "./programme.ts";
 import type { Route } from "./route.ts";
 import type { Make, Run } from "./run.ts";
@@ -153,7 +154,8 @@ class WebPlayer implements Player {
     this.#run = undefined;
     this.#count(run);
     const { graph, programme } = run.sounding ?? {};
-    if (graph && this.#output.context && ending.ended !== "played") fadeOut(graph, this.#now);
+    const { context } = this.#output;
+    if (graph && context && ending.ended !== "played") fadeOut(context, graph);
     this.#world.change({ playing: false, heard: undefined, delay: this.#output.delay });
     if (programme?.turnedUp) {
       this.#places.calm();

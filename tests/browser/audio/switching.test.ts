@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { Version } from "#core/hearing/audition.ts";
-import { pause, Stage, settled } from "./stage.ts";
+import { pause, Stage, settled, soon } from "./stage.ts";
 import { type Heard, isGapless, peakOf, soundingSpan } from "./tap.ts";
 import { quiet, steepest, twoTones } from "./two-tones.ts";
 
@@ -101,7 +101,7 @@ describe("a loop", () => {
   test.for([150, 157, 163])("is silent within 20 ms, pressed after %d ms", async (ms) => {
     const { heard, pressed } = await loopedOnTheRecord(() => pause(ms));
     const { last } = soundingSpan(heard) ?? { last: 0 };
-    expect(last - pressed).toBeLessThan(0.02);
+    expect(last - pressed).toBeLessThan(soon);
     expect(last).toBeGreaterThan(pressed - 0.01);
   });
 
@@ -112,6 +112,6 @@ describe("a loop", () => {
       await pause(12);
     });
     const { last } = soundingSpan(heard) ?? { last: 0 };
-    expect(last - pressed).toBeLessThan(0.02);
+    expect(last - pressed).toBeLessThan(soon);
   });
 });

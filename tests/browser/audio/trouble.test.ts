@@ -1,7 +1,7 @@
 import type { IAudioContext } from "standardized-audio-context";
 import { describe, expect, test, vi } from "vitest";
 import { createPlayer } from "#audio/web-player.ts";
-import { pause, Stage, settled } from "./stage.ts";
+import { pause, Stage, settled, soon } from "./stage.ts";
 import { soundingSpan } from "./tap.ts";
 
 const stage = new Stage();
@@ -57,7 +57,7 @@ describe("while a sound plays", () => {
     await settled();
     const { last } = soundingSpan(stage.tap.heard) ?? { last: 0 };
     expect(last).toBeGreaterThan(at);
-    expect(last - at).toBeLessThan(0.02);
+    expect(last - at).toBeLessThan(soon);
   });
 });
 
