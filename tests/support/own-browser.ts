@@ -27,13 +27,37 @@ export const ownBrowser = (name: string, open: Open) =>
         mocker,
         getCommandsContext: () => ({}),
         openPage: async (_session, url) => {
-          opened ??= withSpeaker(open);
-          await (await opened).show(url);
+          if (opened) return (await opened).show(url);
+          opened = shown(open, url);
+          await opened;
         },
         close: async () => (await opened)?.close(),
       };
     },
   });
+
+/** A browser may hang as it starts: it is given up after this time and started again; milliseconds. */
+const patience = 45_000;
+const tries = 3;
+
+/** A browser that shows the page. */
+async function shown(open: Open, url: string): Promise<OpenBrowser> {
+  for (let tried = 1; ; tried += 1) {
+    const starting = withSpeaker(open).then(async (browser) => {
+      await browser.show(url);
+      return browser;
+    });
+    const late = new Promise<undefined>((resolve) =>
+      setTimeout(resolve, patience, undefined).unref(),
+    );
+    const browser = await Promise.race([starting, late]);
+    if (browser !== undefined) return browser;
+    // Whenever it comes after all, it goes again.
+    starting.then(({ close }) => close()).catch(() => undefined);
+    if (tried === tries)
+      throw new Error(`no browser showed a page in ${(tries * patience) / 1000} s`);
+  }
+}
 
 async function withSpeaker(open: Open): Promise<OpenBrowser> {
   const pulse = await startPulse({ sinks: [speaker] });
