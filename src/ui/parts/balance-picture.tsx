@@ -11,7 +11,7 @@ export function BalancePicture({ balance, farthest }: Props) {
   const push = balance / farthest;
   const size = (side: number) => 26 + 12 * Math.max(-1, Math.min(1, side * push));
   return (
-    <svg class="balance-picture" viewBox="0 0 320 150" aria-hidden="true">
+    <svg class="balance-picture" viewBox="0 0 320 176" aria-hidden="true">
       <path class="skull" d="M150 22q10 -18 20 0a58 62 0 1 1 -20 0" />
       {([-1, 1] as const).map((side) => (
         <g key={side}>
@@ -29,7 +29,7 @@ export function BalancePicture({ balance, farthest }: Props) {
         </g>
       ))}
       <path class="aim" d="M160 60V108" />
-      <text class="reading" x="160" y="146">
+      <text class="reading" x="160" y="172">
         {balance === 0 ? "0 dB" : `${balance > 0 ? "R" : "L"} +${Math.abs(balance)} dB`}
       </text>
     </svg>

@@ -17,6 +17,7 @@ import { benchEars } from "./bench-ears.ts";
 import { Level } from "./level.tsx";
 import { Play } from "./play.tsx";
 import type { AtPosition } from "./position-screen.tsx";
+import { Say } from "./say.tsx";
 import { usePlace } from "./use-place.ts";
 
 type Props = AtPosition & { readonly asked: AskedByEar };
@@ -50,7 +51,9 @@ export function Ask(props: Props) {
     <section class={world.playing ? "ask listening" : "ask"}>
       <Asked {...props} check={check} state={state} />
       {state.phase === "play" || question === undefined ? (
-        <Play held={held} onPlay={play} />
+        <Play held={held} onPlay={play}>
+          <Said {...props} />
+        </Play>
       ) : (
         <Answers
           key={`${state.first === undefined} ${state.given.length}`}
@@ -67,6 +70,13 @@ export function Ask(props: Props) {
       <Level held={held} />
     </section>
   );
+}
+
+/** What to do, said in the ears of the position that is asked. */
+function Said({ held, ready: { bench, derived }, asked }: Props) {
+  const position = 1 + derived.rig.positions.findIndex(({ id }) => id === asked.position);
+  const through = benchEars(bench, derived, asked.position, held.page.log.length);
+  return <Say held={held} position={position} through={through} />;
 }
 
 type AskedProps = Props & { readonly check: EarCheck; readonly state: AskState };

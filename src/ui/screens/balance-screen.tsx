@@ -44,7 +44,7 @@ export function BalanceScreen(props: Props) {
             <button type="button" class="main" onClick={() => answer(centredNear(world.balance))}>
               It is in the middle
             </button>
-            <button type="button" class="sight" onClick={() => answer([neverCentred])}>
+            <button type="button" class="step" onClick={() => answer([neverCentred])}>
               {neverCentred}
             </button>
           </>

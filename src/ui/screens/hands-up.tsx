@@ -18,6 +18,7 @@ import {
 import { Level } from "./level.tsx";
 import { mutedWords, PlaySign } from "./play.tsx";
 import type { Ready } from "./ready.ts";
+import { Say } from "./say.tsx";
 import { usePlace, wholeTable } from "./use-place.ts";
 import type { Session } from "./use-session.ts";
 
@@ -65,6 +66,7 @@ export function HandsUp({ held, ready }: Props) {
             {nextWords(seats, pass)}
           </button>
         )}
+        {ready.bench === undefined && pass.phase === "play" && <Say held={held} />}
         <button type="button" class="quiet" onClick={() => held.show({ screen: "board" })}>
           stop here
         </button>

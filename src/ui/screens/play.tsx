@@ -7,10 +7,12 @@ import type { Held } from "./use-page.ts";
 interface Props {
   readonly held: Held;
   readonly onPlay: () => void;
+  /** What else may be pressed here. */
+  readonly children?: ComponentChildren;
 }
 
 /** The head, waiting, and the press that sounds; while it is muted, the press that says it may sound again. */
-export function Play({ held: { page, world, edges }, onPlay }: Props) {
+export function Play({ held: { page, world, edges }, onPlay, children }: Props) {
   const { muted, turnedUp } = world;
   return (
     <div class="sounding">
@@ -27,6 +29,7 @@ export function Play({ held: { page, world, edges }, onPlay }: Props) {
           Play
         </FirstButton>
       )}
+      {children}
     </div>
   );
 }

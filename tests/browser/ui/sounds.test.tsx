@@ -4,7 +4,7 @@ import { page as tab } from "vitest/browser";
 import type { Outputs } from "#audio/outputs.ts";
 import { everyName } from "#core/signals/everything.ts";
 import { clean } from "#tests/browser/support/clean.ts";
-import { button, heading, keys, open, press } from "#tests/browser/support/open.tsx";
+import { button, heading, keys, open, openBench, press } from "#tests/browser/support/open.tsx";
 
 afterEach(cleanup);
 
@@ -121,6 +121,7 @@ describe("test sounds", () => {
     const { player } = open();
     await press("Test sounds, to play or take away");
     await expect.element(button("Left ident")).toBeVisible();
+    await expect.poll(() => player.calls.some(({ asked }) => asked === "arrive")).toBe(true);
     button("Left ident").element().focus();
     await keys("{ArrowRight}{Enter}");
     expect(player.calls.at(-1)).toMatchObject({ name: "right-ident" });
@@ -160,5 +161,17 @@ describe("the files to take away", () => {
     await press("Make the files");
     await press("stop");
     await expect.element(button("Make the files")).toBeVisible();
+  });
+});
+
+test("somebody is told what to do in their own ears, by their number", async () => {
+  const { player } = open();
+  await openBench(7);
+  await press(/^3 /);
+  await press("say to them: point to where you hear it");
+  expect(player.calls.at(-1)).toMatchObject({
+    asked: "speak",
+    prompts: [{ prompt: "position", number: 3 }, { prompt: "point-to-where" }],
+    how: { through: { ll: expect.any(Number) } },
   });
 });
