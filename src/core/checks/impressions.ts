@@ -119,6 +119,8 @@ function chancesOf(
   const side = between(power(l.left, r.left), power(l.right, r.right));
   const pulled = between(power(l.voice), power(r.voice)) + pull;
   const weaker = over(Math.abs(pulled), turning.weaker);
+  // Which side is as sure as the difference is large.
+  const left = weaker * below(-pulled / turning.weaker.spread);
   return [
     ["silent", under(level, turning.silent)],
     [lead > 0 ? "left ear alone" : "right ear alone", alone],
@@ -126,7 +128,8 @@ function chancesOf(
     ["middle wide", wideness(now, middle)],
     ["faint", under(level, turning.faint)],
     ["crossed", over(crossing, turning.crossed)],
-    [pulled < 0 ? "left weaker" : "right weaker", weaker],
+    ["left weaker", left],
+    ["right weaker", left < 1 ? (weaker - left) / (1 - left) : 0],
     ["one side's programme gone", over(Math.abs(side), turning.sideGone)],
     ["alike", over(crossing, { ...turning.crossed, at: -turning.crossed.at })],
   ];

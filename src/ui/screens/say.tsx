@@ -17,7 +17,12 @@ export function Say({ held: { world, edges, change }, position, through }: Props
     void edges.player.speak([...seat(position), { prompt: "point-to-where" }], { through });
   };
   return (
-    <button type="button" class="quiet prompt" disabled={world.playing || world.muted} onClick={say}>
+    <button
+      type="button"
+      class="quiet prompt"
+      disabled={world.playing || world.muted}
+      onClick={say}
+    >
       say to them: point to where you hear it
     </button>
   );

@@ -146,6 +146,20 @@ describe("for all ways", () => {
         for (const each of complaints)
           expect(chance(other, mirroredComplaint(each))).toBeCloseTo(chance(one, each), 6);
       }),
+      // Both ears all but alike: which is weaker hangs on the last bit.
+      {
+        examples: [
+          [
+            {
+              gains: [0, -0.9999999999999984, 0, -0.9999999999999984],
+              worn: 1,
+              late: 0,
+              mirrors: false,
+              left: 1,
+            },
+          ],
+        ],
+      },
     );
   });
 
