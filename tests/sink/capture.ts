@@ -82,7 +82,10 @@ function sidesOf(all: Buffer): { readonly left: Float32Array; readonly right: Fl
   return { left, right };
 }
 
-/** When a frame came out of the device, on the wall clock in milliseconds: what came after it in its chunk is younger. */
+/**
+ * When a frame came out of the device, on the wall clock in milliseconds. A device without hardware takes a part at once and counts
+ * it as played from then on: no frame is out before its part was handed over.
+ */
 export function timeOf({ chunks, rate }: Recording, frame: number): Milliseconds {
   let [low, high] = [0, chunks.length - 1];
   while (low < high) {
@@ -93,5 +96,5 @@ export function timeOf({ chunks, rate }: Recording, frame: number): Milliseconds
   const chunk = chunks[low];
   if (chunk === undefined || frame >= chunk.to || frame < 0)
     throw new RangeError(`frame ${frame} was not recorded`);
-  return chunk.at - ((chunk.to - frame) / rate) * 1000;
+  return chunk.at + ((frame - chunk.from) / rate) * 1000;
 }

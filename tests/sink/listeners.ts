@@ -8,6 +8,7 @@ export interface OpenPage {
   /** The value of an expression in the page; a promise is waited for. */
   readonly ask: <T>(expression: string) => Promise<T>;
   readonly click: (selector: string) => Promise<void>;
+  readonly reload: () => Promise<unknown>;
   /** Of the browser's first process; undefined where it is not known. */
   readonly pid: number | undefined;
   /** A question of the browser's own protocol for developers; undefined where there is none. */
@@ -29,6 +30,7 @@ export const inChromium: OpenIn = async (url, pulse) => {
   return {
     ask: (expression) => page.evaluate(expression),
     click: (selector) => page.click(selector),
+    reload: () => page.reload(),
     pid: server.process().pid,
     inspect: (question) => session.send(question as "Runtime.getHeapUsage"),
     close: async () => {
@@ -57,6 +59,7 @@ export const inFirefox =
     return {
       ask: <T>(expression: string) => page.evaluate(expression) as Promise<T>,
       click: (selector) => page.click(selector),
+      reload: () => page.reload(),
       pid: browser.process()?.pid,
       inspect: undefined,
       close: () => browser.close(),

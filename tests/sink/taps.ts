@@ -32,7 +32,7 @@ export async function taps(desk: Desk, count: number, anew: boolean): Promise<re
   const recorder = await desk.listen(5);
   for (let n = 0; n < count; n += 1) {
     if (anew || n === 0) {
-      await page.ask("location.reload()");
+      await page.reload();
       await pause(1);
       await page.ask(`stage.choose("${name}", ${seed}, { loop: true })`);
     }

@@ -9,7 +9,7 @@ export function onPath(...names: string[]): string | undefined {
 }
 
 /** Whether a file may be run. */
-export function runs(path: string): boolean {
+function runs(path: string): boolean {
   try {
     accessSync(path, constants.X_OK);
     return true;
