@@ -32,13 +32,18 @@ export interface Comparison {
 
 /** No fade is longer, seconds: what lies before it must be exact. */
 const longestFade = 0.02;
-/** Frames by which an alignment is known, and how far it may have moved. */
-const [measure, reach] = [1024, 9600];
+/** Frames by which the first alignment is known, ramps being all but silent at first. */
+const opening = 4096;
+/** Frames by which another is known: fewer than any browser renders at once. And how far it may have moved. */
+const [measure, reach] = [256, 9600];
 
 /** Compares all of a recording with a programme that was played in it once, or over and over until it was silenced. Throws when nothing was heard. */
 export function compare(recording: Recording, programme: Programme): Comparison {
   const heardAt = first(recording);
-  const start = alignment(recording, programme, heardAt, heardAt - leadOf(programme));
+  const start = alignment(recording, programme, heardAt - leadOf(programme), {
+    from: heardAt,
+    length: opening,
+  });
   if (start === undefined) throw new Error("what was heard is not the beginning of the programme");
   const last = lastHeard(recording);
   const looped = programme.again !== undefined;
@@ -94,8 +99,12 @@ function nextAlignment(
   { from, to }: { readonly from: number; readonly to: number },
 ): { readonly at: number; readonly shift: number } {
   for (let at = from; at + measure < to; at += measure / 8) {
-    const found = alignment(recording, programme, at, shift);
-    if (found !== undefined) return { at, shift: found };
+    const found = alignment(recording, programme, shift, { from: at, length: measure });
+    if (found === undefined) continue;
+    let begun = at;
+    while (begun > from + 1 && difference(recording, programme, found, begun - 1) <= step / 2)
+      begun -= 1;
+    return { at: begun, shift: found };
   }
   return { at: to, shift };
 }
@@ -104,12 +113,13 @@ function nextAlignment(
 function alignment(
   recording: Recording,
   programme: Programme,
-  from: number,
   about: number,
+  { from, length }: { readonly from: number; readonly length: number },
 ): number | undefined {
-  if (count(from, from + measure, (n) => heard(recording, n)) < measure / 2) return undefined;
+  const to = from + length;
+  if (count(from, to, (n) => heard(recording, n)) < length / 2) return undefined;
   const exact = (shift: number) => {
-    for (let n = from; n < from + measure; n += 1)
+    for (let n = from; n < to; n += 1)
       if (difference(recording, programme, shift, n) > step / 2) return false;
     return true;
   };

@@ -12,6 +12,7 @@ const here =
   process.env.CI !== undefined;
 if (!here) console.log("Playing at a device is left out: pulseaudio is not installed");
 const fox = onPath("firefox-esr", "firefox");
+if (!fox) console.log("Firefox plays to no device: it is not installed");
 
 /** The level of the first sound, and the highest: so many steps above it. */
 const [first, highest, steps] = [-50, -20, 10];
@@ -22,7 +23,7 @@ const [first, highest, steps] = [-50, -20, 10];
  */
 function expectExact({ slips, underruns, worst, stray, fade, frames, recording }: Heard): void {
   expect(frames).toBeGreaterThan(recording.rate / 2);
-  expect(slips.filter(({ by, wrong }) => by <= 0 || wrong > by + 1024 / 8)).toEqual([]);
+  expect(slips.filter(({ by, wrong }) => by <= 0 || wrong > by)).toEqual([]);
   expect(slips.length).toBeLessThanOrEqual(underruns);
   expect(worst).toBeLessThanOrEqual(0.5);
   expect(stray).toBe(0);
