@@ -32,19 +32,12 @@ export interface Comparison {
 
 /** No fade is longer, seconds: what lies before it must be exact. */
 const longestFade = 0.02;
-/** Frames by which the first alignment is known, ramps being all but silent at first. */
-const opening = 4096;
-/** Frames by which another is known: fewer than any browser renders at once. And how far it may have moved. */
+/** Frames by which an alignment is known: fewer than any browser renders at once. And how far it may have moved. */
 const [measure, reach] = [256, 9600];
 
 /** Compares all of a recording with a programme that was played in it once, or over and over until it was silenced. Throws when nothing was heard. */
 export function compare(recording: Recording, programme: Programme): Comparison {
-  const heardAt = first(recording);
-  const start = alignment(recording, programme, heardAt - leadOf(programme), {
-    from: heardAt,
-    length: opening,
-  });
-  if (start === undefined) throw new Error("what was heard is not the beginning of the programme");
+  const start = beginning(recording, programme);
   const last = lastHeard(recording);
   const looped = programme.again !== undefined;
   const end = looped ? last + 1 - Math.round(longestFade * recording.rate) : recording.left.length;
@@ -59,6 +52,20 @@ export function compare(recording: Recording, programme: Programme): Comparison 
     fade: ending.fade,
     stray: stray + ending.stray,
   };
+}
+
+/** The frame at which the programme began, told where it is loud: its ramps are all but the same a frame later. */
+function beginning(recording: Recording, programme: Programme): number {
+  const size = (n: number) => Math.abs(recording.left[n] ?? 0) + Math.abs(recording.right[n] ?? 0);
+  const first = recording.left.findIndex((_, n) => size(n) > 0);
+  if (first < 0) throw new Error("nothing was heard at the device");
+  const to = first + recording.rate;
+  let peak = 0;
+  for (let n = first; n < to; n += 1) peak = Math.max(peak, size(n));
+  const from = recording.left.findIndex((_, n) => size(n) > peak / 4);
+  const found = nextAlignment(recording, programme, first - leadOf(programme), { from, to });
+  if (found.at >= to) throw new Error("what was heard is not the beginning of the programme");
+  return found.shift;
 }
 
 /** From the alignment on, and after a slip from the next one that is found. */
@@ -99,7 +106,7 @@ function nextAlignment(
   { from, to }: { readonly from: number; readonly to: number },
 ): { readonly at: number; readonly shift: number } {
   for (let at = from; at + measure < to; at += measure / 8) {
-    const found = alignment(recording, programme, shift, { from: at, length: measure });
+    const found = alignment(recording, programme, shift, at);
     if (found === undefined) continue;
     let begun = at;
     while (begun > from + 1 && difference(recording, programme, found, begun - 1) <= step / 2)
@@ -114,10 +121,10 @@ function alignment(
   recording: Recording,
   programme: Programme,
   about: number,
-  { from, length }: { readonly from: number; readonly length: number },
+  from: number,
 ): number | undefined {
-  const to = from + length;
-  if (count(from, to, (n) => heard(recording, n)) < length / 2) return undefined;
+  const to = from + measure;
+  if (count(from, to, (n) => heard(recording, n)) < measure / 2) return undefined;
   const exact = (shift: number) => {
     for (let n = from; n < to; n += 1)
       if (difference(recording, programme, shift, n) > step / 2) return false;
@@ -136,12 +143,6 @@ function count(from: number, to: number, is: (n: number) => boolean): number {
   let sum = 0;
   for (let n = from; n < to; n += 1) if (is(n)) sum += 1;
   return sum;
-}
-
-function first(recording: Recording): number {
-  const n = recording.left.findIndex((_, at) => heard(recording, at));
-  if (n < 0) throw new Error("nothing was heard at the device");
-  return n;
 }
 
 function lastHeard(recording: Recording): number {
