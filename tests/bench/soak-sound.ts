@@ -18,21 +18,22 @@ if (name === undefined) throw new RangeError(`${wanted}: one of ${signalNames.jo
 
 const percent = (part: number): string => `${(100 * part).toFixed(2)} %`;
 
-/** A line a minute. */
+/** A line a minute; in the end, by how many bytes more is held than at first. */
 async function watch({ page, pulse }: Desk): Promise<void> {
   const { pid = Number.NaN } = page;
-  await pause(2);
+  await pause(1);
   const held = (await heldBy(page)) ?? Number.NaN;
   const first = pulse.underruns();
-  for (let minute = 1; minute <= minutes; minute += 1) {
+  for (let left = minutes; left > 0; left -= 1) {
+    const seconds = 60 * Math.min(1, left);
     const from = await usedBy(pid);
-    await pause(minute < minutes ? 60 : 56);
-    const used = shares(from, await usedBy(pid), minute < minutes ? 60 : 56);
-    const more = ((await heldBy(page)) ?? Number.NaN) - held;
+    await pause(seconds);
+    const used = shares(from, await usedBy(pid), seconds);
     console.log(
-      `${minute} min: page ${percent(used.page)}, sound service ${percent(used.audio)}, whole browser ${percent(used.whole)} of a core; ${more} bytes more held than at first; ${pulse.underruns() - first} underruns`,
+      `page ${percent(used.page)}, sound service ${percent(used.audio)}, whole browser ${percent(used.whole)} of a core; ${pulse.underruns() - first} underruns so far`,
     );
   }
+  console.log(`${((await heldBy(page)) ?? Number.NaN) - held} bytes more held`);
 }
 
 const served = await servePlayer();

@@ -3,22 +3,27 @@ import { render } from "#core/signals/render.ts";
 import { wavOf } from "#pack/wav.ts";
 import { type Desk, openDesk, pause } from "#tests/sink/desk.ts";
 import { heldBy, inUseBy } from "#tests/sink/heap.ts";
-import { inChromium, inFirefox } from "#tests/sink/listeners.ts";
+import { inChromium, inFirefox, type OpenIn } from "#tests/sink/listeners.ts";
 import { pathDelays } from "#tests/sink/path.ts";
-import { servePlayer } from "#tests/sink/player-page.ts";
+import { type Served, servePlayer } from "#tests/sink/player-page.ts";
 import { shares, type Used, usedBy } from "#tests/sink/processor.ts";
 import { type Tap, taps } from "#tests/sink/taps.ts";
 import { onPath } from "#tests/support/programs.ts";
 import { markdown } from "./tables.ts";
 
 /** `npm run bench:sound -- [seconds a row] [presses]`: what real playing costs, and how soon it is heard; at a device of PulseAudio. */
-const [given = "30", presses = "24"] = process.argv.slice(2);
+const [given = "20", presses = "24"] = process.argv.slice(2);
 const seconds = Number(given);
 const name = "rotation";
 const rate = 48_000;
 
 const percent = (part: number): string => `${(100 * part).toFixed(2)} %`;
 const ms = (time: number): string => time.toFixed(1);
+
+async function withDesk<T>(open: OpenIn, served: Served, use: (desk: Desk) => Promise<T>) {
+  const desk = await openDesk(open, served);
+  return use(desk).finally(desk.close);
+}
 
 /** Parts of a core used over the time of a row. */
 async function used({ page }: Desk): Promise<Used> {
@@ -40,20 +45,20 @@ async function grown({ page }: Desk, meanwhile: () => Promise<Used>) {
   return { share, garbage, held: ((await heldBy(page)) ?? Number.NaN) - (held ?? Number.NaN) };
 }
 
-async function rowsOfUse(served: { readonly url: string; readonly close: () => Promise<void> }) {
-  const desk = await openDesk(inChromium, served);
-  const before = await used(desk);
-  await desk.page.ask(`stage.choose("${name}", 1, { loop: true })`);
-  await desk.page.click("#play");
-  const playing = await grown(desk, () => used(desk));
-  await desk.page.click("#silence");
-  const silent = await used(desk);
-  await desk.close();
-  const other = await openDesk(inChromium, served);
-  await other.page.ask(`stage.playFile("${loopFile()}")`);
-  const file = await grown(other, () => used(other));
-  await other.close();
-  return { before, playing, silent, file };
+async function rowsOfUse(served: Served) {
+  const ours = await withDesk(inChromium, served, async (desk) => {
+    const before = await used(desk);
+    await desk.page.ask(`stage.choose("${name}", 1, { loop: true })`);
+    await desk.page.click("#play");
+    const playing = await grown(desk, () => used(desk));
+    await desk.page.click("#silence");
+    return { before, playing, silent: await used(desk) };
+  });
+  const file = await withDesk(inChromium, served, async (desk) => {
+    await desk.page.ask(`stage.playFile("${loopFile()}")`);
+    return grown(desk, () => used(desk));
+  });
+  return { ...ours, file };
 }
 
 /** The part that is played over and over, as the address of a file. */
@@ -83,23 +88,21 @@ const tapRows = (what: string, all: readonly Tap[]): readonly (readonly string[]
   ],
 ];
 
-async function rowsOfTaps(served: { readonly url: string; readonly close: () => Promise<void> }) {
-  const desk = await openDesk(inChromium, served);
-  const path = await pathDelays(desk, 20);
-  const first = await taps(desk, Number(presses), true);
-  const later = await taps(desk, Number(presses), false);
-  await desk.close();
-  const rows = [
-    ...tapRows("Chromium, first press of a page", first),
-    ...tapRows("Chromium, later presses", later.slice(1)),
-    ["a click by a plain program, written to recorded", ...middleAndWorst(path)],
-  ];
+async function rowsOfTaps(served: Served) {
+  const rows = await withDesk(inChromium, served, async (desk) => {
+    const path = await pathDelays(desk, 20);
+    return [
+      ...tapRows("Chromium, first press of a page", await taps(desk, Number(presses), true)),
+      ...tapRows("Chromium, later", (await taps(desk, Number(presses) + 1, false)).slice(1)),
+      ["a click by a plain program, written to recorded", ...middleAndWorst(path)],
+    ];
+  });
   const fox = onPath("firefox-esr", "firefox");
   if (fox === undefined) return rows;
-  const other = await openDesk(inFirefox(fox), served);
-  const foxes = await taps(other, Number(presses), false);
-  await other.close();
-  return [...rows, ...tapRows("Firefox, later presses", foxes.slice(1))];
+  const foxes = await withDesk(inFirefox(fox), served, (desk) =>
+    taps(desk, Number(presses) + 1, false),
+  );
+  return [...rows, ...tapRows("Firefox, later", foxes.slice(1))];
 }
 
 const served = await servePlayer();

@@ -37,6 +37,6 @@ export async function pathDelays(desk: Desk, count: number): Promise<readonly Mi
   const recording = await recorder.stop();
   return written.map((at) => {
     const n = recording.left.findIndex((x, frame) => x !== 0 && timeOf(recording, frame) > at);
-    return timeOf(recording, n) - at;
+    return n < 0 ? Number.NaN : timeOf(recording, n) - at;
   });
 }

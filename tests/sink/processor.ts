@@ -23,13 +23,13 @@ const ticks = 100;
 
 /** Processor time of a process and all that came of it, as the kernel counts it. */
 export async function usedBy(pid: number): Promise<Used> {
-  const all = await Promise.all(
-    (await readdir("/proc")).filter((name) => /^\d+$/.test(name)).map(processOf),
-  );
-  const family = familyOf(
-    pid,
-    all.filter((one) => one !== undefined),
-  );
+  const all: Process[] = [];
+  // One after the other: all at once would itself take the processor from what is being measured.
+  for (const name of await readdir("/proc")) {
+    const one = /^\d+$/.test(name) ? await processOf(name) : undefined;
+    if (one) all.push(one);
+  }
+  const family = familyOf(pid, all);
   const sum = (is: (command: string) => boolean) =>
     family.reduce((total, { used, command }) => total + (is(command) ? used : 0), 0);
   return {
