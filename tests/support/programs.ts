@@ -31,6 +31,9 @@ const longestLife = 900;
 export function started(program: string, args: string[], options: SpawnOptions): Started {
   const child = spawn("timeout", [`${longestLife}`, program, ...args], options);
   const ended = new Promise<void>((resolve) => child.once("exit", () => resolve()));
+  const end = () => void child.kill();
+  process.once("exit", end);
+  void ended.then(() => process.off("exit", end));
   const stop = async () => {
     if (child.exitCode === null && child.signalCode === null) child.kill();
     await ended;

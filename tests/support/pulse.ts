@@ -1,4 +1,4 @@
-import { access, mkdtemp, rm } from "node:fs/promises";
+import { access, mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { started, waited } from "./programs.ts";
@@ -8,32 +8,45 @@ export interface Sink {
   readonly name: string;
   readonly channels: number;
   readonly rate: number;
-  /** As PulseAudio calls it: "float32le", "s16le". */
-  readonly format: string;
+  /** As PulseAudio calls it: "float32le", "s16le"; floats unless given. */
+  readonly format?: string;
 }
 
 export interface Pulse {
   /** For the programs that are to play there. */
-  readonly env: NodeJS.ProcessEnv;
+  readonly env: Record<string, string>;
+  /** How often so far a program had nothing ready when an output wanted it, as the server tells: it played silence there. */
+  readonly underruns: () => number;
   readonly stop: () => Promise<void>;
 }
 
 /** A sound server of one's own, with outputs that need no hardware; the first is the default. */
 export async function startPulse({ sinks }: { sinks: readonly Sink[] }): Promise<Pulse> {
   const folder = await mkdtemp(join(tmpdir(), "pulse-"));
-  const env = { ...process.env, XDG_RUNTIME_DIR: folder };
+  const config = join(folder, "daemon.conf");
+  await writeFile(config, settings(sinks));
+  const env = { ...ownEnv(), XDG_RUNTIME_DIR: folder, PULSE_CONFIG: config };
   const modules = sinks.map(
     ({ name, channels, rate, format }) =>
-      `module-null-sink sink_name=${name} channels=${channels} rate=${rate} format=${format} norewinds=1`,
+      `module-null-sink sink_name=${name} channels=${channels} rate=${rate} format=${format ?? "float32le"} norewinds=1`,
   );
   const loads = ["module-native-protocol-unix auth-cookie-enabled=0", ...modules];
   const args = [
     "-n",
     "--daemonize=no",
     "--exit-idle-time=-1",
+    "--log-level=debug",
+    "--log-target=stderr",
     ...loads.flatMap((one) => ["-L", one]),
   ];
-  const server = started("pulseaudio", args, { env, stdio: "ignore" });
+  const server = started("pulseaudio", args, {
+    env,
+    stdio: ["ignore", "ignore", "pipe"],
+  });
+  let underruns = 0;
+  server.child.stderr?.setEncoding("utf8").on("data", (text: string) => {
+    underruns += text.split("Implicit underrun of").length - 1;
+  });
   const stop = async () => {
     await server.stop();
     await rm(folder, { recursive: true, force: true });
@@ -43,5 +56,24 @@ export async function startPulse({ sinks }: { sinks: readonly Sink[] }): Promise
     await stop();
     throw error;
   });
-  return { env, stop };
+  return { env, underruns: () => underruns, stop };
 }
+
+/** Browsers take the server's own rate for that of its outputs: it is the first one's, and no output ever changes its own. */
+function settings([first]: readonly Sink[]): string {
+  const rate = first?.rate ?? 48_000;
+  return [
+    `default-sample-rate = ${rate}`,
+    `alternate-sample-rate = ${rate}`,
+    "default-sample-format = float32le",
+    "flat-volumes = no",
+    "",
+  ].join("\n");
+}
+
+const ownEnv = (): Record<string, string> =>
+  Object.fromEntries(
+    Object.entries(process.env).flatMap(([name, value]) =>
+      value === undefined ? [] : [[name, value]],
+    ),
+  );
