@@ -119,19 +119,30 @@ function chancesOf(
   const side = between(power(l.left, r.left), power(l.right, r.right));
   const pulled = between(power(l.voice), power(r.voice)) + pull;
   const weaker = over(Math.abs(pulled), turning.weaker);
-  // Which side is as sure as the difference is large.
-  const left = weaker * below(-pulled / turning.weaker.spread);
   return [
     ["silent", under(level, turning.silent)],
-    [lead > 0 ? "left ear alone" : "right ear alone", alone],
+    ...eitherOf("left ear alone", "right ear alone", alone, lead / turning.oneEar.spread),
     ["middle gone", under(middle, turning.gone)],
     ["middle wide", wideness(now, middle)],
     ["faint", under(level, turning.faint)],
     ["crossed", over(crossing, turning.crossed)],
-    ["left weaker", left],
-    ["right weaker", left < 1 ? (weaker - left) / (1 - left) : 0],
+    ...eitherOf("left weaker", "right weaker", weaker, -pulled / turning.weaker.spread),
     ["one side's programme gone", over(Math.abs(side), turning.sideGone)],
     ["alike", over(crossing, { ...turning.crossed, at: -turning.crossed.at })],
+  ];
+}
+
+/** One of two by chance, the first the likelier the greater `toFirst`: which side is as sure as the difference is large. */
+function eitherOf(
+  first: Impression,
+  second: Impression,
+  chance: Probability,
+  toFirst: number,
+): readonly (readonly [Impression, Probability])[] {
+  const one = chance * below(toFirst);
+  return [
+    [first, one],
+    [second, one < 1 ? (chance - one) / (1 - one) : 0],
   ];
 }
 
