@@ -1,6 +1,7 @@
 import type { IAudioContext } from "standardized-audio-context";
 import type { Seconds } from "#core/units/units.ts";
 import { type Route, systemRoute } from "./route.ts";
+import { watchClock } from "./watch-clock.ts";
 
 /** What can be wrong with the way out. */
 export type OutputTrouble =
@@ -35,6 +36,7 @@ export class Output {
   #make: NewContext | undefined;
   #context: IAudioContext | undefined;
   #route = systemRoute;
+  #unwatch = () => {};
 
   constructor(load: Load, onTrouble: (why: OutputTrouble) => void) {
     this.#load = load;
@@ -92,6 +94,7 @@ export class Output {
   drop(): void {
     const context = this.#context;
     this.#context = undefined;
+    this.#unwatch();
     setTimeout(() => context?.close().catch(() => undefined), farewell);
   }
 
@@ -128,6 +131,9 @@ export class Output {
       ran ||= context.state === "running";
     });
     context?.addEventListener("error", () => this.#lose(context, "no output"));
+    // Asking what there is makes a browser look, which else may learn of nothing.
+    const ask = () => void (this.#route.device && this.#onDevices());
+    if (context) this.#unwatch = watchClock(context, ask, () => this.#lose(context, "lost"));
     return context;
   }
 

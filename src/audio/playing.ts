@@ -42,7 +42,7 @@ export function begin(
     graph.release();
     onEnd();
   };
-  graph.source.start();
+  graph.source.start(0, programme.leadIn ?? 0);
   return graph;
 }
 

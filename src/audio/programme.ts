@@ -33,6 +33,8 @@ export interface Programme extends Voice {
   /** What is played over and over; left out, it is played once. */
   readonly loop?: Loop | undefined;
   readonly balanced?: boolean;
+  /** Silence at its beginning that is left out, so that a press is heard at once; nought unless given. */
+  readonly leadIn?: Seconds;
   /** Once through. */
   readonly lasts: Seconds;
   /** What part of that time something sounds. */
@@ -50,6 +52,7 @@ export function ofSignal(
   kept: Prepared,
 ): Programme | "refused" {
   const { duration, turnedUp } = signals[name];
+  const leadIn = leadInOf(name, seed, rate);
   const sound = kept.get(name, seed, rate);
   const ears = through && tamed(through);
   if (sound === undefined || (through && !ears)) return "refused";
@@ -58,13 +61,20 @@ export function ofSignal(
     through: ears,
     loop: loop ? (signals[name].loop?.(rate) ?? whole(sound)) : undefined,
     balanced: balanced ?? false,
-    lasts: duration,
-    sounding: soundingIn(name, seed) / duration,
+    leadIn,
+    lasts: duration - leadIn,
+    sounding: soundingIn(name, seed) / (duration - leadIn),
     turnedUp: turnedUp ?? false,
   };
 }
 
 const whole = ({ left }: Sound): Loop => ({ from: 0, to: left.length });
+
+/** Whole samples of silence before anything sounds. */
+function leadInOf(name: SignalName, seed: number, rate: Hertz): Seconds {
+  const [first] = signals[name].stretches(seed);
+  return first === undefined ? 0 : Math.floor(first.start * rate) / rate;
+}
 
 const soundingIn = (name: SignalName, seed: number): Seconds =>
   signals[name].stretches(seed).reduce((sum, { start, end }) => sum + end - start, 0);

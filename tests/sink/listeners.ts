@@ -19,9 +19,19 @@ export interface OpenPage {
 export type OpenIn = (url: string, pulse: Pulse) => Promise<OpenPage>;
 
 /** Chromium, which plays to an output of the server. */
-export const inChromium: OpenIn = async (url, pulse) => {
+export const inChromium: OpenIn = (url, pulse) => chromiumAt(url, pulse, []);
+
+/** The same where somebody allowed the names of the outputs to be seen. */
+export const inChromiumThatNames: OpenIn = (url, pulse) =>
+  chromiumAt(url, pulse, ["--use-fake-ui-for-media-stream"]);
+
+async function chromiumAt(url: string, pulse: Pulse, more: readonly string[]): Promise<OpenPage> {
   const launch = await chromium();
-  const server = await engine.launchServer({ ...launch, env: { ...launch.env, ...pulse.env } });
+  const server = await engine.launchServer({
+    ...launch,
+    args: [...(launch.args ?? []), ...more],
+    env: { ...launch.env, ...pulse.env },
+  });
   const browser = await engine.connect(server.wsEndpoint());
   const context = await browser.newContext({ reducedMotion: "reduce" });
   const page = await context.newPage();
@@ -38,7 +48,7 @@ export const inChromium: OpenIn = async (url, pulse) => {
       await server.close();
     },
   };
-};
+}
 
 /** Audio may start by itself. */
 const preferences = { "media.autoplay.default": 0, "ui.prefersReducedMotion": 1 };

@@ -1,3 +1,4 @@
+import { createOutputs } from "#audio/outputs.ts";
 import type { PlayHow } from "#audio/programme.ts";
 import { createPlayer } from "#audio/web-player.ts";
 import type { SignalName } from "#core/signals/catalogue.ts";
@@ -67,10 +68,12 @@ function playFile(wav: string): Promise<void> {
 
 const stage = {
   player,
+  outputs: createOutputs(),
   presses,
   clock,
   latency,
   rate: () => context?.sampleRate,
+  time: () => context?.currentTime,
   ended: () => ended,
   choose: (...next: typeof what) => {
     what = next;

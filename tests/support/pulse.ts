@@ -28,7 +28,7 @@ export async function startPulse({ sinks }: { sinks: readonly Sink[] }): Promise
   const env = { ...ownEnv(), XDG_RUNTIME_DIR: folder, PULSE_CONFIG: config };
   const modules = sinks.map(
     ({ name, channels, rate, format }) =>
-      `module-null-sink sink_name=${name} channels=${channels} rate=${rate} format=${format ?? "float32le"} norewinds=1`,
+      `module-null-sink sink_name=${name} channels=${channels} rate=${rate} format=${format ?? "float32le"} norewinds=1 sink_properties=device.description=${name}`,
   );
   const loads = ["module-native-protocol-unix auth-cookie-enabled=0", ...modules];
   const args = [

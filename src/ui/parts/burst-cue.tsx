@@ -13,9 +13,10 @@ export function BurstCue({ signal, playing }: Props) {
   // biome-ignore lint/correctness/useExhaustiveDependencies: bursts follow from the signal
   useEffect(() => {
     if (!playing) return;
+    const begin = bursts[0]?.start ?? 0; // the silence before it is not played
     const timers = bursts.flatMap(({ start, end }, at) => [
-      setTimeout(() => setNow(at), 1000 * start),
-      setTimeout(() => setNow(undefined), 1000 * end),
+      setTimeout(() => setNow(at), 1000 * (start - begin)),
+      setTimeout(() => setNow(undefined), 1000 * (end - begin)),
     ]);
     return () => {
       timers.forEach(clearTimeout);

@@ -61,6 +61,15 @@ describe("while a sound plays", () => {
   });
 });
 
+test("a device that goes without a word is noticed by its clock, which stands", async () => {
+  const playing = stage.player.play("rotation", 1, { loop: true });
+  const context = await stage.sounding();
+  await pause(1200);
+  expect(stage.player.world().playing).toBe(true);
+  vi.spyOn(context, "currentTime", "get").mockReturnValue(context.currentTime);
+  expect(await playing).toEqual({ ended: "trouble", why: "lost" });
+});
+
 test("hidden between two sounds begins again too; a level below the start level stays", async () => {
   const { player } = stage;
   await stage.heardOf("left-ident", 1);
