@@ -52,11 +52,18 @@ function layTap(): void {
     plain.call(clock, lines, 0, 2);
     plain.call(lines, node);
     plain.call(node, context.destination);
+    let early: Omit<Block, "at">[] = [];
     node.onaudioprocess = ({ inputBuffer }) => {
       const left = inputBuffer.getChannelData(0).slice();
       const right = inputBuffer.getChannelData(1).slice();
-      const at = inputBuffer.getChannelData(2)[0] ?? 0;
-      if (at > 0) blocks.push({ at, left, right }); // else the clock has not begun
+      const times = inputBuffer.getChannelData(2);
+      early.push({ left, right });
+      const known = times.findIndex((time) => time > 0);
+      if (known < 0) return; // the clock has not begun
+      const at = (times[known] ?? 0) - known / context.sampleRate;
+      const block = left.length / context.sampleRate;
+      blocks.push(...early.map((one, n) => ({ ...one, at: at - (early.length - 1 - n) * block })));
+      early = [];
     };
     return sides;
   };

@@ -11,9 +11,9 @@ import { type Served, servePlayer } from "./player-page.ts";
 import { programmeOf } from "./programme.ts";
 
 /** Whether there can be devices; CI always has them. */
+const asking = onPath("pactl");
 const here =
-  (onPath("pulseaudio") !== undefined && onPath("pactl") !== undefined) ||
-  process.env.CI !== undefined;
+  (onPath("pulseaudio") !== undefined && asking !== undefined) || process.env.CI !== undefined;
 if (!here) console.log("Choosing a device is left out: pulseaudio is not installed");
 
 const sinks = ["desk", "far"].map((name) => ({ name, rate: 48_000, channels: 2 }));
@@ -82,7 +82,7 @@ describe.runIf(here)("two devices", () => {
     await page.click("#play");
     await pause(0.5);
     expect(await world("playing")).toBe(true);
-    execFileSync("pactl", ["unload-module", moduleOf("far")], { env: pulse.env });
+    ask("unload-module", moduleOf("far"));
     await expect.poll(() => world("trouble"), { timeout: 15_000 }).toMatch(/gone|no output|lost/);
     expect(await world("playing")).toBe(false);
     // What is played next does not go to another device by itself.
@@ -94,10 +94,15 @@ describe.runIf(here)("two devices", () => {
     expect(await page.ask("stage.ended()")).toEqual({ ended: "played" });
   });
 
+  /** What the sound server answers. */
+  const ask = (...question: string[]): string =>
+    execFileSync(asking ?? "", question, { env: pulse.env, encoding: "utf8" });
+
   /** The number of the module that is an output. */
   function moduleOf(sink: string): string {
-    const list = execFileSync("pactl", ["list", "short", "modules"], { env: pulse.env });
-    const line = `${list}`.split("\n").find((one) => one.includes(`sink_name=${sink} `));
+    const line = ask("list", "short", "modules")
+      .split("\n")
+      .find((one) => one.includes(`sink_name=${sink} `));
     return line?.split("\t")[0] ?? "";
   }
 });

@@ -57,12 +57,14 @@ function recorderOf(context: AudioContext, heard: Heard[], connect: Connect): Au
   clock.offset.setValueAtTime(start, start);
   clock.offset.linearRampToValueAtTime(start + 60, start + 60);
   clock.start();
+  const early: Omit<Heard, "at">[] = [];
   recorder.onaudioprocess = ({ inputBuffer }) => {
     // Copied at once: a browser that is ahead writes into the same memory again.
     const [left, right, times] = [0, 1, 2].map((n) => inputBuffer.getChannelData(n).slice());
     for (const [n, at] of (times ?? []).entries()) {
-      if (at === 0) continue; // the clock has not begun
-      heard.push({ at, left: left?.[n] ?? Number.NaN, right: right?.[n] ?? Number.NaN, context });
+      const sample = { left: left?.[n] ?? Number.NaN, right: right?.[n] ?? Number.NaN, context };
+      if (at === 0) early.push(sample);
+      else heard.push(...timed(early.splice(0), at), { at, ...sample });
     }
   };
   connect.call(sides, lines, 0, 0);
@@ -72,6 +74,13 @@ function recorderOf(context: AudioContext, heard: Heard[], connect: Connect): Au
   connect.call(recorder, context.destination);
   return sides;
 }
+
+/** What came before the clock began, which is told by what comes next. */
+const timed = (early: readonly Omit<Heard, "at">[], next: Seconds): Heard[] =>
+  early.map((one, n) => ({
+    ...one,
+    at: next - (early.length - n) / one.context.sampleRate,
+  }));
 
 /** Level in dBFS of what was heard on one side from one time up to another. */
 export function levelOf(
