@@ -82,16 +82,23 @@ describe.runIf(here)("Chromium plays to a device", () => {
   });
 });
 
-describe.runIf(here && fox)("Firefox plays to a device", () => {
-  let desk: Desk;
-  beforeAll(async () => {
-    desk = await openDesk(inFirefox(fox ?? ""), served);
-  });
-  afterAll(() => desk?.close());
+/** Ends what it can within some seconds: a browser that hangs is ended with this process. */
+const closed = (desk: Desk) => Promise.race([desk.close(), pause(5)]);
 
-  test("what was rendered, sample for sample, over and over", { timeout: 40_000 }, async () => {
-    const heard = await desk.play({ name: "pink-noise", seed: 1, loop: 3.2, level: first });
-    console.log(`Firefox: ${said(heard)}`);
-    expectExact(heard);
-  });
-});
+// Firefox 153 hangs now and then as it begins with a sound, its own threads waiting for each other: then another one is tried.
+test.runIf(here && fox)(
+  "Firefox plays to a device what was rendered, sample for sample, over and over",
+  { timeout: 60_000, retry: 2 },
+  async () => {
+    const desk = await openDesk(inFirefox(fox ?? ""), served);
+    try {
+      const playing = { name: "pink-noise", seed: 1, loop: 3.2, level: first } as const;
+      const late = pause(30).then(() => Promise.reject(new Error("Firefox hangs")));
+      const heard = await Promise.race([desk.play(playing), late]);
+      console.log(`Firefox: ${said(heard)}`);
+      expectExact(heard);
+    } finally {
+      await closed(desk);
+    }
+  },
+);
