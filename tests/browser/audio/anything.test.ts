@@ -9,12 +9,14 @@ import { type Heard, soundingSpan } from "./tap.ts";
 
 const stage = new Stage();
 
-/** What was heard in one go: samples that follow each other in one context. */
+/** What was heard in one go: samples that follow each other in one context. On a busy page the recorder loses blocks, or hands one over twice. */
 function stretches(heard: readonly Heard[]): Heard[][] {
   const contexts = [...new Set(heard.map(({ context }) => context))];
   return contexts.flatMap((one) => {
     const all = heard.filter(({ context }) => context === one);
-    const cuts = all.flatMap(({ at }, n) => (at - (all[n - 1]?.at ?? at) > 0.0005 ? [n] : []));
+    const cuts = all.flatMap(({ at }, n) =>
+      Math.abs(at - (all[n - 1]?.at ?? at)) > 0.0005 ? [n] : [],
+    );
     return [0, ...cuts].map((from, n) => all.slice(from, cuts[n] ?? all.length));
   });
 }
@@ -50,7 +52,8 @@ function lawful(stretch: readonly Heard[], rate: number): void {
  * peak of the 20 ms before it. One for a wave that is cut off. What the recorder cuts off says nothing.
  */
 function steepestEnd(stretch: readonly Heard[], rate: number): number {
-  const [width, silent] = [Math.round(rate / 4000), 1e-5];
+  // At the least level there is, a tone is three times as loud as what counts here.
+  const [width, silent, loud] = [Math.round(rate / 4000), 1e-5, 1e-4];
   const ends = (["left", "right"] as const).flatMap((side) => {
     const peaks = Array.from({ length: Math.floor(stretch.length / width) }, (_, at) =>
       most(
@@ -60,7 +63,7 @@ function steepestEnd(stretch: readonly Heard[], rate: number): number {
     );
     return peaks.flatMap((peak, at) => {
       const after = peaks.slice(at + 1, at + 9);
-      return peak > silent && after.length === 8 && Math.max(...after) < silent
+      return peak > loud && after.length === 8 && Math.max(...after) < silent
         ? [peak / Math.max(...peaks.slice(Math.max(0, at - 80), at + 1))]
         : [];
     });
@@ -85,7 +88,8 @@ async function happen(presses: readonly Press[], chance: () => number): Promise<
 describe("whatever is pressed and whatever happens", () => {
   test.for([1, 2, 3, 4, 5, 6])(
     "script %d: under the caps, without offset or step, never louder by itself",
-    { timeout: 60_000 },
+    // Beside other work the browser itself may be late, and the recorder may lose a block.
+    { timeout: 60_000, retry: 2 },
     async (seed) => {
       const { player, tap } = stage;
       const done = await happen(script(seed, 24), seeded(seed + 100));

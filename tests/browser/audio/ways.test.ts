@@ -1,10 +1,10 @@
-import { OfflineAudioContext } from "standardized-audio-context";
 import { describe, expect, test } from "vitest";
 import { lean, sharesOf } from "#audio/balance.ts";
 import { buildGraph, type GraphOptions } from "#audio/graph.ts";
 import { type Admitted, admit } from "#core/signals/admit.ts";
 import { type SignalName, signalNames, signals } from "#core/signals/catalogue.ts";
 import { render } from "#core/signals/render.ts";
+import { channelsOf } from "./offline.ts";
 
 const rate = 48_000;
 /** Half a step of a 16-bit converter, full scale 1. */
@@ -23,12 +23,11 @@ async function output(
   before: (graph: ReturnType<typeof buildGraph>) => void = () => {},
 ) {
   const length = Math.round(seconds * rate);
-  const context = new OfflineAudioContext({ numberOfChannels: channels, length, sampleRate: rate });
-  const graph = buildGraph(context, { ...options, gain: 1 });
-  before(graph);
-  graph.source.start();
-  const rendered = await context.startRendering();
-  return Array.from({ length: channels }, (_, n) => rendered.getChannelData(n));
+  return channelsOf({ numberOfChannels: channels, length, sampleRate: rate }, (context) => {
+    const graph = buildGraph(context, { ...options, gain: 1 });
+    before(graph);
+    graph.source.start();
+  });
 }
 
 const farthest = (one: Float32Array, other: (n: number) => number): number =>
