@@ -50,10 +50,6 @@ export class Output {
     return this.#context;
   }
 
-  get route(): Route {
-    return this.#route;
-  }
-
   /** Sends the sound another way from the next press on; the context in use is given up. */
   use(route: Route): void {
     this.drop();

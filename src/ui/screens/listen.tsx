@@ -16,7 +16,7 @@ import { testProgramme } from "./test-programme.ts";
 import { TwoVersions, versionOf } from "./two-versions.tsx";
 import { useAudition } from "./use-audition.ts";
 import type { Held } from "./use-page.ts";
-import { useOwnPlace } from "./use-place.ts";
+import { ownHeadphones, useArrive } from "./use-place.ts";
 import { WayPicture } from "./way-picture.tsx";
 
 type ListenView = Extract<View, { screen: "listen" }>;
@@ -28,7 +28,7 @@ interface Props {
 
 /** What a fault of any part sounds like, healthy beside it; or what a patch will, beside a straight feed. */
 export function Listen({ held, view }: Props) {
-  useOwnPlace(held);
+  useArrive(held, ownHeadphones);
   const heard = useMemo(() => heardIn(view.rig), [view.rig]);
   const [own, setOwn] = useState<Own>();
   const fault = heard.faults.find(({ id }) => id === view.fault);

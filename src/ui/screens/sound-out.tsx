@@ -6,8 +6,9 @@ import { Roving } from "#ui/parts/roving.tsx";
 import { OutCautions } from "./cautions.tsx";
 import { Heading } from "./frame.tsx";
 import { Level } from "./level.tsx";
-import { PlaySign } from "./play.tsx";
+import { mutedWords, PlaySign } from "./play.tsx";
 import type { Held } from "./use-page.ts";
+import { useArrive } from "./use-place.ts";
 import { noChoiceWords } from "./words.ts";
 
 /** Which output plays, and on which of its channels; and the way to hear that it is the right one. */
@@ -19,7 +20,7 @@ export function SoundOut({ held }: { readonly held: Held }) {
   useEffect(() => {
     void outputs.known().then(setDevices);
   }, [outputs]);
-  useEffect(() => player.arrive("sound out"), [player]);
+  useArrive(held, "sound out");
   const ask = async () => {
     player.silence();
     const answer = await outputs.named();
@@ -129,9 +130,9 @@ function Hear({ held: { world, edges, change } }: { readonly held: Held }) {
   );
 }
 
-function hearWords({ playing, muted }: Held["world"]): string {
+function hearWords({ playing, muted, turnedUp }: Held["world"]): string {
   if (playing) return "stop it";
-  return muted ? "Hands are off the gear" : "Hear which it is";
+  return muted ? mutedWords(turnedUp) : "Hear which it is";
 }
 
 interface NamesProps {

@@ -1,4 +1,4 @@
-import { useEffect, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import { sentence } from "#core/report/phrases.ts";
 import { type SignalName, signalNames, signals } from "#core/signals/catalogue.ts";
 import { signalWords } from "#core/words/english-signals.ts";
@@ -10,6 +10,7 @@ import { Level } from "./level.tsx";
 import { mutedWords } from "./play.tsx";
 import { TakeAway } from "./take-away.tsx";
 import type { Held } from "./use-page.ts";
+import { useArrive } from "./use-place.ts";
 
 /** Every sound that may be played to ears, played by pointing at it; and all of them as files. */
 export function Sounds({ held }: { readonly held: Held }) {
@@ -17,7 +18,7 @@ export function Sounds({ held }: { readonly held: Held }) {
   const { player } = edges;
   const [last, setLast] = useState<SignalName>();
   const [loop, setLoop] = useState(false);
-  useEffect(() => player.arrive("test sounds"), [player]);
+  useArrive(held, "test sounds");
   const play = (name: SignalName) => {
     if (world.playing && name === last) return player.silence();
     setLast(name);

@@ -15,12 +15,12 @@ import { TrainingScore } from "./training-score.tsx";
 import { type QuestionSounds, useQuestionSounds } from "./training-sounds.ts";
 import { TwoVersions, versionOf } from "./two-versions.tsx";
 import type { Held } from "./use-page.ts";
-import { useOwnPlace } from "./use-place.ts";
+import { ownHeadphones, useArrive } from "./use-place.ts";
 
 /** One fault after another, to be named by ear. The round is worked out once the screen stands. */
 export function Training({ held }: { readonly held: Held }) {
   const { training } = held.page;
-  useOwnPlace(held);
+  useArrive(held, ownHeadphones);
   const seed = training?.seed;
   const [round, setRound] = useState<Round>();
   useEffect(() => {

@@ -6,15 +6,18 @@ import type { Held } from "./use-page.ts";
 export const wholeTable = "everybody";
 
 /** The headphones of whoever has the page before them, which are in no rig. */
-export function useOwnPlace({ edges: { player } }: Held): void {
+export const ownHeadphones = "own headphones";
+
+/** Goes to a place to listen at: a position, or what has a name of its own. */
+export function useArrive({ edges: { player } }: Held, place: string): void {
   const { arrive } = player;
-  useEffect(() => arrive("own headphones"), [arrive]);
+  useEffect(() => arrive(place), [arrive, place]);
 }
 
 /** Goes to a place to listen at, and makes ready what will be played there once the screen stands. */
-export function usePlace({ edges: { player } }: Held, place: string, signal: SignalName): void {
-  const { arrive, prepare } = player;
-  useEffect(() => arrive(place), [arrive, place]);
+export function usePlace(held: Held, place: string, signal: SignalName): void {
+  const { prepare } = held.edges.player;
+  useArrive(held, place);
   useEffect(() => {
     const soon = setTimeout(() => prepare(signal, 0));
     return () => clearTimeout(soon);
