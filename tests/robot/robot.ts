@@ -1,7 +1,7 @@
 import type { Page } from "playwright";
 import { halves, type Pointed, type Recording, whereWas } from "./ears.ts";
 import { pushToTheMiddle } from "./push.ts";
-import { listen, normalOf, press } from "./tap.ts";
+import { listen, normalOf, press, pressOn } from "./tap.ts";
 import { touch } from "./touch.ts";
 
 /**
@@ -102,7 +102,7 @@ async function begin(page: Page, { url, rig, position }: Walk): Promise<void> {
   await page.goto(url);
   if (typeof rig === "number") await page.getByLabel("rig number").fill(String(rig));
   await press(page, typeof rig === "number" ? "A rig to try without gear" : rig);
-  await page.getByRole("button", { name: new RegExp(`^${position}`) }).click();
+  await pressOn(page.getByRole("button", { name: new RegExp(`^${position}`) }));
 }
 
 const shown = (page: Page, name: string): Promise<boolean> =>

@@ -1,4 +1,4 @@
-import type { Page } from "playwright";
+import type { Locator, Page } from "playwright";
 import type { Recording } from "./ears.ts";
 
 /** What the tap hands over: both sides from the moment a sound began, as bytes of 32-bit floats in base64. */
@@ -119,14 +119,24 @@ export async function prepare(page: Page): Promise<void> {
 }
 
 /** As long as a button may take to hold still, milliseconds. With eight pages on two cores a page may go without a frame for longer. */
-const patience = 8000;
+const patience = 3000;
 
-/** Waits for a button to stand still, as a hand would; where its page gets no frames to tell by, presses all the same. */
-export async function press(page: Page, name: string): Promise<void> {
-  const button = page.getByRole("button", { name, exact: true });
+/**
+ * Waits for a button to stand still, as a hand would. Chromium now and then gives one of eight pages no more frames: there is nothing
+ * to tell by, and its mouse hits what stood there in the last frame. Then by key.
+ */
+export async function pressOn(button: Locator): Promise<void> {
   await button.waitFor();
-  await button.click({ timeout: patience }).catch(() => button.click({ force: true }));
+  await button.click({ timeout: patience }).catch(async () => {
+    // The press may have come through, and its answer not.
+    if (await button.isVisible())
+      await button.press("Enter", { timeout: patience }).catch(() => undefined);
+  });
 }
+
+/** The same, by the name that is on it. */
+export const press = (page: Page, name: string): Promise<void> =>
+  pressOn(page.getByRole("button", { name, exact: true }));
 
 /** Presses Play; whether it played to its end. Who hears nothing, since the press went astray on a busy page, presses again. */
 async function plays(page: Page): Promise<boolean> {
@@ -139,10 +149,14 @@ async function plays(page: Page): Promise<boolean> {
   );
 }
 
+const shownBy = async (page: Page): Promise<string> =>
+  (await page.getByRole("main").textContent()) ?? "";
+
 /** Presses Play and hears it to its end. */
 export async function listen(page: Page): Promise<Recording> {
   for (let tries = 0; !(await plays(page)); tries++)
-    if (tries === 2) throw new Error("nothing played, and Play was pressed three times");
+    if (tries === 2)
+      throw new Error(`Play was pressed three times, and the page shows: ${await shownBy(page)}`);
   await page.waitForTimeout(250); // the recorder hands over in blocks
   const { rate, left, right } = await page.evaluate(() =>
     (globalThis as unknown as TapPage).tap.take(),

@@ -1,6 +1,6 @@
 import type { Page } from "playwright";
 import type { Pointed } from "./ears.ts";
-import { press } from "./tap.ts";
+import { press, pressOn } from "./tap.ts";
 
 /** A hand goes to the cup on the side where it is heard; the letter is read off that cup. */
 export async function touch(page: Page, { place }: Pointed): Promise<void> {
@@ -14,5 +14,5 @@ export async function touch(page: Page, { place }: Pointed): Promise<void> {
   );
   boxes.sort((a, b) => a.x - b.x);
   const chosen = place.includes("left") ? boxes[0] : boxes.at(-1);
-  await chosen?.cup.click();
+  if (chosen) await pressOn(chosen.cup);
 }
