@@ -50,6 +50,15 @@ test("breaks of a millisecond are a crackle when there are three or more, and no
   expect(events[0]?.at).toBeCloseTo(1.6, 3);
 });
 
+test("what holds for no longer than 1.3 ms between breaks still parts them", () => {
+  const faults = bounces(
+    1.3,
+    Array.from({ length: 6 }, () => [0.003, 0.0013] as const),
+  );
+  const { events } = seen({ ...stream, seconds: 1.8, faults }, "joined");
+  expect(events).toMatchObject([{ kind: "crackle", breaks: 6 }]);
+});
+
 test("60 ms apart they are two", () => {
   const faults = bounces(1.3, [
     [0.005, 0.06],
