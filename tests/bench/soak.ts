@@ -1,5 +1,10 @@
-/** `npm run soak`: the long walks; `npm run soak -- sound [minutes] [signal]`: continuous playing at a device. */
+/**
+ * `npm run soak`: the long walks; `npm run soak -- sound [minutes] [signal]`: continuous playing at a device; `npm run soak -- flex
+ * [minutes]`: a lead watched for an hour of synthetic time, and a quiet hour.
+ */
 const walks = () => import("./soak-walks.ts");
 const sound = () => import("./soak-sound.ts");
+const flex = () => import("./soak-flex.ts").then((soak) => soak.soakFlexHours(process.argv[3]));
 
-void (process.argv[2] === "sound" ? sound() : walks());
+const forms: Readonly<Record<string, () => Promise<unknown>>> = { sound, flex };
+void (forms[process.argv[2] ?? ""] ?? walks)();
