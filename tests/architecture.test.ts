@@ -12,6 +12,7 @@ const layers: Record<string, readonly string[]> = {
   "core/rig": ["core/units", "core/circuit", "core/parts"],
   "core/signals": ["core/units", "fft.js"],
   "core/hearing": ["core/units", "core/signals", "fft.js"],
+  "core/measurement": ["core/units", "core/circuit", "core/signals", "fft.js"],
   "core/prompts": ["core/units", "core/signals", "core/hearing"],
   "core/listening": ["core/units", "core/signals"],
   "core/checks": ["core/units", "core/parts", "core/rig", "core/signals", "core/listening"],
