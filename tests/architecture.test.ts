@@ -36,6 +36,7 @@ const layers: Record<string, readonly string[]> = {
     "core/checks",
     "core/patching",
     "core/signals",
+    "core/measurement",
     "core/prompts",
   ],
   "core/report": [

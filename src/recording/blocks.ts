@@ -50,3 +50,19 @@ export async function* blocksOf(
   }
   return undefined;
 }
+
+/** A part in one piece. Whoever asks says how long it may be: memory goes with it. */
+export async function partOf(
+  slices: Slices,
+  layout: Layout,
+  part: Part,
+): Promise<readonly Float32Array[] | Trouble> {
+  const whole = part.channels.map(() => new Float32Array(part.to - part.from));
+  const blocks = blocksOf(slices, layout, part);
+  for (;;) {
+    const { done, value } = await blocks.next();
+    if (done) return value ?? whole;
+    for (const [at, channel] of value.channels.entries())
+      whole[at]?.set(channel, value.from - part.from);
+  }
+}

@@ -26,6 +26,8 @@ export const troubleWords: Readonly<Record<Trouble["trouble"], (found: string) =
   "too many channels": (count) =>
     `The file has ${count} channels, and up to 8 are read. Export the two that were recorded, as WAV, PCM.`,
   "no rate": () => `The file says that it has no sampling rate. ${exportAgain}.`,
+  rate: (found) =>
+    `The file has a sampling rate of ${found} Hz, and the signal is found at 8000 to 768000. Record or export it at 48000.`,
   "frame size": (found) =>
     `What the file says of its samples does not agree: ${found} bytes for all channels. ${exportAgain}.`,
   "no data": () => `There are no samples in the file ('data' is missing). ${exportAgain}.`,
@@ -44,3 +46,13 @@ export const oddityWords: Readonly<Record<Oddity, string>> = {
   "part of a frame": "The last sample is not on all channels; it was left out.",
   "not numbers": "Some samples are no numbers; silence stands in their place.",
 };
+
+/** What a recording has of our signal: a sentence. */
+export function foundText(found: number, measured: number): string {
+  if (found === 0)
+    return "The signal is not in this recording: it is 'multitone', to be played from its first click to its end.";
+  const often = found === 1 ? "once" : `${found} times`;
+  return measured < found
+    ? `The signal is in this recording ${often}; the first ${measured} were measured.`
+    : `The signal is in this recording ${often}.`;
+}

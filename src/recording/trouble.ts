@@ -14,6 +14,7 @@ export const troubleNames = [
   "no channels",
   "too many channels",
   "no rate",
+  "rate",
   "frame size",
   "no data",
   "no samples",

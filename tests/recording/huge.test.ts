@@ -3,10 +3,12 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, test } from "vitest";
 import { openSlices } from "#cli/file-slices.ts";
+import { type Analysis, analyseRecording } from "#recording/analyse.ts";
 import { type Block, blocksOf, wholeOf } from "#recording/blocks.ts";
 import { layoutOf } from "#recording/layout.ts";
+import { longRecording } from "./long.ts";
 import { chunk, format, letters, number, riff } from "./made.ts";
-import { growthOf, type Placed, sparse } from "./sparse.ts";
+import { growthOf, sparse } from "./sparse.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "huge-"));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -52,27 +54,34 @@ async function readThrough(path: string) {
   return { layout, heard, frames, growth };
 }
 
+async function analysed(path: string): Promise<Analysis> {
+  const file = await openSlices(path);
+  if ("missing" in file) throw new Error(file.missing);
+  const working = analyseRecording(file.slices);
+  for (;;) {
+    const { done, value } = await working.next();
+    if (done) return file.close().then(() => value);
+  }
+}
+
 const half = new Uint8Array(new Float64Array([0.5]).buffer);
 
 describe("files beyond four gigabytes, which take no disk", () => {
-  test("RF64: a chunk of 4.5 GiB before the sound is stepped over", async () => {
+  test("a signal beyond a chunk of 4.5 GiB, in a minute of eight channels, is found and measured", async () => {
     const path = join(folder, "junk.wav");
-    const junk = 4.5 * gibi;
-    const before = riff([...sizes(6400, junk), ...letters("JUNK"), ...ones], {
-      name: "RF64",
-      size: 2 ** 32 - 1,
+    const { disk, from } = longRecording(path, { junk: 4.5 * gibi, seconds: 60, played: 40 });
+    expect(from).toBeGreaterThan(4.5 * gibi);
+    expect(disk).toBeLessThan(64e6);
+    let analysis: Analysis | undefined;
+    const growth = await growthOf(async () => {
+      analysis = await analysed(path);
     });
-    const after = Uint8Array.from([...format(f64), ...letters("data"), ...ones]);
-    const data = before.length + junk + after.length;
-    const placed: Placed = [
-      [0, before],
-      [before.length + junk, after],
-      [data + 64 * 50 + 8 * 3, half],
-    ];
-    expect(sparse(path, data + 6400, placed)).toBeLessThan(2 ** 20);
-    const { layout, heard, frames } = await readThrough(path);
-    expect(layout).toMatchObject({ container: "RF64", from: data, frames: 100, odd: [] });
-    expect([frames, heard]).toEqual([100, [[50, 3, 0.5]]]);
+    expect(analysis).toMatchObject({
+      file: { container: "RF64", from, frames: 60 * 48_000, odd: [] },
+      found: 1,
+      playings: [{ channels: [3, 6], measured: { stretches: "both" } }],
+    });
+    expect(growth).toBeLessThan(200e6);
   });
 
   test("RF64: 4.3 GB of sound are laid out, and the last second read", async () => {

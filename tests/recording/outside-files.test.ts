@@ -1,10 +1,8 @@
 import { spawnSync } from "node:child_process";
 import { describe, expect, test } from "vitest";
+import { outsideHere } from "#tests/reference/outside-programs.ts";
 import { read, readAll, wave, worst } from "./read.ts";
 import { inMemory } from "./slices.ts";
-
-const has = (program: string, arg: string) => spawnSync(program, [arg]).error === undefined;
-const here = (has("sox", "--version") && has("ffmpeg", "-version")) || process.env.CI !== undefined;
 
 /** What a program writes, with samples handed to it as 64-bit floats. */
 function outside(program: string, args: readonly string[], samples: readonly number[][]) {
@@ -52,7 +50,7 @@ const ffmpegFiles = [
 ].flatMap((codec) => [1, 2, 8].map((channels) => ({ codec, channels })));
 
 // Both write to a pipe here, so that neither can go back and say how long the sound is.
-describe.runIf(here)("files of other programs, written to a pipe", () => {
+describe.runIf(outsideHere)("files of other programs, written to a pipe", () => {
   test.for(soxFiles)(
     "sox: $bits bits, $type, $channels channels",
     async ({ bits, type, channels }) => {
@@ -110,4 +108,4 @@ describe.runIf(here)("files of other programs, written to a pipe", () => {
   });
 });
 
-if (!here) console.warn("sox and ffmpeg are not installed: no file of theirs was read");
+if (!outsideHere) console.warn("sox and ffmpeg are not installed: no file of theirs was read");

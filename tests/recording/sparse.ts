@@ -12,14 +12,18 @@ export function sparse(path: string, size: number, placed: Placed): number {
   return statSync(path).blocks * 512;
 }
 
-/** How much more memory this process takes at most, in bytes, while something runs. */
+/** Memory of this process before it did anything. */
+const atFirst = process.memoryUsage().rss;
+
+/** How much more memory this process takes at most while something runs than when it began, in bytes: what it took and gave back before hides nothing. */
 export async function growthOf(work: () => Promise<void>): Promise<number> {
-  const before = process.memoryUsage().rss;
-  let most = before;
-  const watch = setInterval(() => {
-    most = Math.max(most, process.memoryUsage().rss);
-  }, 20);
+  let most = 0;
+  const look = () => {
+    most = Math.max(most, process.memoryUsage().rss - atFirst);
+  };
+  const watch = setInterval(look, 20);
   await work();
+  look();
   clearInterval(watch);
-  return Math.max(most, process.memoryUsage().rss) - before;
+  return most;
 }
