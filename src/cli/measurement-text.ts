@@ -7,11 +7,16 @@ import type {
 } from "./measurement-format.ts";
 import { printable } from "./problem.ts";
 
-const minus = (text: string): string => text.replace("-", "−");
+/** So many places; what rounds to nothing has no sign. */
+const fixed = (value: number, digits: number): string =>
+  value
+    .toFixed(digits)
+    .replace(/^-(?=[0.]*$)/, "")
+    .replace("-", "−");
 const decibels = (value: number | undefined, unit = "dB"): string =>
-  value === undefined ? "none" : minus(`${value.toFixed(2)} ${unit}`);
+  value === undefined ? "none" : `${fixed(value, 2)} ${unit}`;
 const plusMinus = (value: number, error: number, digits: number, unit: string): string =>
-  minus(`${value.toFixed(digits)} ± ${error.toFixed(digits)} ${unit}`);
+  `${fixed(value, digits)} ± ${fixed(error, digits)} ${unit}`;
 
 /** A measurement for people: the same as its JSON says, but for the single tones. */
 export const measurementText = ({ file, warnings, playings, words }: Measurement): string =>
@@ -71,7 +76,7 @@ const inputLines = ({
   `    noise: ${decibels(noise, "dBFS")}${signalToNoise === undefined ? "" : `; the tones ${decibels(signalToNoise)} over it`}`,
   ...(hum === undefined
     ? []
-    : [`    hum of ${hum.frequency.toFixed(2)} Hz: ${humText(hum.levels)}`]),
+    : [`    hum of mains at ${fixed(hum.frequency, 2)} Hz: ${humText(hum)}`]),
   ...(distortion === undefined
     ? []
     : [
@@ -92,8 +97,11 @@ function signText(sign: 1 | -1 | undefined): string {
   return sign === 1 ? ", in phase" : ", upside down";
 }
 
-const humText = (levels: readonly (number | null)[]): string =>
-  levels.map((one) => (one === null ? "none" : decibels(one, "dBFS"))).join(", ");
+/** The lines that stand out. */
+const humText = ({ mains, levels }: NonNullable<InputResult["hum"]>): string =>
+  levels
+    .flatMap((one, at) => (one === null ? [] : [`${mains * (at + 1)} Hz ${decibels(one, "dBFS")}`]))
+    .join(", ");
 
 const percent = ({ value, error }: { readonly value: number; readonly error: number }): string =>
   plusMinus(100 * value, 100 * error, 3, "%");

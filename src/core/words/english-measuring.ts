@@ -7,13 +7,13 @@ const refusalWords: Readonly<Record<Refusal, (measured: number, bound: number) =
   rate: (rate) => `At a sampling rate of ${rate} Hz too few tones fit. Record at 44100 Hz or more.`,
   "not finite": (count) => `${count} samples are no numbers. Record again, or export as PCM.`,
   silent: () =>
-    "There is nothing but silence. Look whether the right input was recorded, and its level.",
+    "There is nothing but silence. Look whether the right input was recorded, and at which level.",
   "too quiet": () =>
     "The signal is not there, or too deep in the noise. Turn it up, or bring the input nearer, and record again.",
   "cut short": () =>
     "Neither of the signal's two stretches is there from end to end. Record from before its clicks until it is over.",
   mono: () =>
-    "Left and right are one and the same: the recording is mono. Record two channels, with nothing that sums them.",
+    "The recording is mono: both channels are one and the same, or one of them is dead while the other hisses. Record two channels, with nothing that sums them.",
   clipped: (part) =>
     `Tops are cut off flat (${(100 * part).toFixed(2)} % of the samples). Turn the input down and record again.`,
   gaps: (seconds) =>
