@@ -53,7 +53,7 @@ export const input = z
     tones: level("Root mean square of the tones"),
     noise: level("Root mean square of the noise up to 15 kHz, without tones, hum and distortion"),
     signalToNoise: number(
-      "The tones over the noise, in dB; left out where there is no noise.",
+      "The tones over the noise, in dB; left out where either is nothing.",
     ).exactOptional(),
     crosstalk: z
       .object({

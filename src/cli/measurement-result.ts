@@ -1,4 +1,5 @@
 import type { Entry, Estimate, Gain, Input, ReturnMeasurement } from "#core/measurement/return.ts";
+import type { Decibels } from "#core/units/units.ts";
 import { refusalText } from "#core/words/english-measuring.ts";
 import type { Analysed, Playing } from "#recording/analyse.ts";
 import { foundText, oddityWords } from "#recording/english.ts";
@@ -20,6 +21,10 @@ const given = <Name extends string, Value>(
   value === undefined || (typeof value === "number" && !Number.isFinite(value))
     ? {}
     : ({ [name]: value } as { readonly [Key in Name]: Value });
+
+/** A level below this is nothing at all, as of a channel of zeros. */
+const least: Decibels = -250;
+const some = (level: Decibels): Decibels | undefined => (level > least ? level : undefined);
 
 /** What was made of a recording, as the published format has it. */
 export const measurementOf = ({ file, odd, found, playings }: Analysed): Measurement => ({
@@ -90,12 +95,15 @@ function inputResult(
     channel,
     left: entryResult(left),
     right: entryResult(right),
-    ...given("tones", tones),
-    ...given("noise", noise),
-    ...given("signalToNoise", signalToNoise),
+    ...given("tones", some(tones)),
+    ...given("noise", some(noise)),
+    ...given(
+      "signalToNoise",
+      [tones, noise].every((one) => one > least) ? signalToNoise : undefined,
+    ),
     ...given(
       "crosstalk",
-      crosstalk && { ...given("level", crosstalk.level), ...given("sign", crosstalk.sign) },
+      crosstalk && { ...given("level", some(crosstalk.level)), ...given("sign", crosstalk.sign) },
     ),
     ...given("hum", hum && { ...hum, levels: hum.levels.map((one) => one ?? null) }),
     ...given("distortion", distortion && { ...distortion }),
@@ -103,8 +111,8 @@ function inputResult(
 }
 
 const entryResult = ({ level, error, carried, polarity, late }: Entry): EntryResult => ({
-  ...given("level", level),
-  ...given("error", error),
+  ...given("level", some(level)),
+  ...given("error", some(level) === undefined ? undefined : error),
   carried,
   ...given("polarity", polarity),
   ...given("late", late),

@@ -38,6 +38,7 @@ const channelsText = (channels: readonly number[]): string =>
   channels.length === 1 ? `channel ${channels[0]}` : `channels ${channels.join(" and ")}`;
 
 const measuredLines = ({
+  from,
   stretches,
   inputs,
   delay,
@@ -48,7 +49,7 @@ const measuredLines = ({
     ? []
     : [`  Only the ${stretches} of its two stretches is there from end to end.`]),
   ...inputs.flatMap(inputLines),
-  `  Delay: ${plusMinus(1000 * delay.value, 1000 * delay.error, 3, "ms")}`,
+  `  The signal begins at ${plusMinus(from + delay.value, delay.error, 6, "s")}`,
   ...(between === undefined
     ? []
     : [
@@ -85,7 +86,7 @@ const inputLines = ({
 ];
 
 function entryText({ level, error, carried, polarity }: EntryResult): string {
-  if (!carried) return `not heard (${decibels(level)})`;
+  if (!carried) return level === undefined ? "not heard" : `not heard (${decibels(level)})`;
   const size =
     level === undefined || error === undefined ? decibels(level) : plusMinus(level, error, 2, "dB");
   if (polarity === undefined) return `${size}, polarity not to be told`;

@@ -73,7 +73,18 @@ describe("analyse", () => {
     );
     expect(out).toMatch(/left programme: −6\.0\d ± 0\.0\d dB, as sent/);
     expect(out).toMatch(/right programme: −?0\.0\d ± 0\.0\d dB, upside down/);
+    expect(out).toMatch(/The signal begins at 1\.000000 ± 0\.00000\d s/);
     expect(out).not.toMatch(/[-−]0\.0+ /);
+  });
+
+  test("leaves out what a channel of zeros has not", async () => {
+    const { left, right } = renderSignal(multitone, rate, 1);
+    const dead = wavOf({ left, right: right.map(() => 0), rate });
+    const { out } = await run(files.write("dead.wav", dead));
+    const [{ inputs }] = JSON.parse(out).playings;
+    expect(inputs[0].left).toMatchObject({ carried: true, polarity: 1 });
+    expect(inputs[1]).toEqual({ channel: 2, left: { carried: false }, right: { carried: false } });
+    expect(schema().safeParse(JSON.parse(out)).success).toBe(true);
   });
 
   test("finds nothing in other sounds, and says so", async () => {
