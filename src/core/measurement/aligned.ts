@@ -25,6 +25,8 @@ export interface Aligned {
 const rough: Seconds = 0.04;
 const margin: Seconds = 0.15;
 const rounds = 3;
+/** Drift of so many of its own standard deviations spreads the tones by less than the noise beside them; what is left is turned back. */
+const unseen = 30;
 
 /** Stretches that lie in a capture whole, by a rough clock. */
 export function wholeIn({ channels, rate }: Capture, { start, pace }: Clock): readonly number[] {
@@ -47,7 +49,7 @@ function settled(capture: Capture, begin: Clock, which: readonly number[], count
       which.map((stretch) => received(gridded, input, stretch, count, { late: 0, spare: rough })),
     );
     const { by, error } = remainderOf(all, () => 1);
-    if (round === rounds || Math.abs(by) < Math.max(1e-10, 10 * error))
+    if (round === rounds || Math.abs(by) < Math.max(1e-10, unseen * error))
       return { clock, gridded, all };
     clock = without(clock, by);
   }

@@ -3,13 +3,11 @@ import { FlexEvents } from "#core/measurement/flex-events.ts";
 import { soakFlex } from "#tests/bench/soak-flex.ts";
 
 /** The hours are `npm run soak -- flex`. */
-test("three minutes: all found, nothing made up, much faster than real time", () => {
+test("three minutes: all found, nothing made up", () => {
   const hour = { rate: 48_000, returns: "load box", snr: 30, ppm: -200, seed: 4 } as const;
-  const { planted, found, untrue, speed } = soakFlex(3, hour);
+  const { planted, found, untrue } = soakFlex(3, hour);
   expect(planted).toBeGreaterThan(10);
   expect({ found, untrue }).toEqual({ found: planted, untrue: 0 });
-  // 160 on a quiet machine: here it may be a busy one.
-  expect(speed).toBeGreaterThan(10);
 });
 
 test("three quiet minutes in noise: no event, and nothing held more", () => {
