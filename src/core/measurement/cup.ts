@@ -1,11 +1,12 @@
 import type { Decibels, Hertz, Seconds } from "#core/units/units.ts";
-import type { Gain, NotMeasured, ReturnMeasurement } from "./measured.ts";
+import type { NotMeasured, ReturnMeasurement } from "./measured.ts";
+import type { Gain } from "./return.ts";
 
 /** What was recorded while the multitone played and a cup was held to a microphone, measured. */
 export type CupHeard = ReturnMeasurement | NotMeasured;
 
 /** Which programmes a cup carries. */
-export type Carries = "left" | "right" | "both" | "neither";
+type Carries = "left" | "right" | "both" | "neither";
 
 /** What one earcup gives a microphone, over the band of the idents. */
 export interface Cup {
