@@ -23,10 +23,12 @@ const mostWander = 5e-6;
 /** A level that changes by more is changed by something. */
 const mostChange = 1;
 const mostDrift = 310e-6;
+/** A step is so much greater than what the delay does all the time. */
+const sudden = 6;
 /** A dropout is a tenth of a segment at least. */
 const leastMissing = 0.1;
-/** More of a stretch than this is no dropout. */
-const mostMissing = 0.3;
+/** What a segment is held against: so many on either side. */
+const nearby = 8;
 
 /** Groups of so many segments in a row, their means. */
 const smooth = (values: readonly number[], many: number): readonly number[] =>
@@ -37,11 +39,10 @@ const smooth = (values: readonly number[], many: number): readonly number[] =>
 /** The greatest step of the delay from one segment to the next but one, where it is surely one. */
 function jump(steps: readonly Step[], least: number): number {
   const late = steps.map((step) => step.late);
-  const most = Math.max(
-    0,
-    ...late.slice(2).map((value, at) => Math.abs(value - (late[at] ?? value))),
-  );
-  return most > Math.max(least, sure * Math.SQRT2 * jitter(late)) ? most : 0;
+  const changes = late.slice(2).map((value, at) => Math.abs(value - (late[at] ?? value)));
+  const most = Math.max(0, ...changes);
+  const usual = median(changes);
+  return most > Math.max(least, sure * Math.SQRT2 * jitter(late), sudden * usual) ? most : 0;
 }
 
 /** Segments that no more agree with those before. */
@@ -53,30 +54,45 @@ function broken(steps: readonly Step[]): number {
 }
 
 function gapsIn(steps: readonly Step[], rate: Hertz): NotMeasured | undefined {
-  const bound = 0.5 / rate;
+  const bound = 0.6 / rate;
   const measured = jump(steps, bound);
   if (measured > 0) return { refused: "gaps", measured, bound };
   const segments = broken(steps);
   return segments > 0 ? { refused: "gaps", measured: segments * segmentTime, bound } : undefined;
 }
 
-/** How far the delay wanders from where the drift has it. */
-function wanderIn(steps: readonly Step[]): NotMeasured | undefined {
-  const late = steps.map((step) => step.late);
+/** Numbers less the straight line through them. */
+function levelled(values: readonly number[]): readonly number[] {
+  const [middle, level] = [(values.length - 1) / 2, mean(values)];
+  const spread = mean(values.map((_, at) => (at - middle) ** 2));
+  const slope = mean(values.map((value, at) => (at - middle) * (value - level))) / (spread || 1);
+  return values.map((value, at) => value - slope * (at - middle));
+}
+
+/** How far the delay wanders from where the drift has it, or, as long as that is not known well, from any straight line. */
+function wanderIn(steps: readonly Step[], straight = false): NotMeasured | undefined {
+  const late = straight ? levelled(steps.map((step) => step.late)) : steps.map((step) => step.late);
   const middle = mean(late);
   const bound = Math.max(mostWander, (sure * jitter(late)) / Math.sqrt(8));
   const measured = Math.max(0, ...smooth(late, 8).map((value) => Math.abs(value - middle)));
   return measured > bound ? { refused: "clocks", measured, bound } : undefined;
 }
 
+/** What is usual about a place of a course. */
+const usualAt = (course: readonly number[], at: number): number =>
+  median(course.slice(Math.max(0, at - nearby), at + nearby + 1));
+
 /** What is missing of a tone's course for a short time. */
 function missingIn(course: readonly number[]): NotMeasured | undefined {
-  const usual = median(course);
-  const lost = Math.max(leastMissing * usual, sure * jitter(course));
-  const away = course.filter((value) => value < usual - lost);
-  if (away.length === 0 || away.length > mostMissing * course.length) return undefined;
-  const measured = away.reduce((sum, value) => sum + (1 - value / usual) * segmentTime, 0);
-  return { refused: "gaps", measured, bound: leastMissing * segmentTime };
+  const chance = sure * jitter(course);
+  const lost = course.map((value, at) => {
+    const usual = usualAt(course, at);
+    return usual - value > Math.max(leastMissing * usual, chance) ? 1 - value / usual : 0;
+  });
+  const measured = lost.reduce((sum, part) => sum + part * segmentTime, 0);
+  return measured > 0
+    ? { refused: "gaps", measured, bound: leastMissing * segmentTime }
+    : undefined;
 }
 
 /** How much a level changes over a stretch, decibels. */
@@ -120,8 +136,8 @@ function faultOfTracks(tracks: readonly Track[], rate: Hertz): NotMeasured | und
   const courses = coursesIn(tracks, [whole]);
   const faults = [
     () => gapsIn(steps, rate),
+    () => wanderIn(steps, true),
     ...courses.map((course) => () => missingIn(course)),
-    () => wanderIn(steps),
     ...courses.map((course) => () => changeIn(course)),
     ...coursesIn(tracks, bands).map((course) => () => changeIn(course)),
   ];
@@ -140,16 +156,21 @@ export function continuityOf(
 ): NotMeasured | { readonly drift: number } {
   // Near segments alone: their products tell the drift even where something is missing between.
   const near = driftOf(look, spans, 4);
+  const far = farApart(near);
+  if (far !== undefined) return far;
   for (const span of spans) {
     const fault = faultOfTracks(tracksOf(look, span, near), rate);
-    if (fault !== undefined && fault.refused !== "clocks") return fault;
+    if (fault !== undefined) return fault;
   }
   const drift = driftOf(look, spans, Number.POSITIVE_INFINITY);
   for (const span of spans) {
     const fault = wanderIn(stepsOf(tracksOf(look, span, drift)));
     if (fault !== undefined) return fault;
   }
-  if (Math.abs(drift) > mostDrift)
-    return { refused: "clocks", measured: drift * 1e6, bound: mostDrift * 1e6 };
-  return { drift };
+  return farApart(drift) ?? { drift };
 }
+
+const farApart = (drift: number): NotMeasured | undefined =>
+  Math.abs(drift) > mostDrift
+    ? { refused: "clocks", measured: drift * 1e6, bound: mostDrift * 1e6 }
+    : undefined;

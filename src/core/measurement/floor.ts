@@ -1,7 +1,7 @@
 import { sentCombs } from "./combs.ts";
-import { gridRate } from "./grid.ts";
 import { powerAt } from "./look.ts";
-import { bins, row } from "./spectrum.ts";
+import { bins, type Row } from "./spectrum.ts";
+import { mean, median } from "./statistics.ts";
 
 /**
  * Frequencies near a tone, from the lowest of its comb, where nothing falls: no tone, no product of second or third order of tones, no whole
@@ -18,36 +18,21 @@ const medianShare = Math.LN2;
 /** Noise in a folded second: at each tone of a comb, the mean power of one bin. */
 export interface Floor {
   readonly power: readonly Float64Array[];
-  /** All of it up to the highest tone, as power of a sine's peak each hertz; hum and what distortion makes are not in it. */
+  /** The mean over all tones. */
   readonly whole: number;
 }
 
-function median(values: number[]): number {
-  values.sort((a, b) => a - b);
-  const half = values.length >> 1;
-  return values.length % 2 === 1
-    ? (values[half] ?? 0)
-    : ((values[half - 1] ?? 0) + (values[half] ?? 0)) / 2;
+/** The middle power of the empty bins beside one tone and its two neighbours. */
+function aboutTone(rows: readonly Row[], k: number): number {
+  const near = [k - 1, k, k + 1].filter((at) => at >= 0 && at < (rows[0]?.re.length ?? 0));
+  return median(rows.flatMap((row) => near.map((at) => powerAt(row, at)))) / medianShare;
 }
 
-/** The noise about each tone: the middle of the power in the empty bins beside it and its two neighbours, so that a line from elsewhere counts little. */
+/** The noise about each tone, of the middle of what is in the empty bins: a line from elsewhere counts little. */
 export function floorOf(second: Float64Array, count: number): Floor {
-  let [sum, many] = [0, 0];
   const power = sentCombs.map((_, comb) => {
     const rows = (empty[comb] ?? []).map((begin) => bins(second, 0, begin, count));
-    const out = row(count).re;
-    for (let k = 0; k < count; k += 1) {
-      const near: number[] = [];
-      for (let at = Math.max(0, k - 1); at <= Math.min(count - 1, k + 1); at += 1)
-        for (const one of rows) near.push(powerAt(one, at));
-      out[k] = median(near) / medianShare;
-      sum += out[k] ?? 0;
-      many += 1;
-    }
-    return out;
+    return Float64Array.from({ length: count }, (_, k) => aboutTone(rows, k));
   });
-  return { power, whole: sum / (many || 1) };
+  return { power, whole: mean(power.flatMap((one) => [...one])) };
 }
-
-/** A second on the grid has so many bins below half its rate. */
-export const binsInAll: number = gridRate / 2;

@@ -11,14 +11,19 @@ const means = 4;
 const slow: Hertz = gridRate / every;
 /** A whole number of seconds is heard: no tone of a whole hertz leaks into another. */
 const heard: Seconds = 3;
-const harmonics = 8;
+/** On the eighth of 50 Hz a tone folds. */
+const harmonics = 7;
 /** The mains keeps within so much; the search goes in steps. */
 const reach: Hertz = 0.5;
 const step: Hertz = 0.1;
-/** Harmonics no tone lies on (of 50 Hz the second and the seventh have one). */
-const free = [1, 3, 4, 5, 6] as const;
+/** Harmonics on which no product of distortion lies, up to the third order: one of them there is hum. */
+const telling = { 50: [1, 2], 60: [1, 2, 3] } as const;
+/** Harmonics on which no tone lies: by them the frequency is found. */
+const free = { 50: [1, 3], 60: [1, 2, 3] } as const;
 /** A line counts that is so much stronger than what is beside it. */
 const standsOut = 16;
+/** Less is no hum: −110 dBFS. */
+const least = 1e-11;
 /** Beside a line, at a third of a hertz times a whole number, where tones leak nothing. */
 const beside: readonly Hertz[] = [-14 / 3, -11 / 3, -10 / 3, 10 / 3, 11 / 3, 14 / 3];
 
@@ -90,7 +95,7 @@ function tuned(pieces: readonly Slow[], about: 50 | 60) {
   let best = { frequency: about as Hertz, power: 0 };
   for (let at = -Math.round(reach / step); at <= reach / step; at += 1) {
     const frequency = about + at * step;
-    const power = [1, 3].reduce((sum, n) => sum + powerIn(pieces, n * frequency), 0);
+    const power = free[about].reduce((sum, n) => sum + powerIn(pieces, n * frequency), 0);
     if (power > best.power) best = { frequency, power };
   }
   return best;
@@ -120,7 +125,9 @@ export function humIn(
     const floor = onTone
       ? 4 * floorAt(pieces, n * frequency + 20) * heard
       : floorAt(pieces, n * frequency);
-    return power > standsOut * floor ? 10 * Math.log10(power) : undefined;
+    return power > Math.max(standsOut * floor, least) ? 10 * Math.log10(power) : undefined;
   });
-  return free.some((n) => levels[n - 1] !== undefined) ? { mains, frequency, levels } : undefined;
+  return telling[mains].some((n) => levels[n - 1] !== undefined)
+    ? { mains, frequency, levels }
+    : undefined;
 }

@@ -8,7 +8,7 @@ import { lookAt } from "./look.ts";
 import { monoIn } from "./mono.ts";
 import { type Span, spansOf } from "./pace.ts";
 import { foundIn, presence } from "./presence.ts";
-import { resultOf } from "./result.ts";
+import { clearestOf, resultOf } from "./result.ts";
 import type { NotMeasured, ReturnMeasurement } from "./return.ts";
 import { faultOfSamples } from "./samples.ts";
 import { segmentTime } from "./segments.ts";
@@ -25,10 +25,10 @@ export type {
 
 /** So many tones of each comb must fit below 0.45 of the rate: at 16 kHz there are 57. */
 const fewest = 50;
-/** The tones must be so strong against the noise up to the highest one, in some input. */
-const weakest = -18;
-/** Where nothing of the combs is, the part by which they stand out is less than this; noise alone makes a tenth of it. */
-const leastPresent = 0.01;
+/** The tones must be so strong against the noise about them: some fifteen of a comb, in some input. */
+const weakest = -15;
+/** Where nothing of the combs is, they stand out by less than this; noise alone makes less than half of it. */
+const leastPresent = 0.022;
 /** So long a time of one stretch shows whether the tones go on evenly. */
 const shortest: Seconds = 3;
 
@@ -102,7 +102,7 @@ function bestOf(capture: Capture, clocks: readonly Clock[], count: number): Alig
 
 function judged(aligned: Aligned, count: number): ReturnMeasurement | NotMeasured {
   const result = resultOf(aligned, count);
-  const ratio = Math.max(...result.inputs.map(({ signalToNoise }) => signalToNoise));
+  const ratio = clearestOf(aligned);
   const carried = result.entries.flat().some((entry) => entry.carried);
   return carried && ratio > weakest
     ? result

@@ -43,34 +43,48 @@ function products(look: Look, parts: readonly Part[], lag: number): readonly [Ro
   return out;
 }
 
-function addProducts(out: Row, tones: readonly Row[], span: Span, lag: number, by: Float64Array) {
-  for (let at = span.from; at + lag < span.to; at += 1) {
-    const [one, other] = [tones[at], tones[at + lag]];
-    if (one === undefined || other === undefined) continue;
-    for (let k = 0; k < out.re.length; k += 1) {
-      const [a, b, c, d] = [one.re[k] ?? 0, one.im[k] ?? 0, other.re[k] ?? 0, other.im[k] ?? 0];
-      out.re[k] = (out.re[k] ?? 0) + (by[k] ?? 0) * (a * c + b * d);
-      out.im[k] = (out.im[k] ?? 0) + (by[k] ?? 0) * (a * d - b * c);
-    }
+function addProducts(
+  out: Row,
+  tones: readonly Row[],
+  { from, to }: Span,
+  lag: number,
+  by: Float64Array,
+) {
+  for (const [at, one] of tones.slice(from, Math.max(from, to - lag)).entries())
+    addProduct(out, one, tones[from + at + lag] ?? one, by);
+}
+
+function addProduct(out: Row, one: Row, other: Row, by: Float64Array): void {
+  for (let k = 0; k < out.re.length; k += 1) {
+    const [a, b, c, d] = [one.re[k] ?? 0, one.im[k] ?? 0, other.re[k] ?? 0, other.im[k] ?? 0];
+    out.re[k] = (out.re[k] ?? 0) + (by[k] ?? 0) * (a * c + b * d);
+    out.im[k] = (out.im[k] ?? 0) + (by[k] ?? 0) * (a * d - b * c);
   }
 }
 
-/** One over the power beside each tone. A tone so pure that nothing is beside it weighs as if a millionth of the strongest were. */
+/**
+ * One over the power beside each tone. A tone so pure that nothing is beside it weighs as if a millionth of the strongest were; where there is
+ * nothing at all, nothing counts.
+ */
 export function weightsOf(look: Look, channel: number, { from, to }: Span): Float64Array {
   const sum = new Float64Array(look.count);
-  let strongest = 0;
-  for (let at = from; at < to; at += 1)
-    for (let k = 0; k < look.count; k += 1) {
-      sum[k] = (sum[k] ?? 0) + (look.empty[channel]?.[at]?.[k] ?? 0);
-      for (const tones of look.combs[channel] ?? [])
-        strongest = Math.max(strongest, powerAt(tones[at] ?? row(0), k));
-    }
-  const least = 1e-6 * strongest + Number.MIN_VALUE;
-  return sum.map((power) => 1 / (power / (to - from) + least));
+  for (const empty of look.empty[channel]?.slice(from, to) ?? [])
+    for (let k = 0; k < sum.length; k += 1) sum[k] = (sum[k] ?? 0) + (empty[k] ?? 0) / (to - from);
+  const strongest = Math.max(
+    ...(look.combs[channel] ?? []).map((rows) => strongestIn(rows.slice(from, to))),
+  );
+  return strongest === 0 ? sum : sum.map((power) => 1 / (power + 1e-6 * strongest));
+}
+
+function strongestIn(rows: readonly Row[]): number {
+  let most = 0;
+  for (const row of rows)
+    for (let k = 0; k < row.re.length; k += 1) most = Math.max(most, powerAt(row, k));
+  return most;
 }
 
 /** How well products fit a clock that runs so much faster. */
-function fit(pairs: readonly Row[], lag: number, drift: number): number {
+function fitOf(pairs: readonly Row[], lag: number, drift: number): number {
   let sum = 0;
   for (const [comb, pair] of pairs.entries())
     for (let k = 0; k < pair.re.length; k += 1) {
@@ -99,7 +113,7 @@ const points = 16;
 function best(pairs: readonly Row[], lag: number, about: number, reach: number): number {
   const step = reach / points;
   const fits = Array.from({ length: 2 * points + 1 }, (_, at) =>
-    fit(pairs, lag, about + (at - points) * step),
+    fitOf(pairs, lag, about + (at - points) * step),
   );
   const at = fits.indexOf(Math.max(...fits));
   const [before = 0, here = 0, after = 0] = [fits[at - 1], fits[at], fits[at + 1]];

@@ -3,31 +3,48 @@ import { stretches } from "./combs.ts";
 import { type Look, powerAt } from "./look.ts";
 import { segmentTime } from "./segments.ts";
 import type { Row } from "./spectrum.ts";
+import { mean } from "./statistics.ts";
 
 /** Less power than this is none: a grid sample of silence is not quite nothing. */
 const nothing = 1e-22;
 
-/**
- * How far the combs stand out of what is between their tones, in each segment: the share of a tone in its power and that beside it, less the half which noise
- * makes of it, middle of all tones. Loud hum makes no more of it than one tone.
- */
-export function presence(look: Look): Float64Array {
-  const out = new Float64Array(look.length);
-  const each = 1 / (look.combs.length * 2 * look.count);
-  for (const [channel, combs] of look.combs.entries())
-    for (const tones of combs)
-      for (const [at, row] of tones.entries())
-        out[at] = (out[at] ?? 0) + each * sharesIn(row, look.empty[channel]?.[at]);
-  return out;
-}
+/** Tones are taken in groups of so many, since not all may come through. */
+const group = 15;
 
-function sharesIn(row: Row, empty: Float64Array | undefined): number {
+/** How far a group stands out in a segment: the share of each tone in its power and that beside it, less the half which noise makes of it. */
+function shareIn(row: Row, empty: Float64Array | undefined, from: number): number {
+  const to = Math.min(from + group, row.re.length);
   let sum = 0;
-  for (let k = 0; k < row.re.length; k += 1) {
+  for (let k = from; k < to; k += 1) {
     const [tone, beside] = [powerAt(row, k), empty?.[k] ?? 0];
     sum += tone + beside < nothing ? 0 : tone / (tone + beside) - 0.5;
   }
-  return sum;
+  return sum / (to - from);
+}
+
+/** How each group goes on. */
+const coursesIn = (look: Look): readonly (readonly number[])[] =>
+  look.combs.flatMap((combs, channel) =>
+    combs.flatMap((rows) =>
+      Array.from({ length: Math.ceil(look.count / group) }, (_, at) =>
+        rows.map((row, segment) => shareIn(row, look.empty[channel]?.[segment], at * group)),
+      ),
+    ),
+  );
+
+/**
+ * How far the combs stand out of what is between their tones, in each segment, from nothing to a half: of all groups of tones, each weighted by
+ * how far it stands out on the whole. Loud hum makes no more of it than one tone.
+ */
+export function presence(look: Look): Float64Array {
+  const out = new Float64Array(look.length);
+  let all = 0;
+  for (const course of coursesIn(look)) {
+    const weight = Math.max(0, mean(course));
+    for (const [at, value] of course.entries()) out[at] = (out[at] ?? 0) + weight * value;
+    all += weight;
+  }
+  return out.map((value) => value / (all || 1));
 }
 
 /** Where the signal begins, in seconds of the capture, and how well that fits. */

@@ -1,4 +1,4 @@
-import type { Seconds } from "#core/units/units.ts";
+import type { Decibels, Seconds } from "#core/units/units.ts";
 import type { Aligned } from "./aligned.ts";
 import { pivot } from "./clock.ts";
 import { apart, sentCombs } from "./combs.ts";
@@ -6,27 +6,33 @@ import { earlier, pointsOf } from "./delay.ts";
 import { distortionOf } from "./distortion.ts";
 import { lineOf } from "./entries.ts";
 import { humIn } from "./hum.ts";
+import { withHum } from "./hum-on-tones.ts";
 import { powerAt } from "./look.ts";
-import type { Estimate, Gain, Input, Response, ReturnMeasurement } from "./return.ts";
+import type { Estimate, Gain, Hum, Input, Response, ReturnMeasurement } from "./return.ts";
 import { mean } from "./statistics.ts";
 import { crosstalkOf, entryOf, type Heard, heardOf, laterBy, strongest } from "./summary.ts";
 
 /** All that an aligned capture says. */
 export function resultOf(all: Aligned, count: number): ReturnMeasurement {
+  const which = [...new Set(all.all.map(({ received }) => received.stretch))];
+  const hums = all.late.map(({ late }, input) => humIn(all.gridded, input, which, late));
+  const humming = all.all.map(({ received, floor }) => ({
+    received,
+    floor: withHum(floor, hums[received.input]),
+  }));
   const heard = all.late.map(({ late }, input) =>
     [0, 1].map((programme) => {
-      const line = lineOf(all.all, input, programme);
+      const line = lineOf(humming, input, programme);
       return heardOf(line, pointsOf(line), late);
     }),
   );
   const delay = strongest(heard.flat())?.late ?? { value: all.late[0]?.late ?? 0, error: 0 };
-  const which = [...new Set(all.all.map(({ received }) => received.stretch))];
   return {
     stretches:
       which.length === 2 ? "both" : ((["first", "second"] as const)[which[0] ?? 0] ?? "both"),
     responses: responsesOf(all, heard, delay.value),
     entries: heard.map((row) => row.map((one) => entryOf(one, delay.value))),
-    inputs: heard.map((row, input) => inputOf(all, row, input, which, count)),
+    inputs: heard.map((row, input) => inputOf(all, row, input, hums[input], count)),
     delay: delayOf(all, delay),
     between: betweenOf(heard),
     drift: { value: (all.clock.pace - 1) * 1e6, error: all.drift.error * 1e6 },
@@ -72,10 +78,10 @@ const middleOf = ({ all }: Aligned, stretch: number): Seconds =>
   all.find(({ received }) => received.stretch === stretch)?.received.folded.middle ?? pivot;
 
 function inputOf(
-  { all, gridded, late }: Aligned,
+  { all }: Aligned,
   row: readonly Heard[],
   input: number,
-  which: readonly number[],
+  hum: Hum | undefined,
   count: number,
 ): Input {
   const own = all.filter(({ received }) => received.input === input);
@@ -93,14 +99,33 @@ function inputOf(
     noise: 10 * Math.log10(noise + least),
     signalToNoise: 10 * Math.log10((tones + least) / (noise + least)),
     crosstalk: crosstalkOf(row),
-    hum: humIn(gridded, input, which, late[input]?.late ?? 0),
+    hum,
     distortion: withTones && one ? distortionOf(one.received, one.floor) : undefined,
   };
 }
 
 /** The mean square of all tones; each is a peak. */
 const tonesIn = (combs: Aligned["all"][number]["received"]["tones"]): number =>
-  combs.reduce((sum, tones) => {
-    for (let k = 0; k < tones.re.length; k += 1) sum += powerAt(tones, k) / 2;
-    return sum;
-  }, 0);
+  combs.flatMap((tones) => [...tones.re.keys()].map((k) => powerAt(tones, k) / 2)).reduce(plus, 0);
+
+const plus = (a: number, b: number): number => a + b;
+
+const group = 15;
+
+/** The tones that are clearest, fifteen of a comb, against the noise about them: decibels. */
+export function clearestOf({ all }: Aligned): Decibels {
+  const ratios = all.flatMap(({ received: { tones, folded }, floor }) =>
+    tones.flatMap((row, comb) => {
+      const noise = floor.power[comb] ?? new Float64Array();
+      const each = [...noise.keys()].map((k) => powerAt(row, k) - (noise[k] ?? 0));
+      // Two combs: each tone has half of what lies between two of its own to itself.
+      const width = (folded.seconds * apart) / 2;
+      return Array.from({ length: Math.ceil(noise.length / group) }, (_, at) => {
+        const [from, to] = [at * group, (at + 1) * group];
+        const own = each.slice(from, to).reduce(plus, 0);
+        return own / (width * noise.slice(from, to).reduce(plus, 0) + 1e-30);
+      });
+    }),
+  );
+  return 10 * Math.log10(Math.max(1e-30, ...ratios));
+}

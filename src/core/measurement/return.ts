@@ -7,7 +7,7 @@ import type { Decibels, DecibelsFullScale, Hertz } from "#core/units/units.ts";
  * - `rate`: at its rate too few tones fit (hertz)
  * - `not finite`: so many samples are no numbers
  * - `silent`: nothing but zeros, or next to it (root mean square, dBFS)
- * - `too quiet`: the signal is not there, or lies too deep in the noise (decibels of all tones over the noise up to the highest)
+ * - `too quiet`: the signal is not there, or lies too deep in the noise (decibels of the clearest fifteen tones over the noise about them)
  * - `cut short`: no stretch of tones is there from end to end (seconds of the longer)
  * - `mono`: both channels are one and the same, noise and all, or one is dead while the other has noise (the greatest sample they differ by, or
  *   the dead one has; the bound is the noise they would differ by)

@@ -8,7 +8,7 @@ const silence = -110;
 /** Tops are flat from so many samples on, */
 const flat = 3;
 /** and so many of all samples in flat tops are clipping: the signal goes so high for a shorter time. */
-const mostFlat = 1e-4;
+const mostFlat = 5e-5;
 /** Flat tops of few steps of a converter are its steps. */
 const steps = 64;
 
@@ -40,20 +40,23 @@ function limits(samples: Float32Array): { readonly most: number; readonly least:
 function flatPart(samples: Float32Array): number {
   const { most, least } = limits(samples);
   if (most < steps * least) return 0;
-  const [top, bottom] = [greatest(samples, 1) * 0.99999, greatest(samples, -1) * 0.99999];
-  let [run, count] = [0, 0];
-  for (let n = 0; n < samples.length; n += 1) {
-    const sample = samples[n] ?? 0;
-    run = sample >= top || -sample >= bottom ? run + 1 : 0;
-    if (run >= flat) count += run === flat ? flat : 1;
-  }
-  return count / samples.length;
+  return (flatAt(samples, 1) + flatAt(samples, -1)) / samples.length;
 }
 
 function greatest(samples: Float32Array, sign: 1 | -1): number {
-  let most = 0;
+  let most = Number.MIN_VALUE;
   for (let n = 0; n < samples.length; n += 1) most = Math.max(most, sign * (samples[n] ?? 0));
-  return most || Number.POSITIVE_INFINITY;
+  return most;
+}
+
+function flatAt(samples: Float32Array, sign: 1 | -1): number {
+  const top = 0.99999 * greatest(samples, sign);
+  let [run, count] = [0, 0];
+  for (let n = 0; n < samples.length; n += 1) {
+    run = sign * (samples[n] ?? 0) >= top ? run + 1 : 0;
+    if (run >= flat) count += run === flat ? flat : 1;
+  }
+  return count;
 }
 
 /** Whether a capture can be no measurement, whatever signal is in it. */

@@ -1,4 +1,5 @@
 import FFT from "fft.js";
+import type { Complex } from "#core/units/complex.ts";
 import { gridRate, period, periods, wrapped } from "./grid.ts";
 
 /** Complex numbers in a row: real and imaginary parts. */
@@ -15,7 +16,7 @@ export const row = (length: number): Row => ({
 const fft = new FFT(period);
 const [given, made] = [new Float64Array(2 * period), new Float64Array(2 * period)];
 
-const turn = (part: number) => ({
+const turn = (part: number): Complex => ({
   re: Math.cos(2 * Math.PI * part),
   im: Math.sin(2 * Math.PI * part),
 });
@@ -39,18 +40,13 @@ function downBy(begin: number): Row {
 /** The frequencies `begin`, `begin` + 125 Hz and so on, moved down by `begin` and folded into one period; the first sample is `first` of the grid. */
 function folded(samples: Float64Array, first: number, begin: number): Row {
   const sum = row(period);
-  for (let n = 0; n < samples.length; ) {
-    const at = wrapped(first + n, gridRate);
-    const place = at % period;
-    const { re, im } = turn(-(begin * Math.floor(at / period)) / periods);
-    const count = Math.min(period - place, samples.length - n);
+  eachPeriod(first, samples.length, begin, (n, place, count, { re, im }) => {
     for (let k = 0; k < count; k += 1) {
       const sample = samples[n + k] ?? 0;
       sum.re[place + k] = (sum.re[place + k] ?? 0) + sample * re;
       sum.im[place + k] = (sum.im[place + k] ?? 0) + sample * im;
     }
-    n += count;
-  }
+  });
   return sum;
 }
 
@@ -100,15 +96,26 @@ export function addComb(samples: Float64Array, first: number, begin: number, ton
     re[p] = x * c - y * s;
     im[p] = x * s + y * c;
   }
-  for (let n = 0; n < samples.length; ) {
-    const at = wrapped(first + n, gridRate);
-    const place = at % period;
-    const by = turn((begin * Math.floor(at / period)) / periods);
-    const count = Math.min(period - place, samples.length - n);
+  eachPeriod(first, samples.length, begin, (n, place, count, by) => {
     for (let k = 0; k < count; k += 1) {
-      const value = (re[place + k] ?? 0) * by.re - (im[place + k] ?? 0) * by.im;
+      const value = (re[place + k] ?? 0) * by.re + (im[place + k] ?? 0) * by.im;
       samples[n + k] = (samples[n + k] ?? 0) + value;
     }
+  });
+}
+
+/** Goes through samples period by period of the grid, with where in a period each begins and what moves a frequency down there. */
+function eachPeriod(
+  first: number,
+  length: number,
+  begin: number,
+  use: (n: number, place: number, count: number, by: Complex) => void,
+): void {
+  for (let n = 0; n < length; ) {
+    const at = wrapped(first + n, gridRate);
+    const place = at % period;
+    const count = Math.min(period - place, length - n);
+    use(n, place, count, turn(-(begin * Math.floor(at / period)) / periods));
     n += count;
   }
 }

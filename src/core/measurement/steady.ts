@@ -57,9 +57,9 @@ export const tracksOf = (look: Look, span: Span, drift: number): readonly Track[
     });
   });
 
-/** How one row lies along another, weighted: in phase, later, and the powers of both. */
+/** How one row lies along another, weighted: in phase, later, and what it would be in phase, were all of it. */
 function along({ comb, weights }: Track, row: Row, other: Row) {
-  let [inPhase, across, pull, own, others] = [0, 0, 0, 0, 0];
+  let [inPhase, across, pull, sizes] = [0, 0, 0, 0];
   for (let k = 0; k < row.re.length; k += 1) {
     const [a, b, c, d] = [row.re[k] ?? 0, row.im[k] ?? 0, other.re[k] ?? 0, other.im[k] ?? 0];
     const [weight, pace] = [weights[k] ?? 0, -2 * Math.PI * frequencyOf(comb, k)];
@@ -67,16 +67,15 @@ function along({ comb, weights }: Track, row: Row, other: Row) {
     inPhase += weight * (a * c + b * d);
     across += weight * pace * (b * c - a * d);
     pull += weight * pace * pace * power;
-    own += weight * (a * a + b * b);
-    others += weight * power;
+    sizes += weight * Math.sqrt(power * (a * a + b * b));
   }
-  return { inPhase, across, pull, own, others };
+  return { inPhase, across, pull, sizes };
 }
 
 /** How a stretch goes on, segment by segment. */
 export const stepsOf = (tracks: readonly Track[]): readonly Step[] =>
   (tracks[0]?.rows ?? []).map((_, at) => {
-    let [across, pull, inPhase, own, before] = [0, 0, 0, 0, 0];
+    let [across, pull, inPhase, sizes] = [0, 0, 0, 0];
     for (const track of tracks) {
       const row = track.rows[at] ?? track.mean;
       const late = along(track, row, track.mean);
@@ -84,10 +83,9 @@ export const stepsOf = (tracks: readonly Track[]): readonly Step[] =>
       across += late.across;
       pull += late.pull;
       inPhase += since.inPhase;
-      own += since.own;
-      before += since.others;
+      sizes += since.sizes;
     }
-    return { late: across / (pull || 1), agreement: inPhase / (Math.sqrt(own * before) || 1) };
+    return { late: across / (pull || 1), agreement: inPhase / (sizes || 1) };
   });
 
 /** Tones of a band, from one up to another. */

@@ -1,9 +1,11 @@
 import type { Seconds } from "#core/units/units.ts";
-import { earlier, type Point, straightThrough } from "./delay.ts";
+import { bulkOf, earlier, type Point, straightThrough } from "./delay.ts";
 import type { Line } from "./entries.ts";
+import { gridRate, period, wrapped } from "./grid.ts";
 import { powerAt } from "./look.ts";
 import { polarityOf } from "./polarity.ts";
 import type { Crosstalk, Entry, Estimate } from "./return.ts";
+import { median } from "./statistics.ts";
 
 /** One programme at one input, before the delay of the whole is known. */
 export interface Heard {
@@ -20,15 +22,20 @@ export interface Heard {
 /** Something is carried that stands so many standard deviations out of the noise. */
 const sure = 6;
 
+/** Tones with so much more noise than the middle one, as hum makes it, are left out of a level. */
+const laden = 20;
+
 function powerOf({ gains, power }: Line): Estimate {
-  let [sum, noise] = [0, 0];
-  for (let at = 0; at < power.length; at += 1) {
-    const [own, size] = [power[at] ?? 0, powerAt(gains, at)];
+  const most = laden * median([...power]);
+  let [sum, noise, many] = [0, 0, 0];
+  for (const [at, own] of power.entries()) {
+    if (own > most) continue;
+    const size = powerAt(gains, at);
     sum += size - own;
     noise += 2 * Math.max(0, size - own) * own + own * own;
+    many += 1;
   }
-  const many = Math.max(1, power.length);
-  return { value: sum / many, error: Math.sqrt(noise) / many };
+  return { value: sum / Math.max(1, many), error: Math.sqrt(noise) / Math.max(1, many) };
 }
 
 /** How far the power stands out, had there been noise alone. */
@@ -39,13 +46,17 @@ function standing({ gains, power }: Line): number {
   return sum / Math.sqrt(Math.max(1, power.length));
 }
 
-/** What a line says, about a delay. */
+/** What a comb alone says of a delay is the same after so long. */
+const round: Seconds = period / gridRate;
+
+/** What a line says, its delay less than 4 ms from one. */
 export function heardOf(line: Line, points: readonly Point[], about: Seconds): Heard {
   const power = powerOf(line);
   const carried = standing(line) > sure;
   if (!carried) return { line, points, power, carried, late: undefined, polarity: undefined };
-  const { delay, error } = straightThrough(points, about);
-  const polarity = polarityOf(points, about);
+  const near = about + wrapped(bulkOf([points]) - about + round / 2, round) - round / 2;
+  const { delay, error } = straightThrough(points, near);
+  const polarity = polarityOf(points, near);
   return { line, points, power, carried, late: { value: delay, error }, polarity };
 }
 

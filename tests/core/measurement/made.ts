@@ -1,7 +1,7 @@
 import FFT from "fft.js";
 import type { Capture } from "#core/measurement/capture.ts";
 import { combs, halves, marks, swell } from "#core/signals/multitone.ts";
-import { sizeAt } from "#core/signals/tones.ts";
+import { sizeAt, usable } from "#core/signals/tones.ts";
 import type { Complex } from "#core/units/complex.ts";
 import { fromDecibels } from "#core/units/decibels.ts";
 import type { Random } from "#core/units/random.ts";
@@ -20,6 +20,8 @@ export interface Making {
   readonly gain: (input: number, programme: number, frequency: Hertz) => Complex;
   /** A delay of its own from each programme to each input. */
   readonly late?: (input: number, programme: number) => Seconds;
+  /** How far the capture's clock is off a straight line, at its own time. */
+  readonly wander?: (time: Seconds) => Seconds;
 }
 
 export const making: Making = {
@@ -41,6 +43,7 @@ const fft = new FFT(points);
 function roundOf(making: Making, input: number, programme: number, comb: "left" | "right") {
   const [spectrum, out] = [new Float64Array(2 * points), new Float64Array(2 * points)];
   for (const [k, { frequency, peak, turns = 0 }] of combs[comb].entries()) {
+    if (frequency >= usable * making.rate) continue;
     const { re, im } = making.gain(input, programme, frequency);
     const angle = 2 * Math.PI * (turns - 0.25);
     const [c, s] = [Math.cos(angle), Math.sin(angle)];
@@ -92,23 +95,31 @@ function clickAt({ re, im }: Complex, time: Seconds): number {
   return size * (re * Math.cos(angle) - im * Math.sin(angle));
 }
 
+/** What one programme makes in an input at an instant of the signal's time. */
+function programmeAt(making: Making, input: number, programme: number) {
+  const order = programme === 0 ? (["left", "right"] as const) : (["right", "left"] as const);
+  const parts = order.map((comb, half) => ({
+    round: roundOf(making, input, programme, comb),
+    when: { ...halves[half ? 1 : 0], swell },
+  }));
+  const click = making.gain(input, programme, 1500);
+  return (time: Seconds): number => {
+    let sum = 0;
+    for (const { round, when } of parts) {
+      const size = sizeAt(when, time);
+      sum += size > 0 ? size * valueAt(round, time) : 0;
+    }
+    return marks.reduce((all, mark) => all + clickAt(click, time - mark), sum);
+  };
+}
+
 function addProgramme(samples: Float64Array, making: Making, input: number, programme: number) {
   const late = making.late?.(input, programme) ?? 0;
   const pace = 1 + making.drift / 1e6;
-  const order = programme === 0 ? (["left", "right"] as const) : (["right", "left"] as const);
-  const rounds = order.map((comb) => roundOf(making, input, programme, comb));
-  const click = making.gain(input, programme, 1500);
-  for (let n = 0; n < samples.length; n += 1) {
-    const time = (n / making.rate - making.delay) / pace - late;
-    let sum = 0;
-    for (const [half, { start, end }] of halves.entries()) {
-      const size = sizeAt({ start, end, swell }, time);
-      const round = rounds[half];
-      if (size > 0 && round !== undefined) sum += size * valueAt(round, time);
-    }
-    for (const mark of marks) sum += clickAt(click, time - mark);
-    samples[n] = (samples[n] ?? 0) + sum;
-  }
+  const clock = (time: Seconds) => time + (making.wander?.(time) ?? 0);
+  const at = programmeAt(making, input, programme);
+  for (let n = 0; n < samples.length; n += 1)
+    samples[n] = (samples[n] ?? 0) + at((clock(n / making.rate) - making.delay) / pace - late);
 }
 
 /** The samples of each input, free of noise. */
