@@ -5,7 +5,8 @@ import { fromDecibels } from "#core/units/decibels.ts";
 import { type Random, seeded } from "#core/units/random.ts";
 import type { Seconds } from "#core/units/units.ts";
 import { both, type Filter, highPass, lowPass } from "#tests/core/measurement/filters.ts";
-import { sentLevel } from "#tests/core/measurement/truth.ts";
+import { bounds, errorsOf, measure, sentLevel } from "#tests/core/measurement/truth.ts";
+import { unknown } from "#tests/core/measurement/unknown.ts";
 
 /** What polarity is tried behind, and the ratio of a programme to the noise in decibels: a low-pass leaves less of the programme, and as much noise. */
 export const behind: readonly {
@@ -64,13 +65,43 @@ export function polarities(filter: Filter, ratio: number, times: number) {
   return counts;
 }
 
-/** `npm run soak -- measuring`: three thousand times behind each, a line each; whether none was wrong. */
-export function soakMeasuring(times = 3000): boolean {
+/** Three thousand times behind each, a line each; whether none was wrong. */
+function soakPolarity(): boolean {
   return behind.reduce((well, { name, ratio, filter }) => {
-    const { right, wrong, refused } = polarities(filter, ratio, times);
+    const { right, wrong, refused } = polarities(filter, ratio, 3000);
     console.log(
       `polarity behind ${name}, ${ratio} dB: ${right} right, ${wrong} wrong, ${refused} not told`,
     );
     return well && wrong === 0;
   }, true);
+}
+
+const meanSquare = (values: readonly number[]): number =>
+  values.reduce((sum, value) => sum + value * value, 0) / values.length;
+
+/** The errors of unknown captures at one ratio against the Cramér-Rao bounds, a line; whether they keep theirs. */
+function soakBound(ratio: number, seeds: number): boolean {
+  const all = Array.from({ length: seeds }, (_, seed) => {
+    const made = unknown(1000 * ratio + seed);
+    const result = measure(made, ratio, seed);
+    const errors = errorsOf(made, ratio, result);
+    return {
+      gains: errors.map(({ square, bound }) => Math.sqrt(square / bound)),
+      parts: errors.flatMap(({ parts }) => parts),
+      drift: (result.drift.value - made.drift) / 1e6 / bounds(made, ratio).drift,
+    };
+  });
+  const gains = 10 * Math.log10(meanSquare(all.flatMap((one) => one.gains)));
+  const stated = Math.sqrt(meanSquare(all.flatMap((one) => one.parts)));
+  const drift = Math.sqrt(meanSquare(all.map((one) => one.drift)));
+  console.log(
+    `${ratio} dB, ${seeds} captures: gains ${gains.toFixed(2)} dB over the bound, ${stated.toFixed(3)} of the stated error; drift ${drift.toFixed(2)} of its bound`,
+  );
+  return gains < 1 && drift < 3;
+}
+
+/** `npm run soak -- measuring [seeds]`: gains and drift at their bounds from 0 to 60 dB, and polarity; whether all is as it should be. */
+export function soakMeasuring(seeds: number): boolean {
+  const bound = [0, 10, 20, 30, 40, 50, 60].map((ratio) => soakBound(ratio, seeds));
+  return soakPolarity() && bound.every((well) => well);
 }

@@ -62,15 +62,17 @@ export function bulkOf(lines: readonly (readonly Point[])[]): Seconds {
 export interface Straight {
   readonly delay: Seconds;
   readonly error: Seconds;
-  /** Radians, from −π to π. */
+  /** Radians, from −π to π, */
   readonly phase: number;
+  /** and the standard deviation of that. */
+  readonly phaseError: number;
 }
 
 const rounds = 6;
 
 /** The straight line through the phases of points, each weighted by its power over its noise, about a delay. */
 export function straightThrough(points: readonly Point[], about: Seconds): Straight {
-  let [delay, phase, error] = [about, 0, 0];
+  let [delay, phase, error, phaseError] = [about, 0, 0, 0];
   for (let round = 0; round < rounds; round += 1) {
     const here = points.map((point) => earlier(point, delay));
     if (round === 0) phase = phaseOf(here);
@@ -78,8 +80,9 @@ export function straightThrough(points: readonly Point[], about: Seconds): Strai
     delay -= step.slope / (2 * Math.PI);
     phase += step.level;
     error = step.error / (2 * Math.PI);
+    phaseError = step.levelError;
   }
-  return { delay, error, phase: Math.atan2(Math.sin(phase), Math.cos(phase)) };
+  return { delay, error, phase: Math.atan2(Math.sin(phase), Math.cos(phase)), phaseError };
 }
 
 function phaseOf(points: readonly Point[]): number {
@@ -112,5 +115,6 @@ function stepOf(points: readonly Point[], phase: number) {
     slope,
     level: w > 0 ? (a - slope * f) / w : 0,
     error: Math.sqrt(1 / (2 * (spread || 1))),
+    levelError: Math.sqrt((1 / (w || 1) + (f / (w || 1)) ** 2 / (spread || 1)) / 2),
   };
 }

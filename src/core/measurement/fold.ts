@@ -1,3 +1,4 @@
+import { raised } from "#core/signals/raised.ts";
 import type { Seconds } from "#core/units/units.ts";
 import { type Gridded, gridRate, wrapped } from "./grid.ts";
 
@@ -16,6 +17,52 @@ export interface Fold {
 }
 
 /**
+ * Each end counts less and less over so many samples: what does not repeat, as images above the tones do not, would leak into everything at a sharp
+ * end.
+ */
+const ramp = 1280;
+
+/** What counts at a place of the second, over all turns: how many, their times and the squares of those, and the same of the values. */
+interface Sums {
+  readonly many: Float64Array;
+  readonly times: Float64Array;
+  readonly squares: Float64Array;
+  readonly values: Float64Array;
+  readonly moments: Float64Array;
+}
+
+/** One run of samples that count fully, from one up to another, all in one turn. */
+function addRun(sums: Sums, samples: Float64Array, from: number, to: number, spot: Spot): void {
+  const { many, times, squares, values, moments } = sums;
+  const { turn } = spot;
+  let { place } = spot;
+  for (let n = from; n < to; n += 1) {
+    const sample = samples[n] ?? 0;
+    many[place] = (many[place] ?? 0) + 1;
+    times[place] = (times[place] ?? 0) + turn;
+    squares[place] = (squares[place] ?? 0) + turn * turn;
+    values[place] = (values[place] ?? 0) + sample;
+    moments[place] = (moments[place] ?? 0) + turn * sample;
+    place = place + 1 === gridRate ? 0 : place + 1;
+  }
+}
+
+interface Spot {
+  readonly place: number;
+  readonly turn: number;
+}
+
+/** One sample that counts in part. */
+function addPart(sums: Sums, sample: number, weight: number, { place, turn }: Spot): void {
+  const { many, times, squares, values, moments } = sums;
+  many[place] = (many[place] ?? 0) + weight;
+  times[place] = (times[place] ?? 0) + weight * turn;
+  squares[place] = (squares[place] ?? 0) + weight * turn * turn;
+  values[place] = (values[place] ?? 0) + weight * sample;
+  moments[place] = (moments[place] ?? 0) + weight * turn * sample;
+}
+
+/**
  * Folds what lies between two instants of the signal's time. A part of a second may be there once more than the rest: each place has the
  * mean of what there is, so tones of whole hertz come out as they are, and nothing of the stretch is left out.
  */
@@ -23,32 +70,53 @@ export function fold({ channels, first }: Gridded, channel: number, from: Second
   const samples = channels[channel] ?? new Float64Array();
   const begin = Math.max(0, Math.round(from * gridRate) - first);
   const end = Math.min(samples.length, Math.round(to * gridRate) - first);
-  const [sum, moment] = [new Float64Array(gridRate), new Float64Array(gridRate)];
-  for (let n = begin, place = wrapped(first + begin, gridRate), turn = 0; n < end; n += 1) {
-    const sample = samples[n] ?? 0;
-    sum[place] = (sum[place] ?? 0) + sample;
-    moment[place] = (moment[place] ?? 0) + turn * sample;
-    place = place + 1 === gridRate ? 0 : place + 1;
-    if (n - begin === gridRate * (turn + 1) - 1) turn += 1;
+  const sums: Sums = {
+    many: new Float64Array(gridRate),
+    times: new Float64Array(gridRate),
+    squares: new Float64Array(gridRate),
+    values: new Float64Array(gridRate),
+    moments: new Float64Array(gridRate),
+  };
+  const spotOf = (n: number): Spot => ({
+    place: wrapped(first + n, gridRate),
+    turn: Math.floor((n - begin) / gridRate),
+  });
+  for (let n = begin; n < end; ) {
+    const inside = Math.min(n - begin, end - 1 - n) + 0.5;
+    if (inside < ramp) {
+      addPart(sums, samples[n] ?? 0, raised(inside, ramp), spotOf(n));
+      n += 1;
+      continue;
+    }
+    const spot = spotOf(n);
+    const stop = Math.min(end - ramp, begin + gridRate * (spot.turn + 1));
+    addRun(sums, samples, n, stop, spot);
+    n = stop;
   }
-  const noise = scale(sum, moment, wrapped(first + begin, gridRate), end - begin);
-  const middle = (first + (begin + end) / 2) / gridRate;
-  return { mean: sum, slope: moment, middle, ...noise } satisfies Fold;
+  return { ...folded(sums), middle: (first + (begin + end) / 2) / gridRate } satisfies Fold;
 }
 
-/** From sums to means and slopes: a place that is there `many` times was summed with 0, 1, ... as its time. */
-function scale(sum: Float64Array, moment: Float64Array, begin: number, length: number) {
+/** From sums to means and slopes: the straight line through the values of each place, over its turns. */
+function folded({ many, times, squares, values, moments }: Sums) {
   let [ofMean, ofSlope] = [0, 0];
-  for (let n = 0, place = begin; n < gridRate; n += 1) {
-    const many = Math.max(1, Math.ceil((length - n) / gridRate));
-    const mean = (sum[place] ?? 0) / many;
-    const spread = (many * (many * many - 1)) / 12;
-    moment[place] =
-      spread > 0 ? ((moment[place] ?? 0) - (mean * many * (many - 1)) / 2) / spread : 0;
-    sum[place] = mean;
-    ofMean += 1 / many;
-    ofSlope += spread > 0 ? 1 / spread : 1e9;
-    place = place + 1 === gridRate ? 0 : place + 1;
+  for (let place = 0; place < gridRate; place += 1) {
+    const [n, t, tt, y, ty] = [
+      many[place] || 1,
+      times[place] ?? 0,
+      squares[place] ?? 0,
+      values[place] ?? 0,
+      moments[place] ?? 0,
+    ];
+    const spread = n * tt - t * t;
+    values[place] = y / n;
+    moments[place] = spread > 0 ? (n * ty - t * y) / spread : 0;
+    ofMean += 1 / n;
+    ofSlope += spread > 0 ? n / spread : 1e9;
   }
-  return { seconds: gridRate / ofMean, noisier: ofSlope / ofMean };
+  return {
+    mean: values,
+    slope: moments,
+    seconds: gridRate / ofMean,
+    noisier: ofSlope / ofMean,
+  };
 }

@@ -90,15 +90,20 @@ const gap = (gridded: Gridded, input: number, late: Seconds): Slow => {
   return slowed(gridded, input, from, stretches[1].start - swell + late - from);
 };
 
-/** The frequency of the mains, fifty or sixty times `about` one, at which most of its free lines are. */
-function tuned(pieces: readonly Slow[], about: 50 | 60) {
-  let best = { frequency: about as Hertz, power: 0 };
-  for (let at = -Math.round(reach / step); at <= reach / step; at += 1) {
-    const frequency = about + at * step;
-    const power = free[about].reduce((sum, n) => sum + powerIn(pieces, n * frequency), 0);
-    if (power > best.power) best = { frequency, power };
-  }
-  return best;
+/** The frequency of the mains near fifty or sixty hertz at which most of its free lines are, and their power; between steps by a parabola. */
+function tuned(pieces: readonly Slow[], about: 50 | 60): { frequency: Hertz; power: number } {
+  const count = Math.round(reach / step);
+  const powers = Array.from({ length: 2 * count + 1 }, (_, at) =>
+    free[about].reduce((sum, n) => sum + powerIn(pieces, n * (about + (at - count) * step)), 0),
+  );
+  const power = Math.max(...powers);
+  const at = powers.indexOf(power);
+  const [below = 0, above = 0] = [powers[at - 1], powers[at + 1]].map((one) =>
+    Math.log(one ?? power),
+  );
+  const bend = below + above - 2 * Math.log(power);
+  const by = bend < 0 ? (below - above) / (2 * bend) : 0;
+  return { frequency: about + (at - count + by) * step, power };
 }
 
 /** The hum in an input that comes so late on the grid; nothing where no line of the mains stands out. */

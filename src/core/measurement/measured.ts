@@ -13,15 +13,7 @@ import type { NotMeasured, ReturnMeasurement } from "./return.ts";
 import { faultOfSamples } from "./samples.ts";
 import { segmentTime } from "./segments.ts";
 
-export type {
-  Entry,
-  Estimate,
-  Gain,
-  NotMeasured,
-  Refusal,
-  Response,
-  ReturnMeasurement,
-} from "./return.ts";
+export type { NotMeasured, ReturnMeasurement } from "./return.ts";
 
 /** So many tones of each comb must fit below 0.45 of the rate: at 16 kHz there are 57. */
 const fewest = 50;

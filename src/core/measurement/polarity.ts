@@ -5,6 +5,8 @@ import { gridRate, period, wrapped } from "./grid.ts";
 
 /** A phase at frequency nothing that is further than this from both polarities tells neither. */
 const sure = Math.PI / 3;
+/** What is so many standard deviations off is no chance. */
+const beyondChance = 4;
 
 /** Gains under their noise count little, those far above it fully. */
 const share = ({ re, im, weight }: Point): number => {
@@ -49,22 +51,26 @@ function largest(points: readonly Point[], coarse: Float64Array, sign: 1 | -1): 
   return Math.max(...fine.map((time) => sign * correlation(points, time)));
 }
 
-/** The sign of the largest peak of the correlation with what was sent, over 8 ms about a delay. */
-export function peakSign(points: readonly Point[], about: Seconds): 1 | -1 {
+/** The sign of the largest peak of the correlation with what was sent, over 8 ms about a delay; nothing where noise may have made it. */
+function peakSign(points: readonly Point[], about: Seconds): 1 | -1 | undefined {
   const here = points.map((point) => earlier(point, about));
   const coarse = correlations(here);
-  return largest(here, coarse, 1) >= largest(here, coarse, -1) ? 1 : -1;
+  const ahead = largest(here, coarse, 1) - largest(here, coarse, -1);
+  const noise = Math.sqrt(here.reduce((sum, one) => sum + share(one) ** 2 / (2 * one.weight), 0));
+  if (Math.abs(ahead) < beyondChance * Math.SQRT2 * noise) return undefined;
+  return ahead > 0 ? 1 : -1;
 }
 
 /**
  * Whether a programme comes as it was sent or upside down: the phase taken to frequency nothing, each tone weighted by its power, and
  * the sign of the largest correlation. Nothing where they differ (a plain line through the phases is wrong behind a steep low-pass;
- * Handbook, section 7).
+ * Handbook, section 7), or where chance may have decided either.
  */
 export function polarityOf(points: readonly Point[], about: Seconds): 1 | -1 | undefined {
-  const { delay, phase } = straightThrough(points, about);
+  const { delay, phase, phaseError } = straightThrough(points, about);
   const off = Math.abs(phase);
-  if (off > sure && off < Math.PI - sure) return undefined;
+  if (beyondChance * phaseError > Math.PI / 3 || (off > sure && off < Math.PI - sure))
+    return undefined;
   const straight = off <= sure ? 1 : -1;
   return straight === peakSign(points, delay) ? straight : undefined;
 }

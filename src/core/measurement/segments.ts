@@ -2,7 +2,7 @@ import { type Gridded, gridRate, period } from "./grid.ts";
 import { bins, type Row } from "./spectrum.ts";
 
 /** Short pieces of a capture, one after the other, on the grid: short enough that a clock wrong by 300 ppm turns no tone by half a turn in one. */
-export const segment: number = 8 * period;
+const segment: number = 8 * period;
 export const segmentTime: number = segment / gridRate;
 
 /** The comb that begins at a frequency, in whole segments of one channel, one after the other. */

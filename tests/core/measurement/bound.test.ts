@@ -1,25 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { seeded } from "#core/units/random.ts";
-import { type Making, making } from "./made.ts";
 import { bounds, errorsOf, measure } from "./truth.ts";
-
-/** A lead with crosstalk in antiphase, one side 6 dB down and both with a corner, at an unknown time and drift. */
-function unknown(seed: number): Making {
-  const random = seeded(seed);
-  const entries = [
-    [1, -0.02],
-    [-0.01, 0.5],
-  ];
-  return {
-    ...making,
-    delay: 0.05 + 0.6 * random(),
-    drift: 400 * (random() - 0.5),
-    gain: (input, programme, frequency) => {
-      const [own, over] = [entries[input]?.[programme] ?? 0, frequency / 9000];
-      return { re: own / (1 + over * over), im: (-own * over) / (1 + over * over) };
-    },
-  };
-}
+import { unknown } from "./unknown.ts";
 
 describe.for([0, 20, 40, 60])("at %d dB over the noise", (ratio) => {
   const seeds = [1, 2, 3].map((seed) => seed + ratio);

@@ -1,3 +1,5 @@
+import { setFlagsFromString } from "node:v8";
+import { runInNewContext } from "node:vm";
 import { expect, test } from "vitest";
 import { measureReturn } from "#core/measurement/measured.ts";
 import { createScan } from "#core/measurement/scan.ts";
@@ -86,15 +88,25 @@ test("a stretch that has not ended is found so far, and one alone is cut for eit
   expect(open?.to).toBe(4.5 * rate);
 });
 
-test("it keeps no more of a recording that is longer", () => {
-  const block = [addNoise(new Float64Array(rate), 0.1, seeded(1))].map((one) =>
-    Float32Array.from(one),
-  );
+test("it keeps no more of a recording that is ten times as long", () => {
+  const [noise = new Float64Array()] = [addNoise(new Float64Array(rate), 0.1, seeded(1))];
+  const block = [Float32Array.from(noise)];
   const heldAfter = (seconds: number): number => {
     const scan = createScan(rate, 1);
+    const before = held();
     for (let second = 0; second < seconds; second += 1) scan.push(block);
-    globalThis.gc?.();
-    return JSON.stringify(scan.found()).length + seconds * 0;
+    const more = held() - before;
+    expect(scan.found()).toEqual([]);
+    return more;
   };
-  expect(heldAfter(600)).toBe(heldAfter(60));
+  heldAfter(10);
+  expect(heldAfter(300) - heldAfter(30)).toBeLessThan(50_000);
 });
+
+/** Bytes that are held after what is not needed is thrown away. */
+function held(): number {
+  setFlagsFromString("--expose-gc");
+  runInNewContext("gc")();
+  const { heapUsed, arrayBuffers } = process.memoryUsage();
+  return heapUsed + arrayBuffers;
+}
