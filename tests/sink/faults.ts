@@ -2,7 +2,7 @@ import type { Hertz } from "#core/units/units.ts";
 import type { Wire } from "./wire.ts";
 
 /** Gains from left and right to each side: `[[left from left, left from right], [right from left, right from right]]`. */
-export type Matrix = readonly (readonly [number, number])[];
+type Matrix = readonly (readonly [number, number])[];
 
 /** A wire with something wrong with it, and what must be measured. */
 export interface FaultyWire extends Wire {

@@ -1,5 +1,6 @@
 import { execFileSync } from "node:child_process";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { preferStarted } from "#tests/support/preferred.ts";
 import { onPath } from "#tests/support/programs.ts";
 import { type Pulse, startPulse } from "#tests/support/pulse.ts";
 import { pause } from "./desk.ts";
@@ -33,6 +34,7 @@ describe.runIf(here)("the built page, under its policy", () => {
     const browser = await chromiumWith(pulse, true);
     closing.push(browser.close);
     page = await browser.open(served.measuring);
+    preferStarted();
   }, 60_000);
   afterAll(async () => {
     for (const close of closing) await close();

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { gainFor } from "#audio/course.ts";
 import type { ReturnMeasurement } from "#core/measurement/return.ts";
+import { preferStarted } from "#tests/support/preferred.ts";
 import { onPath } from "#tests/support/programs.ts";
 import { type Pulse, startPulse } from "#tests/support/pulse.ts";
 import { capture } from "./capture.ts";
@@ -43,6 +44,7 @@ describe.runIf(here)("a wire from an output to an input", () => {
         return { page, desk: `desk${n}`, far: `far${n}` };
       }),
     );
+    preferStarted();
   }, 60_000);
   afterAll(async () => {
     await browser?.close();
