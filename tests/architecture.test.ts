@@ -57,6 +57,7 @@ const layers: Record<string, readonly string[]> = {
     "core/units",
     "core/signals",
     "core/hearing",
+    "core/measurement",
     "core/prompts",
     "standardized-audio-context",
   ],
