@@ -1,6 +1,6 @@
 import { earCheck } from "#core/checks/catalogue.ts";
-import type { Asked } from "#core/checks/finding.ts";
 import type { Move } from "#core/rig/moves.ts";
+import { instrumentAt } from "#core/rig/rig.ts";
 import type { Probability, Seconds } from "#core/units/units.ts";
 import type { Beliefs } from "./beliefs.ts";
 import { type Chosen, choiceAt } from "./choice.ts";
@@ -57,11 +57,11 @@ export function decisionAt(
   trouble: Probability,
 ): { readonly decision: Decision; readonly choice: Chosen | undefined } {
   const { model, evidence, beliefs, position } = place;
-  const missing = unanswered(evidence, position);
+  const missing = unanswered(model, evidence, position);
   const end = settled(place, suspects, trouble, missing);
   const decided = turnedBack(place) ?? (end && heardBetween(end, place));
   if (decided !== undefined) return { decision: decided, choice: undefined };
-  if (missing.length > 0 && trouble < 0.5)
+  if (missing.length > 0 && (trouble < 0.5 || instrumentAt(model.rig, position) !== undefined))
     return { decision: heardNext(place, missing), choice: undefined };
   const well = wellBeside(model, evidence, beliefs, position);
   const choice = choiceAt(model, evidence, beliefs, position, well);
@@ -81,7 +81,7 @@ function heardBetween(decision: Decision, { evidence, position }: Place): Decisi
   return decision.advice !== "ask" && era.course.now > 0 && quiet ? undefined : decision;
 }
 
-const isHere = (asked: Asked, position: string): boolean =>
+const isHere = (asked: Option["asked"], position: string): boolean =>
   "position" in asked && asked.position === position;
 
 /** What tells most of all that can be heard at the position. */
