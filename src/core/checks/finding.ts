@@ -33,7 +33,13 @@ export interface Reading {
   };
   /** Left out where the meter showed an open circuit. */
   readonly ohms?: Ohms;
+  /** What the meter did while the part was bent along its length and at its plugs; left out where nobody bent it. */
+  readonly bent?: Bent;
 }
+
+/** What a meter does while a lead is bent. */
+export const bends = ["steady", "changes"] as const;
+export type Bent = (typeof bends)[number];
 
 /** Left ear from left, left ear from right, right ear from left, right ear from right: each a real and an imaginary part. */
 export type MeasuredGains = readonly [
