@@ -96,6 +96,12 @@ const measured = z.object({
     .number()
     .min(0)
     .describe("One standard deviation of each real and imaginary part, a ratio."),
+  level: z
+    .literal("as it comes")
+    .exactOptional()
+    .describe(
+      "No healthy chain was measured first: all gains may be too large or too small by one factor.",
+    ),
 });
 
 /** What was asked of a person or measured by an instrument. */

@@ -68,11 +68,10 @@ const areResults = (value: unknown): boolean => areAll(value, (given) => areAll(
 
 function isFinding(value: unknown): boolean {
   if (!isObject(value)) return false;
-  const { asked, results, otherTimes, gains, error } = value;
+  const { asked, results, otherTimes } = value;
   if (!hasTexts(asked, "check")) return false;
   if (asked.check === "continuity") return hasTexts(asked, "part", "from", "to") && isRead(value);
-  if (asked.check === "matrix")
-    return hasTexts(asked, "position") && areGains(gains) && isNumber(error);
+  if (asked.check === "matrix") return hasTexts(asked, "position") && isMeasured(value);
   return (
     isAsked(asked) && areResults(results) && (otherTimes === undefined || areResults(otherTimes))
   );
@@ -82,6 +81,10 @@ function isFinding(value: unknown): boolean {
 const isRead = ({ ohms, bent }: Fields): boolean =>
   (ohms === undefined || isNumber(ohms)) &&
   (bent === undefined || bends.some((word) => word === bent));
+
+/** What was measured. */
+const isMeasured = ({ gains, error, level }: Fields): boolean =>
+  areGains(gains) && isNumber(error) && (level === undefined || level === "as it comes");
 
 /** Four complex numbers. */
 const areGains = (value: unknown): boolean =>

@@ -55,6 +55,8 @@ export interface Measured {
   readonly gains: MeasuredGains;
   /** One standard deviation of each real and imaginary part. */
   readonly error: number;
+  /** No healthy chain was measured first: all gains may be too large or too small by one factor. */
+  readonly level?: "as it comes";
 }
 
 /** What was found; it speaks of the rig as the moves before it left it. */

@@ -21,7 +21,7 @@ export const provedAt = "position 1";
 const untried = 20;
 
 /**
- * A rig in which nothing but the lead is suspected. Throws on a kind that is no lead with two ends, and on one that the way of proving it
+ * A rig in which nothing but the lead is suspected, and where it is plugged in, its plugs. Throws on a kind that is no lead with two ends, and on one that the way of proving it
  * has no sockets for.
  */
 export function leadRig(choice: LeadChoice): Rig {
@@ -45,7 +45,9 @@ export function leadRig(choice: LeadChoice): Rig {
     parts: [near.part, lead, ...far.parts.map(good), ...people(by)].map((part) =>
       part.id === leadId ? part : good(part),
     ),
-    plugged: [...plugged(from, near.part.id, near.sockets), ...far.plugged],
+    plugged: [...plugged(from, near.part.id, near.sockets), ...far.plugged].map((one) =>
+      by === "meter" ? { ...one, sure: true } : one,
+    ),
     positions: [{ id: provedAt, name: `1 ${far.end}`, wears: far.end }],
   };
 }

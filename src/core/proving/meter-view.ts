@@ -21,8 +21,6 @@ export interface MeterView {
   readonly pairs: readonly Pair[];
   /** What the meter may show, each as likely. */
   readonly shown: (faults: readonly RigFault[], pair: Pair) => readonly Ohms[];
-  /** The same, as kinds that the meter tells apart; one number each. */
-  readonly kinds: (faults: readonly RigFault[], pair: Pair) => readonly number[];
   /** All that the meter could find, as a text: under two sets of faults it is the same where no reading tells them apart. */
   readonly all: (faults: readonly RigFault[]) => string;
 }
@@ -45,22 +43,35 @@ function newView(rig: BuiltRig): MeterView {
     ({ at, contact }) => `${at}.${contact}`,
   );
   const pairs = contacts.flatMap((from, at) => contacts.slice(at + 1).map((to) => ({ from, to })));
-  const shown: MeterView["shown"] = (faults, { from, to }) =>
+  const read = (faults: readonly RigFault[], { from, to }: Pair) =>
     shownTo(faults, (set) => meter.under(set)(joined(leadId, from), joined(leadId, to)));
-  const kinds: MeterView["kinds"] = (faults, pair) => shown(faults, pair).map(kindOfOhms);
-  const texts = new Map<string, string>();
+  const found = new Map<string, Found>();
+  const under = (faults: readonly RigFault[]): Found => {
+    const own = faults.filter(({ part }) => part === leadId);
+    const key = own.map(({ id }) => id).join("\n");
+    const known = found.get(key) ?? foundBy(pairs, (pair) => read(own, pair));
+    found.set(key, known);
+    return known;
+  };
   return {
     contacts,
     pairs,
+    shown: (faults, pair) => under(faults).shown.get(pair) ?? read(faults, pair),
+    all: (faults) => under(faults).text,
+  };
+}
+
+/** All that a meter would find under some faults. */
+interface Found {
+  readonly shown: ReadonlyMap<Pair, readonly Ohms[]>;
+  readonly text: string;
+}
+
+function foundBy(pairs: readonly Pair[], read: (pair: Pair) => readonly Ohms[]): Found {
+  const shown = new Map(pairs.map((pair) => [pair, read(pair)]));
+  return {
     shown,
-    kinds,
-    all: (faults) => {
-      const own = faults.filter(({ part }) => part === leadId);
-      const key = own.map(({ id }) => id).join("\n");
-      const text = texts.get(key) ?? pairs.map((pair) => kindsText(kinds(own, pair))).join();
-      texts.set(key, text);
-      return text;
-    },
+    text: [...shown.values()].map((ohms) => kindsText(ohms.map(kindOfOhms))).join(),
   };
 }
 

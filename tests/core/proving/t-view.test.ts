@@ -2,7 +2,7 @@ import { test } from "vitest";
 import { provable } from "#core/proving/ends.ts";
 import { leadId, leadRig } from "#core/proving/lead-rig.ts";
 import { isOwn, meterBelief } from "#core/proving/meter-belief.ts";
-import { meterView } from "#core/proving/meter-view.ts";
+import { isLoose, meterView } from "#core/proving/meter-view.ts";
 import { proofOf } from "#core/proving/proof.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { derive } from "#core/session/derive.ts";
@@ -43,7 +43,7 @@ test("x", () => {
         const { asked, bend } = proof.next.reading;
         const shown = view.shown(planted, { from: asked.from, to: asked.to });
         const ohms = shown[Math.floor(random() * shown.length)]!;
-        const loose = shown.some((x) => x !== shown[0]);
+        const loose = isLoose(shown);
         log = add(
           log,
           {
