@@ -8,7 +8,7 @@ import {
 } from "#core/rig/rig.ts";
 import type { LeadChoice, Method } from "./choice.ts";
 import { type Side, sidesOf } from "./ends.ts";
-import { farFor, nearFor } from "./proving-sockets.ts";
+import { type Far, farFor, type Near, nearFor } from "./proving-sockets.ts";
 
 /** What the lead is called in its rig, and the one place where something is heard or measured. */
 export const leadId = "lead";
@@ -34,6 +34,7 @@ export function leadRig(choice: LeadChoice): Rig {
   const [from, to] = turned ? [sides.other, sides.one] : [sides.one, sides.other];
   const near = nearFor(from, choice);
   const far = farFor(to, choice);
+  const beside = twin(choice, [from, to], near, far);
   const lead: RigPart = {
     id: leadId,
     kind,
@@ -42,11 +43,11 @@ export function leadRig(choice: LeadChoice): Rig {
   };
   return {
     name: `${kind}, proved by ${by}`,
-    parts: [near.part, lead, ...far.parts.map(good), ...people(by)].map((part) =>
+    parts: [near.part, lead, ...beside.parts, ...far.parts, ...people(by)].map((part) =>
       part.id === leadId ? part : good(part),
     ),
-    plugged: [...plugged(from, near.part.id, near.sockets), ...far.plugged].map((one) =>
-      by === "meter" ? { ...one, sure: true } : one,
+    plugged: [...plugged(from, near.part.id, near.sockets), ...far.plugged, ...beside.plugged].map(
+      (one) => (by === "meter" ? { ...one, sure: true } : one),
     ),
     positions: [{ id: provedAt, name: `1 ${far.end}`, wears: far.end }],
   };
@@ -60,6 +61,29 @@ const plugged = (
   sockets: readonly string[],
 ): readonly Connection[] =>
   names.map((plug, at) => ({ part: leadId, plug, into, socket: sockets[at] ?? "" }));
+
+/**
+ * By ear, one signal by itself has neither a wrong level nor a polarity. Where the lead carries one of a pair, one of its kind that is known to be
+ * good carries the other side.
+ */
+function twin(
+  { kind, settings, by }: LeadChoice,
+  [from, to]: readonly [Side, Side],
+  near: Near,
+  far: Far,
+): Pick<Rig, "parts" | "plugged"> {
+  const [first, second] = [near.sockets[0], far.plugged.find(({ part }) => part === leadId)];
+  const isHalf = near.sockets.length === 1 && first?.endsWith(" left") === true;
+  if (by !== "ear" || !isHalf || second?.socket !== "in left") return { parts: [], plugged: [] };
+  const [plug = "", other = ""] = [from.names[0], to.names[0]];
+  return {
+    parts: [{ id: "good lead", kind, ...(settings === undefined ? {} : { settings }) }],
+    plugged: [
+      { part: "good lead", plug, into: near.part.id, socket: first.replace("left", "right") },
+      { part: "good lead", plug: other, into: second.into, socket: "in right" },
+    ],
+  };
+}
 
 /** Nobody ordered anything, and whoever listens and writes down tells left from right. */
 const people = (by: Method): readonly RigPart[] => [

@@ -8,7 +8,7 @@ import { leadId } from "./lead-rig.ts";
 import { meterView } from "./meter-view.ts";
 
 /** Sets of faults that no reading of a meter tells apart. */
-export interface Explanation {
+interface Explanation {
   /** The likeliest set first. */
   readonly sets: readonly (readonly RigFault[])[];
   readonly probability: Probability;

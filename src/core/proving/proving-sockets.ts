@@ -5,13 +5,13 @@ import type { LeadChoice } from "./choice.ts";
 import type { LeadEnd, Side } from "./ends.ts";
 
 /** What drives a lead, and the sockets that its plugs go into. */
-interface Near {
+export interface Near {
   readonly part: RigPart;
   readonly sockets: readonly string[];
 }
 
 /** What a lead leads to, with what it takes to get there, and the part that ends the way. */
-interface Far {
+export interface Far {
   readonly parts: readonly RigPart[];
   readonly plugged: readonly Connection[];
   readonly end: string;

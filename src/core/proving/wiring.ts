@@ -8,7 +8,7 @@ import { leadId } from "./lead-rig.ts";
 import { isLoose, meterView } from "./meter-view.ts";
 
 /** How a wire is, against how it was meant to be. 'Joined': no wire was meant there. */
-export const wireStates = [
+const wireStates = [
   "as intended",
   "resistive",
   "comes and goes",
