@@ -73,8 +73,8 @@ const suspect = z
 const next = z
   .discriminatedUnion("next", [
     z.object({
-      next: z.literal("check").describe("Ask this."),
-      asked: askedFormat,
+      next: z.literal("check").describe("Ask this, or measure it."),
+      asked: foundFormat.describe("What to ask of a person, or to measure."),
       words: text("What to ask, in a few words."),
       seconds: seconds("To ask it and take the answer"),
     }),

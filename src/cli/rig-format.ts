@@ -8,7 +8,11 @@ const kinds = Object.keys(partCatalogue) as [PartKind, ...PartKind[]];
 
 const partFormat = z.object({
   id: text("The part's name in this rig, as 'feed lead'. No two parts share one."),
-  kind: z.enum(kinds).describe("What sort of part it is. The people are added by themselves."),
+  kind: z
+    .enum(kinds)
+    .describe(
+      "What sort of part it is. The people are added by themselves, unless they are drawn.",
+    ),
   settings: z
     .record(z.string(), z.union([z.number(), z.string()]))
     .exactOptional()
@@ -22,6 +26,13 @@ const partFormat = z.object({
       "Controls that were set otherwise than such a part usually stands, as its kind has them.",
     ),
   good: z.boolean().exactOptional().describe("It is known to be good: nothing is wrong with it."),
+  untried: z
+    .number()
+    .min(1)
+    .exactOptional()
+    .describe(
+      "Its wires were soldered just now and nobody tried them: so many times as likely wrong as in a lead in use.",
+    ),
 });
 
 const connectionFormat = z.object({
@@ -29,12 +40,13 @@ const connectionFormat = z.object({
   plug: text("Which of its plugs."),
   into: text("The part whose socket it is."),
   socket: text("Which of its sockets."),
+  sure: z.boolean().exactOptional().describe("It is known to be home and where it belongs."),
 });
 
 const positionFormat = z.object({
   id: text("The position's name in findings and moves, as 'position 1'."),
   name: text("What stands on its tape, as '1 host'."),
-  wears: text("The headphones there, a part of the rig."),
+  wears: text("The headphones there, or the instrument, a part of the rig."),
   turned: z
     .boolean()
     .exactOptional()
@@ -47,6 +59,8 @@ export const rigFormat = z
     name: text("What the rig is called."),
     parts: z.array(partFormat).describe("Every box, lead, adapter and set of headphones."),
     plugged: z.array(connectionFormat).describe("Which plug is in which socket."),
-    positions: z.array(positionFormat).describe("The places where somebody listens."),
+    positions: z
+      .array(positionFormat)
+      .describe("The places where somebody listens, or an instrument stands."),
   })
   .meta({ id: "Rig", description: "A rig as drawn: parts, and which plug is in which socket." });

@@ -106,6 +106,7 @@ function stepped(walk: Walk, advice: Advice, derived: Derived, person: Person, o
   if (advice.advice === "do") return acted(walk, advice.move, derived, person, one);
   if (advice.advice !== "ask") throw new Error("there is nothing to do");
   const { asked } = advice.option;
+  if (asked.check === "matrix") throw new Error("nobody measures here");
   const seat = "position" in asked ? asked.position : walk.seat;
   const finding = found(walk.world, person, asked, derived.evidence.nowAt(seat));
   return {

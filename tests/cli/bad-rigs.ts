@@ -85,7 +85,7 @@ export const badRigs: readonly BadCase[] = [
   }),
   bad(
     "somebody wears the mixer",
-    "/rig/positions/0/wears: expected headphones or in-ears",
+    "/rig/positions/0/wears: expected headphones, in-ears or an instrument",
     (one) => {
       one.rig.positions[0].wears = "mixer";
     },

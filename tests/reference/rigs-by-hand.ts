@@ -3,6 +3,7 @@ import { builtInRigs } from "#core/rig/rigs.ts";
 import { fedRigs } from "./fed-rigs.ts";
 import { lineRigs } from "./line-rigs.ts";
 import { patchbayRigs } from "./patchbay-rigs.ts";
+import { provedRigs } from "./proved-rigs.ts";
 import { rowRigs } from "./row-rigs.ts";
 import { laptopIntoAmplifier } from "./small-rigs.ts";
 import { stagedRigs } from "./staged-rigs.ts";
@@ -18,4 +19,5 @@ export const rigsByHand: readonly Rig[] = [
   ...lineRigs,
   ...patchbayRigs,
   ...rowRigs,
+  ...provedRigs,
 ];

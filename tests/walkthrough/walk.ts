@@ -148,7 +148,9 @@ function saidTo(derived: Derived, world: Now, asked: Asked): string[] {
   throw new Error("nobody can answer that here");
 }
 
-function answer(derived: Derived, world: Now, asked: Asked): Finding {
+function answer(derived: Derived, world: Now, asked: Finding["asked"]): Finding {
+  if (asked.check === "matrix" || asked.check === "continuity")
+    throw new Error("nobody measures here");
   const said = saidTo(derived, world, asked);
   const lists = "position" in asked ? questionsOf(asked).map(({ answers }) => answers) : [];
   const slipped = said.map((one, at) => {
@@ -193,7 +195,6 @@ export function walk(world: World, position: string, before: Log = drawn(world.r
 
 /** Lost: it would go on asking. */
 function endOf(advice: Advice): Walked["end"] {
-  if (advice.advice === "ask" || advice.advice === "do") return "lost";
-  if (advice.advice === "healthy") return "healthy";
-  return advice.sure ? "sure" : "unsure";
+  if (advice.advice === "verdict") return advice.sure ? "sure" : "unsure";
+  return advice.advice === "healthy" ? "healthy" : "lost";
 }

@@ -6,6 +6,7 @@ import { both } from "#core/inference/information.ts";
 import type { Probability } from "#core/units/units.ts";
 import type { Pool } from "./pool.ts";
 import { remembered } from "./remembered.ts";
+import { toldByInstrument } from "./told-by-instrument.ts";
 
 /** The table of answers: what would be said at a position, for each behaviour of the whole way to it. Filled as it is read. */
 export interface Answers {
@@ -17,7 +18,9 @@ export interface Answers {
   readonly standFor: (position: string) => (behaviour: number) => number;
   /** The same, with what somebody would complain of. */
   readonly standForTalk: (position: string) => (behaviour: number) => number;
-  /** Whether some check by ear would be answered otherwise than in a healthy chain. */
+  /** Whether some check by ear would be answered otherwise of one behaviour than of another; of an instrument, whether it shows. */
+  readonly differ: (position: string) => (a: number, b: number) => boolean;
+  /** Whether what is there would be told from a healthy chain. */
   readonly audible: (position: string) => (behaviour: number) => boolean;
 }
 
@@ -25,18 +28,17 @@ const asked = catalogue.flatMap(({ questions }) => questions);
 /** A complaint is an answer that nobody asked for. */
 const everyQuestion = [...asked, complaint];
 
-/** The table for a rig whose healthy ways have these numbers. */
-export function answersFor(pool: Pool, healthy: (position: string) => number): Answers {
-  /** A function of a behaviour at a position, remembered; positions with equal healthy ways share it. */
-  const perWay = <Value>(work: (behaviour: number, position: string) => Value) => {
-    const kinds = new Map<number, (behaviour: number) => Value>();
-    return (position: string) => {
-      const normal = healthy(position);
-      const made = kinds.get(normal) ?? remembered((behaviour) => work(behaviour, position));
-      kinds.set(normal, made);
-      return made;
-    };
-  };
+/** What a table is made for: a rig's behaviours, its healthy ways, and the positions that end in an instrument. */
+export interface Ends {
+  readonly pool: Pool;
+  readonly healthy: (position: string) => number;
+  readonly instrument: (position: string) => { readonly tolerance: number } | undefined;
+}
+
+/** The table of a rig. */
+export function answersFor(ends: Ends): Answers {
+  const { pool, healthy, instrument } = ends;
+  const perWay = <Value>(work: Work<Value>) => eachWay(ends, work);
   const questions = lookup(everyQuestion, (question) =>
     perWay((behaviour, position) => {
       if (question.unsteady !== undefined && pool.comesAndGoes(behaviour)) return question.unsteady;
@@ -58,26 +60,46 @@ export function answersFor(pool: Pool, healthy: (position: string) => number): A
         .reduce(both),
     ),
   );
+  const differ: Answers["differ"] = (position) => {
+    const there = instrument(position);
+    if (there !== undefined) return toldByInstrument(pool, there.tolerance, healthy(position));
+    return (a, b) => differs(predict, position, a, b);
+  };
   return {
     predict,
     answers: (check, position) => whole(check)(position),
-    standFor: perWay(standing(pool, predict, healthy, asked)),
-    standForTalk: perWay(standing(pool, predict, healthy, everyQuestion)),
-    audible: perWay((behaviour, position) =>
-      differs(predict, position, behaviour, healthy(position)),
-    ),
+    standFor: perWay(standing(ends, predict, asked)),
+    standForTalk: perWay(standing(ends, predict, everyQuestion)),
+    differ,
+    audible: perWay((behaviour, position) => differ(position)(behaviour, healthy(position))),
   };
 }
 
-/** The first met of all behaviours of a position that are answered alike; of one that comes and goes, of each it shows. */
+type Work<Value> = (behaviour: number, position: string) => Value;
+
+/** A function of a behaviour at a position, remembered; positions with equal healthy ways share it, unless an instrument stands there. */
+function eachWay<Value>({ healthy, instrument }: Ends, work: Work<Value>) {
+  const kinds = new Map<number | string, (behaviour: number) => Value>();
+  return (position: string) => {
+    const kind = instrument(position) === undefined ? healthy(position) : position;
+    const made = kinds.get(kind) ?? remembered((behaviour) => work(behaviour, position));
+    kinds.set(kind, made);
+    return made;
+  };
+}
+
+/**
+ * The first met of all behaviours of a position that are answered alike; of one that comes and goes, of each it shows. An instrument shows
+ * each as it is.
+ */
 function standing(
-  pool: Pool,
+  { pool, healthy, instrument }: Ends,
   predict: Answers["predict"],
-  healthy: (position: string) => number,
   questions: readonly Question[],
-): (behaviour: number, position: string) => number {
+): Work<number> {
   const first = new Map<string, number>();
   const stand = (behaviour: number, position: string): number => {
+    if (instrument(position) !== undefined) return behaviour;
     const shown = pool.showings(behaviour);
     if (shown.length > 1)
       return pool.either(
@@ -140,12 +162,7 @@ function lookup<Key extends { readonly name: string }, Value>(
 const apart: Probability = 0.05;
 
 /** Whether two behaviours of the whole way to a position would be answered differently by ear. */
-export function differs(
-  predict: Answers["predict"],
-  position: string,
-  a: number,
-  b: number,
-): boolean {
+function differs(predict: Answers["predict"], position: string, a: number, b: number): boolean {
   const far = (question: Question) => {
     const read = predict(question, position);
     const [first, second] = [read(a), read(b)];

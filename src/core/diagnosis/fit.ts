@@ -1,5 +1,6 @@
 import { catalogue } from "#core/checks/catalogue.ts";
 import type { EarCheckName } from "#core/checks/check.ts";
+import { instrumentAt } from "#core/rig/rig.ts";
 import type { Probability } from "#core/units/units.ts";
 import type { Beliefs, WayNow } from "./beliefs.ts";
 import type { Evidence, Heard } from "./evidence.ts";
@@ -15,11 +16,13 @@ export interface Fit {
 
 /**
  * The best explanation on the list may still be a poor one. A corrected slip does not spoil a fit: of all answers given to one
- * question, any may be the one that was meant. What comes and goes fits once some question was answered in two ways, and not before.
+ * question, any may be the one that was meant. What comes and goes fits once some question was answered in two ways, and not before. What an instrument
+ * measures fits, or its cause is not on the list.
  */
 export function fitAt(model: Model, evidence: Evidence, beliefs: Beliefs, position: string): Fit {
   const best = likeliest(beliefs.ways(position));
-  if (best === undefined || unlisted(model, best)) return { fit: 1, worst: undefined };
+  const measured = instrumentAt(model.rig, position) !== undefined;
+  if (best === undefined || measured || unlisted(model, best)) return { fit: 1, worst: undefined };
   const asked = evidence.heard.filter((one) => isAsked(one) && one.position === position);
   const fits = asked.map((one) => ({
     one,

@@ -1,6 +1,5 @@
 import { sightOf } from "#core/checks/look.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
-import { differs } from "./answers.ts";
 import type { Branch } from "./branch.ts";
 import { isUnlisted } from "./fault-sets.ts";
 import type { Model } from "./model.ts";
@@ -9,7 +8,7 @@ import type { Model } from "./model.ts";
 export interface Group {
   readonly faults: readonly RigFault[];
   readonly branch: Branch;
-  /** Answers exactly as a healthy chain does, to every check by ear: it is never named as a verdict. */
+  /** Answers exactly as a healthy chain does, to every check by ear or to the instrument: it is never named as a verdict. */
   readonly inaudible: boolean;
 }
 
@@ -37,7 +36,7 @@ function groupsIn(model: Model, branch: Branch): readonly Group[] {
   );
   const wayOf = (fault: RigFault) => ways.get(fault) ?? [];
   const alike = (a: readonly number[], b: readonly number[]) =>
-    at.every((position, index) => !differs(model.predict, position, a[index] ?? 0, b[index] ?? 0));
+    at.every((position, index) => !model.differ(position)(a[index] ?? 0, b[index] ?? 0));
   const healthy = at.map(model.healthy);
   const inaudible = (fault: RigFault) => !isUnlisted(fault) && alike(wayOf(fault), healthy);
   const groups: RigFault[][] = [];

@@ -52,11 +52,11 @@ export function handAt(rig: BuiltRig, position: string, move: Move): string {
   }
 }
 
-/** What is worn over the ears is turned round, and exchanged with what another of its kind wears; what goes into them is neither. */
+/** What is worn over the ears is turned round, and exchanged with what another of its kind wears; what goes into them is neither, nor is an instrument. */
 function byWearer(rig: BuiltRig, position: string): readonly Move[] {
   const worn = wornAt(rig, position);
-  const { kind, oneListener } = rig.part(worn);
-  if (oneListener) return [];
+  const { kind, oneListener, measures } = rig.part(worn);
+  if (oneListener || measures !== undefined) return [];
   const others = rig.positions
     .map(({ wears }) => wears)
     .filter((one) => one !== worn && rig.part(one).kind === kind);

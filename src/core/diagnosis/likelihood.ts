@@ -28,7 +28,7 @@ export function likelihoodAt(
       ({ question, channel, weights, playings }) =>
         `${question.name} ${channel} ${weights} ${playings.map(({ weights: each }) => each)}`,
     ),
-    ...measured.map(({ channel, gains, error }) => `${channel} ${gains} ${error}`),
+    ...measured.map(({ channel, gains, error, free }) => `${channel} ${gains} ${error} ${free}`),
   ].join("|");
   return model.likelihoods.of(key, () => likelihoodOf(model, position, heard, measured));
 }
@@ -49,7 +49,7 @@ function likelihoodOf(
     );
     const gains = measured
       .filter((one) => one.channel === channel)
-      .map((one) => chanceOfMatrix(model, position, one));
+      .map((one, _, all) => chanceOfMatrix(model, position, one, all.length));
     const chance = (behaviour: number) =>
       gains.reduce((product, one) => product * one(behaviour), said(behaviour));
     return {

@@ -1,6 +1,6 @@
 import { type Look, looksAt } from "#core/checks/look.ts";
 import type { Joined } from "#core/inference/rows.ts";
-import type { BuiltRig, Rig } from "#core/rig/rig.ts";
+import { type BuiltRig, instrumentAt, type Rig } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { type Answers, answersFor } from "./answers.ts";
 import { type Bare, type Branch, treeOf, withBelow } from "./branch.ts";
@@ -127,7 +127,8 @@ export function modelOf(drawn: Rig): Model {
   const branches = withBelow(root);
   const under = underFaults(pool, ways);
   const healthy = remembered((position: string) => under(position, []));
-  const answers = answersFor(pool, healthy);
+  const instrument = remembered((position: string) => instrumentAt(ways.rig, position));
+  const answers = answersFor({ pool, healthy, instrument });
   return {
     ...answers,
     drawn,

@@ -6,7 +6,7 @@ import { given, lookSlip } from "#core/checks/slips.ts";
 import { predictTwist, twistSeconds } from "#core/checks/twist.ts";
 import type { Test } from "#core/inference/problem.ts";
 import type { Move } from "#core/rig/moves.ts";
-import { wornAt } from "#core/rig/rig.ts";
+import { instrumentAt, wornAt } from "#core/rig/rig.ts";
 import { answersTo, neighbour, walk } from "./asking.ts";
 import type { Together } from "./beliefs.ts";
 import type { Evidence } from "./evidence.ts";
@@ -35,14 +35,20 @@ export interface Asking {
   readonly together: readonly Together[];
 }
 
-/** Everything that can be asked or tried at a position, with what it would be answered under each thing that may be wrong. */
-export const offersAt = (asking: Asking, well: readonly string[]): readonly Offer[] => [
-  ...byEar(asking),
-  ...byEye(asking),
-  ...byTwist(asking),
-  ...atNeighbour(asking),
-  ...byTrial(asking, well),
-];
+/**
+ * Everything that can be asked or tried at a position, with what it would be answered under each thing that may be wrong. Where an instrument
+ * stands nobody hears anything: looks are left.
+ */
+export const offersAt = (asking: Asking, well: readonly string[]): readonly Offer[] =>
+  instrumentAt(asking.model.rig, asking.position) === undefined
+    ? [
+        ...byEar(asking),
+        ...byEye(asking),
+        ...byTwist(asking),
+        ...atNeighbour(asking),
+        ...byTrial(asking, well),
+      ]
+    : byEye(asking);
 
 /** Asked twice it gives the same judgement; a third time would find nothing but a second slip. */
 const mostTimes = 2;

@@ -1,10 +1,11 @@
 import { catalogue } from "#core/checks/catalogue.ts";
 import type { EarCheck } from "#core/checks/check.ts";
-import type { Asked } from "#core/checks/finding.ts";
+import type { Asked, Measured } from "#core/checks/finding.ts";
 import { type Look, predictLook } from "#core/checks/look.ts";
 import { given, lookSlip } from "#core/checks/slips.ts";
 import { expected, information, type Prospect } from "#core/inference/information.ts";
 import type { Way } from "#core/inference/spread.ts";
+import { instrumentAt } from "#core/rig/rig.ts";
 import type { Seconds } from "#core/units/units.ts";
 import { answersTo, neighbour, walk } from "./asking.ts";
 import type { Beliefs, BelievedSets } from "./beliefs.ts";
@@ -13,9 +14,9 @@ import type { Evidence } from "./evidence.ts";
 import type { Model } from "./model.ts";
 import { showing } from "./sights.ts";
 
-/** Something that could be asked next: what it is expected to tell, and what it costs. */
+/** Something that could be asked next, of somebody or of an instrument: what it is expected to tell, and what it costs. */
 export interface Option {
-  readonly asked: Asked;
+  readonly asked: Asked | Measured["asked"];
   readonly bits: number;
   readonly seconds: Seconds;
 }
@@ -23,13 +24,17 @@ export interface Option {
 /** Less likely than this and it steers no choice. */
 const negligible = 1e-5;
 
-/** Everything on offer from a position: its checks, looks at what leads to it, and one other position's checks. */
+/**
+ * Everything on offer from a position: its checks, looks at what leads to it, and one other position's checks; of an instrument its own
+ * measurement.
+ */
 export function optionsAt(
   model: Model,
   evidence: Evidence,
   beliefs: Beliefs,
   position: string,
 ): readonly Option[] {
+  if (instrumentAt(model.rig, position) !== undefined) return [measuring(position)];
   const here = catalogue.map((check) => ({
     asked: { check: check.name, position },
     bits: information(atPosition(model, evidence, likely(beliefs, position), position, check)),
@@ -46,6 +51,13 @@ export function optionsAt(
   );
   return [...here, ...looks, ...elsewhere(model, evidence, beliefs, position)];
 }
+
+/** A measurement of some seconds, and a hand on two plugs (common practice, no source). It tells all that it can at once. */
+const measuring = (position: string): Option => ({
+  asked: { check: "matrix", position },
+  bits: 1,
+  seconds: 10,
+});
 
 /** The sets of the branch that holds a branch's faults now. */
 function setsFor(beliefs: Beliefs, { faults: [first] }: Branch): BelievedSets {

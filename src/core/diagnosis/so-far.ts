@@ -1,5 +1,6 @@
 import { catalogue } from "#core/checks/catalogue.ts";
 import { slip } from "#core/checks/slips.ts";
+import { instrumentAt } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import type { Probability } from "#core/units/units.ts";
 import type { Beliefs } from "./beliefs.ts";
@@ -12,8 +13,16 @@ import { troubleAt } from "./suspects.ts";
 /** How little trouble may be left at a position called healthy. */
 export const fitEnough: Probability = 0.03;
 
-/** The required checks not clearly answered at a position since anything on the way to it was touched. */
-export function unanswered(evidence: Evidence, position: string): readonly string[] {
+/**
+ * The required checks not clearly answered at a position since anything on the way to it was touched; where an instrument stands, its
+ * matrix, if it was not measured since.
+ */
+export function unanswered(
+  { rig }: Model,
+  evidence: Evidence,
+  position: string,
+): readonly string[] {
+  if (instrumentAt(rig, position) !== undefined) return unmeasured(evidence, position);
   const clear = evidence.heard.filter(
     (one) =>
       one.position === position &&
@@ -27,6 +36,13 @@ export function unanswered(evidence: Evidence, position: string): readonly strin
     )
     .map(({ name }) => name);
 }
+
+const unmeasured = (evidence: Evidence, position: string): readonly string[] =>
+  timesMeasured(evidence, position) > 0 ? [] : ["matrix"];
+
+/** How often an instrument measured a position since anything on the way to it was touched. */
+export const timesMeasured = ({ measured, nowAt }: Evidence, position: string): number =>
+  measured.filter((one) => one.position === position && one.channel === nowAt(position)).length;
 
 /** The groups as moves have left them, of those on the way to a position: what a move cured is no suspect any more. */
 export function living(
@@ -55,7 +71,7 @@ export const wellBeside = (
   model.root.positions.filter(
     (one) =>
       one !== position &&
-      unanswered(evidence, one).length === 0 &&
+      unanswered(model, evidence, one).length === 0 &&
       troubleAt(model, beliefs, one) < fitEnough,
   );
 

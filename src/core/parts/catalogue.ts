@@ -27,6 +27,8 @@ import {
   xlrToBoth,
   xlrToTrsLead,
 } from "./leads.ts";
+import { lineInputs } from "./line-inputs.ts";
+import { loadBox } from "./load-box.ts";
 import { loudspeakerAmplifier } from "./loudspeaker-amplifier.ts";
 import { mixer } from "./mixer.ts";
 import { patchbay } from "./patchbay.ts";
@@ -88,6 +90,8 @@ const kinds = {
   headphones,
   headset,
   "in-ears": inEars,
+  "line inputs": lineInputs,
+  "load box": loadBox,
   listener,
   operator,
   client,

@@ -9,6 +9,7 @@ const families = [
   "splitter",
   "amplifier",
   "headphones",
+  "measuring",
   "person",
 ] as const;
 export type Family = (typeof families)[number];

@@ -111,6 +111,11 @@ export interface Part {
   /** Seconds by which its right side comes later than its left. */
   readonly late?: (control: Control) => Seconds;
   readonly faults: readonly Fault[];
+  /**
+   * An instrument, which may stand at the end of a way as headphones do: what it takes in is measured, nobody wears it and nothing is asked by
+   * ear. `tolerance` is how far its gains lie from the drawing, against the largest one.
+   */
+  readonly measures?: { readonly tolerance: number };
   /** It goes into an ear: it is exchanged with nobody's and never turned round (hygiene; common practice, no source). */
   readonly oneListener?: true;
   /** Seconds for a look at it: its switches, its plugs, how it is worn. */

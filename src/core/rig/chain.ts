@@ -1,7 +1,7 @@
 import type { PartKind } from "#core/parts/catalogue.ts";
 import type { Family } from "#core/parts/kind.ts";
 import { isFed, reachInto, wiresBetween } from "./reach.ts";
-import { type BuiltRig, listenerOf, wornAt } from "./rig.ts";
+import { type BuiltRig, instrumentAt, listenerOf, wornAt } from "./rig.ts";
 
 /** One thing on the way to a position, as a picture shows it. */
 export interface Link {
@@ -12,7 +12,7 @@ export interface Link {
   readonly socket?: string;
 }
 
-/** What stands between the source and a position's ears, in order, the listener last. */
+/** What stands between the source and a position's ears, in order, the listener or the instrument last. */
 export function chainTo(rig: BuiltRig, position: string): readonly Link[] {
   const wears = wornAt(rig, position);
   const link = (id: string): Link => ({
@@ -20,7 +20,8 @@ export function chainTo(rig: BuiltRig, position: string): readonly Link[] {
     kind: rig.part(id).kind,
     family: rig.part(id).family,
   });
-  const links: Link[] = [link(listenerOf(position)), link(wears)];
+  const listener = instrumentAt(rig, position) === undefined ? [link(listenerOf(position))] : [];
+  const links: Link[] = [...listener, link(wears)];
   for (let part = wears; isFed(rig, part); ) {
     const { from, ends } = reachInto(rig, part);
     const wires = wiresBetween(rig, part);

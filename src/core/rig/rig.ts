@@ -1,6 +1,6 @@
 import { catalogue, type PartKind } from "#core/parts/catalogue.ts";
 import type { Family, Kind, Settings } from "#core/parts/kind.ts";
-import type { Part, Plug, Socket } from "#core/parts/part.ts";
+import type { Fault, Part, Plug, Socket } from "#core/parts/part.ts";
 
 export interface RigPart {
   readonly id: string;
@@ -10,6 +10,8 @@ export interface RigPart {
   readonly controls?: Readonly<Record<string, number>>;
   /** It is known to be good: nothing is wrong with it. */
   readonly good?: boolean;
+  /** Its wires were soldered just now and nobody tried them: what cannot be seen is so many times as likely wrong as in a lead in use. */
+  readonly untried?: number;
 }
 
 /** Which plug is in which socket. */
@@ -18,13 +20,15 @@ export interface Connection {
   readonly plug: string;
   readonly into: string;
   readonly socket: string;
+  /** It is known to be home and where it belongs. */
+  readonly sure?: boolean;
 }
 
-/** A place where somebody listens. */
+/** A place where somebody listens, or where an instrument stands. */
 export interface Position {
   readonly id: string;
   readonly name: string;
-  /** The headphones there, a part of the rig. */
+  /** The headphones there, or the instrument, a part of the rig. */
   readonly wears: string;
   /** They are worn the other way round on purpose, to see what changes. */
   readonly turned?: boolean;
@@ -55,25 +59,35 @@ export const operatorId = "operator";
 /** Whoever ordered the feed, and may have wanted it in mono or in one ear. */
 export const clientId = "client";
 
-/** Looks up every part, and adds the people: one listener a position, one operator, one client. Throws on a name that no part bears. */
+/**
+ * Looks up every part, and adds the people that are not drawn: one listener a position where somebody listens, one operator, one client. Throws
+ * on a name that no part bears.
+ */
 export function build(rig: Rig): BuiltRig {
+  const built = new Map(rig.parts.map((part) => [part.id, made(part)]));
   const people: readonly RigPart[] = [
     { id: operatorId, kind: "operator" },
     { id: clientId, kind: "client" },
-    ...rig.positions.map(({ id }): RigPart => ({ id: listenerOf(id), kind: "listener" })),
+    ...rig.positions
+      .filter(({ wears }) => built.get(wears)?.measures === undefined)
+      .map(({ id }): RigPart => ({ id: listenerOf(id), kind: "listener" })),
   ];
-  const parts = [...rig.parts, ...people];
-  const built = new Map(parts.map((part) => [part.id, made(part)]));
+  const added = people.filter(({ id }) => !built.has(id));
+  for (const person of added) built.set(person.id, made(person));
   const part = (id: string): BuiltPart => {
     const found = built.get(id);
     if (found === undefined) throw new Error(`the rig has no part named ${id}`);
     return found;
   };
-  return { ...rig, parts, part };
+  return { ...rig, parts: [...rig.parts, ...added], part };
 }
 
+/** The instrument at a position; none where somebody listens. Throws on a position the rig lacks. */
+export const instrumentAt = (rig: BuiltRig, position: string): Part["measures"] =>
+  rig.part(wornAt(rig, position)).measures;
+
 /** Throws, with the part's name, on a kind the catalogue lacks and on a setting that its kind does not understand. */
-function made({ id, kind, settings, controls, good }: RigPart): BuiltPart {
+function made({ id, kind, settings, controls, good, untried = 1 }: RigPart): BuiltPart {
   const known: Kind | undefined = catalogue[kind];
   if (known === undefined) throw new Error(`${id}: there is no kind of part named ${kind}`);
   try {
@@ -83,14 +97,17 @@ function made({ id, kind, settings, controls, good }: RigPart): BuiltPart {
       kind,
       family: known.family,
       controls: { ...part.controls, ...controls },
-      faults: good ? [] : part.faults,
+      faults: good ? [] : part.faults.map((fault) => likelier(fault, untried)),
     };
   } catch (error) {
     throw new RangeError(`${id}: ${error instanceof Error ? error.message : error}`);
   }
 }
 
-/** What is worn at a position. Throws on one the rig lacks. */
+const likelier = (fault: Fault, times: number): Fault =>
+  fault.seen || times === 1 ? fault : { ...fault, weight: fault.weight * times };
+
+/** What is worn at a position, or the instrument there. Throws on one the rig lacks. */
 export function wornAt(rig: Rig, position: string): string {
   const wears = rig.positions.find(({ id }) => id === position)?.wears;
   if (wears === undefined) throw new Error(`the rig has no position named ${position}`);

@@ -4,7 +4,7 @@ import { circuitInto } from "./circuit-step.ts";
 import { inside } from "./inside-step.ts";
 import { person } from "./person-step.ts";
 import { isFed, reachInto } from "./reach.ts";
-import { type BuiltRig, listenerOf, operatorId, wornAt } from "./rig.ts";
+import { type BuiltRig, instrumentAt, listenerOf, operatorId, wornAt } from "./rig.ts";
 import type { RigFault } from "./rig-faults.ts";
 import { wanted } from "./wanted-step.ts";
 
@@ -22,11 +22,12 @@ export interface Step {
   readonly behaviour: (faults: readonly RigFault[], branch: number, at: Hertz) => Behaviour;
 }
 
-/** The way to a position, from the operator to the listener. */
+/** The way to a position, from the operator to the listener, or to the instrument that stands there. */
 export function stepsTo(rig: BuiltRig, position: string): readonly Step[] {
   const wears = wornAt(rig, position);
   const turned = rig.positions.find(({ id }) => id === position)?.turned === true;
-  const steps: Step[] = [person(rig, listenerOf(position), turned)];
+  const steps: Step[] =
+    instrumentAt(rig, position) === undefined ? [person(rig, listenerOf(position), turned)] : [];
   if (rig.part(wears).through !== undefined && isFed(rig, wears)) steps.push(inside(rig, wears));
   for (let part = wears; isFed(rig, part); ) {
     steps.push(circuitInto(rig, part));

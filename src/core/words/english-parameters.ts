@@ -12,11 +12,13 @@ export const parameters: Readonly<Record<string, string>> = {
   farSize: "plug at the far end",
   faradsPerMetre: "capacitance a metre, core to core",
   gauge: "wire gauge",
+  grounds: "its ground",
   input: "its input",
   "input ohms": "input resistance a side",
   joint: "a solder joint",
   "leg ohms": "source resistance a leg (0: as usual)",
   links: "links",
+  "load ohms": "load resistor a side",
   metres: "length of the cable",
   microphone: "microphone",
   nearSize: "plug at the near end",
@@ -42,8 +44,10 @@ export const parameters: Readonly<Record<string, string>> = {
 
 /** Words to choose from, where the core's own say too little. */
 export const choices: Readonly<Record<string, string>> = {
+  apart: "a ground of its own",
   battery: "on battery",
   floating: "plug-top or two-pin supply",
+  joined: "one with the source",
   "mains-earthed": "mains with an earth",
   TRS: "three contacts",
   "TRS with a deep spring": "three contacts, deep spring",

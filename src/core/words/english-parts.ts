@@ -65,6 +65,8 @@ export const kinds: Readonly<Record<PartKind, KindWords>> = {
   headphones: kind("headphones", "a stereo plug"),
   headset: kind("headset", "with a microphone, four contacts"),
   "in-ears": kind("in-ears", "a small stereo plug"),
+  "line inputs": kind("line inputs", "of an interface or a recorder, to measure a lead with"),
+  "load box": kind("load box", "two resistors of 33 Ω in place of headphones, to measure with"),
   listener: kind("listener", "who wears them"),
   operator: kind("operator", "who writes the answers down"),
   client: kind("client", "who ordered the feed"),

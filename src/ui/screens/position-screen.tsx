@@ -1,5 +1,5 @@
-import type { Asked } from "#core/checks/finding.ts";
 import type { Advice } from "#core/diagnosis/advice.ts";
+import type { Option } from "#core/diagnosis/options.ts";
 import { Ask } from "./ask.tsx";
 import { BalanceScreen } from "./balance-screen.tsx";
 import { DidElse } from "./did-else.tsx";
@@ -47,7 +47,7 @@ function Needed({ advice, ...props }: AtPosition & { readonly advice: Advice }) 
   }
 }
 
-function Asking({ asked, ...props }: AtPosition & { readonly asked: Asked }) {
+function Asking({ asked, ...props }: AtPosition & { readonly asked: Option["asked"] }) {
   switch (asked.check) {
     case "look":
       return <LookScreen {...props} place={asked.place} />;
@@ -56,6 +56,7 @@ function Asking({ asked, ...props }: AtPosition & { readonly asked: Asked }) {
     case "balance":
       return <BalanceScreen {...props} asked={asked} />;
     case "complaint":
+    case "matrix":
       return null;
     default:
       return <Ask {...props} asked={asked} />;
