@@ -1,4 +1,4 @@
-import type { Rig } from "#core/rig/rig.ts";
+import { build, instrumentAt, type Rig } from "#core/rig/rig.ts";
 import { fromHeadphoneSocket, fromMainPair } from "#core/rig/rigs.ts";
 import { mostListeners, type StandInFeed, standIn } from "#core/rig/stand-ins.ts";
 import { type Random, seeded } from "#core/units/random.ts";
@@ -16,7 +16,10 @@ export const seats = (count: number): readonly string[] =>
   Array.from({ length: count }, (_, at) => `seat ${at + 1}`);
 
 /** Those drawn by hand that somebody listens to. */
-const listenedTo: readonly Rig[] = rigsByHand.filter(({ positions }) => positions.length > 0);
+const listenedTo: readonly Rig[] = rigsByHand.filter((rig) => {
+  const built = build(rig);
+  return rig.positions.some(({ id }) => instrumentAt(built, id) === undefined);
+});
 
 const standingIn =
   (feed: StandInFeed) =>

@@ -4,6 +4,7 @@ import { leadRig } from "#core/proving/lead-rig.ts";
 import { isLoose, kindOfOhms, type MeterView, meterView } from "#core/proving/meter-view.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { seeded } from "#core/units/random.ts";
+import { everyOther } from "#tests/support/long.ts";
 import { derived, drawn, ownFaults, type Proved, prove } from "./prover.ts";
 
 /** One row of what is printed: how many readings it took, against the least there can be. */
@@ -74,7 +75,7 @@ describe.each(provable)("%s", (kind) => {
   test("every fault is named, in the group that no reading tells apart", {
     timeout: 60_000,
   }, () => {
-    const walks = faults.map((fault, at) => ({
+    const walks = everyOther(faults, 3).map((fault, at) => ({
       fault,
       proved: prove(log, "meter", [fault], seeded(at)),
     }));
@@ -84,10 +85,10 @@ describe.each(provable)("%s", (kind) => {
     expect(missed.map(({ fault, proved }) => `${fault.id}: ${proved.proof.state}`)).toEqual([]);
     const steps = walks.map(({ proved }) => proved.steps);
     const mean = steps.reduce((sum, one) => sum + one, 0) / steps.length;
-    const weight = faults.reduce((sum, one) => sum + one.weight, 0);
+    const weight = walks.reduce((sum, { fault }) => sum + fault.weight, 0);
     const byOdds = walks.reduce((sum, { fault, proved }) => sum + fault.weight * proved.steps, 0);
     rows[rows.length - 1] +=
-      `  ${String(faults.length).padStart(6)} ${mean.toFixed(2).padStart(6)} ${(byOdds / weight).toFixed(2).padStart(8)} ${String(Math.max(...steps)).padStart(5)} ${troubleBits(view, visible).toFixed(2).padStart(6)}`;
+      `  ${String(walks.length).padStart(6)} ${mean.toFixed(2).padStart(6)} ${(byOdds / weight).toFixed(2).padStart(8)} ${String(Math.max(...steps)).padStart(5)} ${troubleBits(view, visible).toFixed(2).padStart(6)}`;
     expect(mean).toBeLessThan(view.pairs.length);
   });
 });

@@ -5,9 +5,10 @@ import { meterView } from "#core/proving/meter-view.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import type { Log } from "#core/session/log.ts";
 import { type Random, seeded } from "#core/units/random.ts";
+import { long } from "#tests/support/long.ts";
 import { derived, drawn, ownFaults, prove } from "./prover.ts";
 
-const each = 4;
+const each = long ? 4 : 2;
 
 /** Two different faults that can both be there, drawn by their odds. */
 function drawTwo(faults: readonly RigFault[], random: () => number): readonly RigFault[] {
