@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { complaints } from "#core/checks/complaints.ts";
+import { bends } from "#core/checks/finding.ts";
 import { twistAnswers } from "#core/checks/twist.ts";
 import { earChecks } from "#core/index.ts";
 import { text } from "./rig-format.ts";
@@ -67,6 +68,10 @@ const reading = z.object({
     .min(0)
     .exactOptional()
     .describe("What the meter read, in Ω. Left out where it showed an open circuit."),
+  bent: z
+    .enum(bends)
+    .exactOptional()
+    .describe("What the meter did while the part was bent. Left out where nobody bent it."),
 });
 
 const gain = (of: string) =>
@@ -91,6 +96,12 @@ const measured = z.object({
     .number()
     .min(0)
     .describe("One standard deviation of each real and imaginary part, a ratio."),
+  level: z
+    .literal("as it comes")
+    .exactOptional()
+    .describe(
+      "No healthy chain was measured first: all gains may be too large or too small by one factor.",
+    ),
 });
 
 /** What was asked of a person or measured by an instrument. */

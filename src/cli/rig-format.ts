@@ -40,6 +40,7 @@ const connectionFormat = z.object({
   plug: text("Which of its plugs."),
   into: text("The part whose socket it is."),
   socket: text("Which of its sockets."),
+  sure: z.boolean().exactOptional().describe("It is known to be home and where it belongs."),
 });
 
 const positionFormat = z.object({

@@ -1,4 +1,5 @@
 import { earChecks } from "#core/checks/check.ts";
+import { bends } from "#core/checks/finding.ts";
 import { chainTo } from "#core/rig/chain.ts";
 import type { Move } from "#core/rig/moves.ts";
 import { build, type Rig } from "#core/rig/rig.ts";
@@ -67,16 +68,23 @@ const areResults = (value: unknown): boolean => areAll(value, (given) => areAll(
 
 function isFinding(value: unknown): boolean {
   if (!isObject(value)) return false;
-  const { asked, results, otherTimes, ohms, gains, error } = value;
+  const { asked, results, otherTimes } = value;
   if (!hasTexts(asked, "check")) return false;
-  if (asked.check === "continuity")
-    return hasTexts(asked, "part", "from", "to") && (ohms === undefined || isNumber(ohms));
-  if (asked.check === "matrix")
-    return hasTexts(asked, "position") && areGains(gains) && isNumber(error);
+  if (asked.check === "continuity") return hasTexts(asked, "part", "from", "to") && isRead(value);
+  if (asked.check === "matrix") return hasTexts(asked, "position") && isMeasured(value);
   return (
     isAsked(asked) && areResults(results) && (otherTimes === undefined || areResults(otherTimes))
   );
 }
+
+/** What a meter showed. */
+const isRead = ({ ohms, bent }: Fields): boolean =>
+  (ohms === undefined || isNumber(ohms)) &&
+  (bent === undefined || bends.some((word) => word === bent));
+
+/** What was measured. */
+const isMeasured = ({ gains, error, level }: Fields): boolean =>
+  areGains(gains) && isNumber(error) && (level === undefined || level === "as it comes");
 
 /** Four complex numbers. */
 const areGains = (value: unknown): boolean =>

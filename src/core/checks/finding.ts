@@ -33,7 +33,13 @@ export interface Reading {
   };
   /** Left out where the meter showed an open circuit. */
   readonly ohms?: Ohms;
+  /** What the meter did while the part was bent along its length and at its plugs; left out where nobody bent it. */
+  readonly bent?: Bent;
 }
+
+/** What a meter does while a lead is bent. */
+export const bends = ["steady", "changes"] as const;
+export type Bent = (typeof bends)[number];
 
 /** Left ear from left, left ear from right, right ear from left, right ear from right: each a real and an imaginary part. */
 export type MeasuredGains = readonly [
@@ -49,6 +55,8 @@ export interface Measured {
   readonly gains: MeasuredGains;
   /** One standard deviation of each real and imaginary part. */
   readonly error: number;
+  /** No healthy chain was measured first: all gains may be too large or too small by one factor. */
+  readonly level?: "as it comes";
 }
 
 /** What was found; it speaks of the rig as the moves before it left it. */

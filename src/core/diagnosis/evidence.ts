@@ -32,6 +32,8 @@ export interface Measured {
   readonly channel: number;
   readonly gains: MeasuredGains;
   readonly error: number;
+  /** All gains may be too large or too small by one factor. */
+  readonly free: boolean;
 }
 
 /** What is known of a rig: a log's findings and moves, in the form that likelihoods are made of. */

@@ -55,9 +55,10 @@ class Gathering {
     else if (isReading(finding))
       this.#note(`meter ${number}`, read(this.#model, this.#era, this.epoch, finding));
     else if (this.#has(finding.asked.position)) {
-      const { gains, error, asked } = finding;
+      const { gains, error, asked, level } = finding;
       const channel = this.#era.channelAt(asked.position, this.epoch);
-      this.#measured.push({ position: asked.position, channel, gains, error });
+      const free = level !== undefined;
+      this.#measured.push({ position: asked.position, channel, gains, error, free });
     }
   }
 

@@ -28,7 +28,7 @@ export function likelihoodAt(
       ({ question, channel, weights, playings }) =>
         `${question.name} ${channel} ${weights} ${playings.map(({ weights: each }) => each)}`,
     ),
-    ...measured.map(({ channel, gains, error }) => `${channel} ${gains} ${error}`),
+    ...measured.map(({ channel, gains, error, free }) => `${channel} ${gains} ${error} ${free}`),
   ].join("|");
   return model.likelihoods.of(key, () => likelihoodOf(model, position, heard, measured));
 }

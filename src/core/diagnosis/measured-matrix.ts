@@ -12,18 +12,19 @@ const anywhere = 0.7;
 export function chanceOfMatrix(
   { pool, healthy, rig }: Model,
   position: string,
-  { gains, error }: Measured,
+  { gains, error, free }: Measured,
 ): (behaviour: number) => number {
   const largest = Math.max(...pool.behaviour(healthy(position)).gains.flat().map(size));
   const spread = Math.hypot(error, instrumentAt(rig, position)?.tolerance ?? usual);
-  const misses = (behaviour: number): number =>
-    pool
-      .behaviour(behaviour)
-      .gains.flat()
-      .reduce((sum, { re, im }, at) => {
-        const [real = 0, imaginary = 0] = gains[at] ?? [];
-        return sum + (real - re / largest) ** 2 + (imaginary - im / largest) ** 2;
-      }, 0);
+  const misses = (behaviour: number): number => {
+    const predicted = pool.behaviour(behaviour).gains.flat();
+    const flat = predicted.map(({ re, im }) => [re / largest, im / largest] as const);
+    const by = free ? levelOf(gains, flat) : 1;
+    return flat.reduce((sum, [re, im], at) => {
+      const [real = 0, imaginary = 0] = gains[at] ?? [];
+      return sum + (real - by * re) ** 2 + (imaginary - by * im) ** 2;
+    }, 0);
+  };
   const chance = (behaviour: number): number => {
     const by = pool.behaviour(behaviour).unlisted ? anywhere : spread;
     // Eight numbers, and never quite nought: an instrument may have stood at another position.
@@ -31,4 +32,18 @@ export function chanceOfMatrix(
   };
   return (behaviour) =>
     pool.showings(behaviour).reduce((sum, { number, share }) => sum + share * chance(number), 0);
+}
+
+/** A level that was not calibrated lies within so many times of what it should be (common practice, no source). */
+const furthest = 10;
+
+type Parts = readonly (readonly [re: number, im: number])[];
+
+/** The factor by which predicted gains come nearest to measured ones. */
+function levelOf(measured: Parts, predicted: Parts): number {
+  const product = (a: Parts, b: Parts) =>
+    a.reduce((sum, [re, im], at) => sum + re * (b[at]?.[0] ?? 0) + im * (b[at]?.[1] ?? 0), 0);
+  const all = product(predicted, predicted);
+  const nearest = all > 0 ? product(measured, predicted) / all : 1;
+  return Math.min(furthest, Math.max(1 / furthest, nearest));
 }

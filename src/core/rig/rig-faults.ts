@@ -30,7 +30,7 @@ export function rigFaults(rig: BuiltRig): readonly RigFault[] {
   );
   const good = new Set(rig.parts.flatMap((part) => (part.good ? [part.id] : [])));
   const joins = rig.plugged
-    .filter(({ part }) => !good.has(part))
+    .filter(({ part, sure }) => !good.has(part) && !sure)
     .flatMap((connection) =>
       connectionFaults(rig, connection).map((fault) => named(connection.part, fault)),
     );
@@ -79,7 +79,8 @@ function connectionFaults(rig: BuiltRig, { part, plug, into, socket }: Connectio
 
 /** Two plugs of one lead in a pair of sockets, each in the other's. */
 function exchanges(rig: BuiltRig): RigFault[] {
-  return rig.plugged.flatMap(({ part, plug, into, socket }) => {
+  return rig.plugged.flatMap(({ part, plug, into, socket, sure }) => {
+    if (sure) return [];
     const partner = socketOf(rig.part(into), socket).partner;
     const other = rig.plugged.find((one) => one.into === into && one.socket === partner);
     if (other?.part !== part || partner === undefined || socket > partner) return [];

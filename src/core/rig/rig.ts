@@ -20,6 +20,8 @@ export interface Connection {
   readonly plug: string;
   readonly into: string;
   readonly socket: string;
+  /** It is known to be home and where it belongs. */
+  readonly sure?: boolean;
 }
 
 /** A place where somebody listens, or where an instrument stands. */

@@ -4,6 +4,7 @@ import { faults } from "./english-faults.ts";
 import { moves } from "./english-moves.ts";
 import { patching } from "./english-patching.ts";
 import { prompts } from "./english-prompts.ts";
+import { proving } from "./english-proving.ts";
 import { where } from "./english-where.ts";
 import type { Language } from "./language.ts";
 
@@ -32,6 +33,7 @@ export const english: Language = {
   },
   patching,
   prompts,
+  proving,
   heard: places,
   complaints: complaintWords,
   checks: {

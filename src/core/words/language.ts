@@ -6,6 +6,7 @@ import type { PromptWord } from "#core/prompts/words.ts";
 import type { Effect } from "#core/rig/effect.ts";
 import type { MoveWords } from "./move-words.ts";
 import type { PatchingWords } from "./patching-words.ts";
+import type { ProvingWords } from "./proving-words.ts";
 
 /** What is said of a fault, given the words for where it is. */
 export interface FaultWords {
@@ -69,6 +70,8 @@ export interface Language {
   readonly where: (spot: Spot) => string;
   /** What is said before anything is plugged in. */
   readonly patching: PatchingWords;
+  /** What is said of a lead that is proved. */
+  readonly proving: ProvingWords;
   /** What is spoken into the ears, and shown for it, word by word. */
   readonly prompts: Readonly<Record<PromptWord, string>>;
 }
