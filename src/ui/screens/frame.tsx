@@ -4,6 +4,7 @@ import type { Trouble } from "#audio/world.ts";
 import { useArrival } from "#ui/parts/use-arrival.ts";
 import { unsaid } from "./complaint-told.ts";
 import type { View } from "./page.ts";
+import { saidBefore } from "./prove-said.ts";
 import type { Held } from "./use-page.ts";
 import { noticeWords, troubleWords } from "./words.ts";
 
@@ -51,6 +52,10 @@ export function Frame({ held: { page, world, edges, show }, children }: Props) {
 function backFrom(view: View): View {
   if (view.screen === "sound out") return view.from;
   if (view.screen === "listen" && view.plan) return { screen: "plan", plan: view.plan };
+  if (view.screen === "prove") {
+    const lead = saidBefore(view.lead);
+    return lead ? { screen: "prove", lead } : { screen: "start" };
+  }
   if (view.screen === "complaint") {
     const told = unsaid(view.told);
     return told ? { screen: "complaint", told } : { screen: "start" };

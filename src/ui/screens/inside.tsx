@@ -7,6 +7,8 @@ import type { Plan } from "./plan.ts";
 import { rigFor } from "./plan-foresee.ts";
 import { PlanScreen } from "./plan-screen.tsx";
 import { PositionScreen } from "./position-screen.tsx";
+import { ProveChoice } from "./prove-choice.tsx";
+import { ProveWork } from "./prove-work.tsx";
 import { SoundOut } from "./sound-out.tsx";
 import { Sounds } from "./sounds.tsx";
 import { Training } from "./training.tsx";
@@ -29,6 +31,12 @@ export function Inside({ held }: { readonly held: Held }) {
       return <Sounds held={held} />;
     case "complaint":
       return <ComplaintScreen held={held} told={view.told} />;
+    case "prove":
+      return view.lead.by === undefined ? (
+        <ProveChoice held={held} lead={view.lead} />
+      ) : (
+        <InSession held={held} />
+      );
     default:
       return <InSession held={held} />;
   }
@@ -60,6 +68,8 @@ function InSession({ held }: { readonly held: Held }) {
       return ready ? (
         <PositionScreen held={session} ready={ready} position={page.view.position} />
       ) : null;
+    case "prove":
+      return ready ? <ProveWork held={session} ready={ready} /> : null;
     case "hands up":
       return ready ? <HandsUp held={session} ready={ready} /> : null;
     case "curtain":

@@ -4,6 +4,7 @@ import type { Answered } from "#core/training/score.ts";
 import type { Reading } from "#storage/store.ts";
 import type { Told } from "./complaint-told.ts";
 import type { Plan } from "./plan.ts";
+import { type LeadSaid, leadIn } from "./prove-said.ts";
 
 export type View =
   | { readonly screen: "start" }
@@ -27,6 +28,8 @@ export type View =
   | { readonly screen: "complaint"; readonly told: Told }
   /** Which output plays; and where one came from. */
   | { readonly screen: "sound out"; readonly from: View }
+  /** A lead to be proved, as far as it was said. */
+  | { readonly screen: "prove"; readonly lead: LeadSaid }
   /** Every test sound, to be played by hand or taken away. */
   | { readonly screen: "sounds" }
   /** The ear-training round that the page holds. */
@@ -99,4 +102,10 @@ export const dropped = (page: Page): Page => ({
 export function rigIn(log: Log): Rig | undefined {
   const drawing = holding(log).findLast(({ entry }) => entry === "drawing");
   return drawing?.entry === "drawing" ? drawing.rig : undefined;
+}
+
+/** Where a session of a rig goes on: at its board, or on the bench where it proves a lead. */
+export function goingOn(rig: Rig): View {
+  const lead = leadIn(rig);
+  return lead === undefined ? { screen: "board" } : { screen: "prove", lead };
 }
