@@ -8,7 +8,7 @@ import type { Evidence } from "./evidence.ts";
 import { fitAt } from "./fit.ts";
 import type { Model } from "./model.ts";
 import { type Option, optionsAt } from "./options.ts";
-import { fitEnough, isTurnedAndHeard, unanswered, wellBeside } from "./so-far.ts";
+import { fitEnough, isTurnedAndHeard, timesMeasured, unanswered, wellBeside } from "./so-far.ts";
 import type { Suspect } from "./suspects.ts";
 import { turn } from "./trials.ts";
 
@@ -61,12 +61,20 @@ export function decisionAt(
   const end = settled(place, suspects, trouble, missing);
   const decided = turnedBack(place) ?? (end && heardBetween(end, place));
   if (decided !== undefined) return { decision: decided, choice: undefined };
-  if (missing.length > 0 && (trouble < 0.5 || instrumentAt(model.rig, position) !== undefined))
+  if (missing.length > 0 && (trouble < 0.5 || isMeasured(place)))
     return { decision: heardNext(place, missing), choice: undefined };
+  if (isMeasured(place) && timesMeasured(evidence, position) < mostMeasured)
+    return { decision: heardFirst(place), choice: undefined };
   const well = wellBeside(model, evidence, beliefs, position);
   const choice = choiceAt(model, evidence, beliefs, position, well);
   return { decision: heardBetween(chosen(choice), place) ?? heardFirst(place), choice };
 }
+
+/** An instrument that measures again finds a contact that comes and goes; after so many times, nothing more. */
+const mostMeasured = 3;
+
+const isMeasured = ({ model, position }: Place): boolean =>
+  instrumentAt(model.rig, position) !== undefined;
 
 const turnedBack = ({ evidence, position }: Place): Decision | undefined =>
   isTurnedAndHeard(evidence, position)
@@ -75,9 +83,11 @@ const turnedBack = ({ evidence, position }: Place): Decision | undefined =>
 
 /** A decision that may follow at once: after a move one hears what it did before the next. */
 function heardBetween(decision: Decision, { evidence, position }: Place): Decision | undefined {
-  const { heard, era, nowAt } = evidence;
+  const { heard, measured, era, nowAt } = evidence;
   const now = nowAt(position);
-  const quiet = !heard.some((one) => one.position === position && one.channel === now);
+  const quiet = ![...heard, ...measured].some(
+    (one) => one.position === position && one.channel === now,
+  );
   return decision.advice !== "ask" && era.course.now > 0 && quiet ? undefined : decision;
 }
 

@@ -49,7 +49,7 @@ function likelihoodOf(
     );
     const gains = measured
       .filter((one) => one.channel === channel)
-      .map((one) => chanceOfMatrix(model, position, one));
+      .map((one, _, all) => chanceOfMatrix(model, position, one, all.length));
     const chance = (behaviour: number) =>
       gains.reduce((product, one) => product * one(behaviour), said(behaviour));
     return {

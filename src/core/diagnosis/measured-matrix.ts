@@ -8,14 +8,19 @@ const usual = 0.03;
 /** How widely the gains of what is not on the list may lie. */
 const anywhere = 0.7;
 
-/** How likely a measured matrix is under a behaviour of the way to a position: a normal distribution about each gain. */
+/**
+ * How likely a measured matrix is under a behaviour of the way to a position: a normal distribution about each gain. Of several measurements with
+ * nothing touched only the noise is drawn anew: what the parts lie off by is the same in all of them, and is shared out.
+ */
 export function chanceOfMatrix(
   { pool, healthy, rig }: Model,
   position: string,
   { gains, error, free }: Measured,
+  times = 1,
 ): (behaviour: number) => number {
   const largest = Math.max(...pool.behaviour(healthy(position)).gains.flat().map(size));
-  const spread = Math.hypot(error, instrumentAt(rig, position)?.tolerance ?? usual);
+  const tolerance = instrumentAt(rig, position)?.tolerance ?? usual;
+  const spread = Math.hypot(error, tolerance * Math.sqrt(times));
   const misses = (behaviour: number): number => {
     const predicted = pool.behaviour(behaviour).gains.flat();
     const flat = predicted.map(({ re, im }) => [re / largest, im / largest] as const);

@@ -37,10 +37,12 @@ export function unanswered(
     .map(({ name }) => name);
 }
 
-const unmeasured = ({ measured, nowAt }: Evidence, position: string): readonly string[] =>
-  measured.some((one) => one.position === position && one.channel === nowAt(position))
-    ? []
-    : ["matrix"];
+const unmeasured = (evidence: Evidence, position: string): readonly string[] =>
+  timesMeasured(evidence, position) > 0 ? [] : ["matrix"];
+
+/** How often an instrument measured a position since anything on the way to it was touched. */
+export const timesMeasured = ({ measured, nowAt }: Evidence, position: string): number =>
+  measured.filter((one) => one.position === position && one.channel === nowAt(position)).length;
 
 /** The groups as moves have left them, of those on the way to a position: what a move cured is no suspect any more. */
 export function living(

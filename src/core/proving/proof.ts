@@ -4,7 +4,7 @@ import type { RigFault } from "#core/rig/rig-faults.ts";
 import type { Derived } from "#core/session/derive.ts";
 import type { Probability } from "#core/units/units.ts";
 import type { Method } from "./choice.ts";
-import { provedAt } from "./lead-rig.ts";
+import { leadId, provedAt } from "./lead-rig.ts";
 import { isOwn, type MeterBelief, meterBelief } from "./meter-belief.ts";
 import { type NextReading, nextReading } from "./next-reading.ts";
 
@@ -79,9 +79,23 @@ function byPosition(derived: Derived): Proof {
       return { ...found, state: "going on", next: { next: "ask", asked: advice.option.asked } };
     case "do":
       return { ...found, state: "going on", next: { next: "do", move: advice.move } };
-    case "verdict":
-      return { ...wrong, state: advice.sure ? "wrong" : "unsure" };
+    case "verdict": {
+      if (advice.sure) return { ...wrong, state: "wrong" };
+      const asked = unlookedAt(derived);
+      return asked === undefined
+        ? { ...wrong, state: "unsure" }
+        : { ...wrong, state: "going on", next: { next: "ask", asked } };
+    }
   }
+}
+
+/** Where a repair is sooner tried than a look taken, whoever proves a lead looks all the same: what is wrong is to be named. */
+function unlookedAt({
+  evidence,
+  model,
+}: Derived): Extract<Next, { next: "ask" }>["asked"] | undefined {
+  const look = model.looks.find(({ place }) => place === leadId && !evidence.seen.has(place));
+  return look === undefined ? undefined : { check: "look", place: leadId };
 }
 
 /** The likeliest set that has one of some faults. */

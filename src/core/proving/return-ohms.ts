@@ -1,5 +1,5 @@
 import type { MeasuredGains } from "#core/checks/finding.ts";
-import { solved } from "#core/rig/circuit-step.ts";
+import { earMatrix } from "#core/rig/ear-matrix.ts";
 import { type BuiltRig, wornAt } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import type { Matrix } from "#core/units/matrix.ts";
@@ -41,7 +41,7 @@ export function returnOhms(
   if (bush?.kind !== "resistor" || rig.part(box).kind !== "load box")
     throw new RangeError(`${position} does not end in a load box with one star point`);
   const at = (more: Ohms): number =>
-    shareOf(partsOf(solved(rig, box, [inReturn(box, bush.ohms + more)])));
+    shareOf(partsOf(earMatrix(rig, position, [inReturn(box, bush.ohms + more)])));
   if (!(at(10) - at(0) > leastShown)) return "not shown";
   const [[ll], [lr], [rl], [rr]] = gains;
   const measured = shareOf([ll, lr, rl, rr]);

@@ -10,6 +10,7 @@ import { type Derived, derive } from "#core/session/derive.ts";
 import { add, type Log } from "#core/session/log.ts";
 import { size } from "#core/units/complex.ts";
 import type { Random } from "#core/units/random.ts";
+import { begun, moved } from "#tests/walkthrough/world.ts";
 
 /** A log that draws a rig and says nothing else yet. */
 export const drawn = (rig: Rig): Log => add([], { entry: "drawing", rig }, 0);
@@ -74,6 +75,8 @@ function read(
 /** How a lead was proved. */
 export interface Proved {
   readonly proof: Proof;
+  /** A move on the way took away what was planted. */
+  readonly mended: boolean;
   readonly steps: number;
   readonly log: Log;
   readonly derived: Derived;
@@ -89,12 +92,21 @@ export function prove(
   random: Random,
 ): Proved {
   let now = log;
+  let world = begun({ rig: derived(log).model.drawn, planted, slips: 0, random });
   for (let steps = 0; ; steps++) {
     const all = derived(now);
     const proof = proofOf(all, by);
+    const { next } = proof;
+    const mended = world.there.length < planted.length;
     if (proof.state !== "going on" || steps >= most)
-      return { proof, steps, log: now, derived: all };
-    now = add(now, { entry: "finding", finding: found(all.model.rig, planted, proof, random) }, 0);
+      return { proof, steps, mended, log: now, derived: all };
+    if (next?.next === "do") {
+      world = moved(world, next.move);
+      now = add(now, { entry: "move", move: next.move }, 0);
+    } else {
+      const finding = found(all.model.rig, world.there, proof, random);
+      now = add(now, { entry: "finding", finding }, 0);
+    }
   }
 }
 
