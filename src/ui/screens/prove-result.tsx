@@ -8,7 +8,7 @@ import { leadPins } from "#ui/parts/lead-pins.ts";
 import { Tick } from "#ui/parts/marks.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
 import { Heading } from "./frame.tsx";
-import { candidatesFor, proving } from "./prove-begun.ts";
+import { type Chosen, candidatesFor, proving } from "./prove-begun.ts";
 import { LastReading } from "./prove-last.tsx";
 import { leadFaultWords, mendLines } from "./prove-mend.ts";
 import { unseenNames } from "./prove-unseen.ts";
@@ -65,7 +65,7 @@ function sureWords({ spelled, proof: { state, probability, believed } }: AtProvi
   const text = believed.map((fault) => leadFaultWords(spelled, fault)).join(", and ");
   return text === ""
     ? `Nothing wrong was found, and some was not tried: ${words}.`
-    : `No reading tells more. The likeliest: ${text} (${words}).`;
+    : `Nothing more tells here. The likeliest: ${text} (${words}).`;
 }
 
 interface Wired {
@@ -92,13 +92,19 @@ function ToDo({ at: { spelled, proof }, wires }: Wired) {
   );
 }
 
-/** The ways on from here. */
+/** The ways on from here. Where ears are not sure, a meter is. */
 function Onward({ at: { held, lead, proof } }: Pick<Wired, "at">) {
-  const anew = () => held.change((page) => proving(page, lead, held.edges.now()));
+  const begin = (next: Chosen) => held.change((page) => proving(page, next, held.edges.now()));
+  const anew = () => begin(lead);
   return (
     <div class="foot">
-      {proof.state !== "healthy" && (
-        <button type="button" class="main" onClick={anew}>
+      {proof.state === "unsure" && lead.by !== "meter" && (
+        <button type="button" class="main" onClick={() => begin({ ...lead, by: "meter" })}>
+          Settle it with a multimeter
+        </button>
+      )}
+      {proof.believed.length > 0 && (
+        <button type="button" class={proof.state === "wrong" ? "main" : "say"} onClick={anew}>
           Done, check again
         </button>
       )}
@@ -122,7 +128,7 @@ function Alike({ at: { spelled, proof } }: Pick<Wired, "at">) {
   if (others.length === 0) return null;
   return (
     <>
-      <h2>No reading tells it from</h2>
+      <h2>Nothing here tells it from</h2>
       <ul>
         {[...new Set(others)].map((text) => (
           <li key={text}>{capital(text)}</li>

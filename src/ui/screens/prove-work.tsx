@@ -5,6 +5,7 @@ import { leadPins } from "#ui/parts/lead-pins.ts";
 import type { Spelled } from "#ui/parts/pins.ts";
 import type { Chosen } from "./prove-begun.ts";
 import { ProveByEar } from "./prove-by-ear.tsx";
+import { ProveHookUp } from "./prove-hook-up.tsx";
 import { ProveMeter } from "./prove-meter.tsx";
 import { ProveResult } from "./prove-result.tsx";
 import { leadIn } from "./prove-said.ts";
@@ -41,6 +42,10 @@ function Proving({ held, ready, lead }: Props & Pick<AtProving, "lead">) {
   const { next } = proof;
   const key = held.page.log.length;
   if (next?.next === "read") return <ProveMeter key={key} {...at} reading={next.reading} />;
+  if (next !== undefined && !isPlugged(held)) return <ProveHookUp {...at} />;
   if (next !== undefined) return <ProveByEar key={key} {...at} ready={ready} />;
   return <ProveResult key={key} {...at} />;
 }
+
+const isPlugged = ({ page: { view } }: Session): boolean =>
+  view.screen === "prove" && view.lead.plugged === true;
