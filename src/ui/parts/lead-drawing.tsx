@@ -46,7 +46,7 @@ export function LeadDrawing({ spelled, wires, probes, wide, label }: Props) {
       <PinEnds rows={west} ends={spelled.west} layout={layout} facing="west" wires={[]} />
       <PinEnds rows={east} ends={spelled.east} layout={layout} facing="east" wires={[]} />
       {probes?.map((node) => (
-        <circle key={`${node} dot`} class="probed" cx={at(node).x} cy={at(node).y} r="9" />
+        <circle key={`${node} dot`} class="probed" cx={at(node).x} cy={at(node).y} r="8.5" />
       ))}
       {probes?.map((node, index) => (
         <Probe

@@ -1,4 +1,4 @@
-import type { MeterBelief } from "#core/proving/meter-belief.ts";
+import { type MeterBelief, readingsIn } from "#core/proving/meter-belief.ts";
 import {
   isLoose,
   kindOfOhms,
@@ -10,6 +10,7 @@ import type { Proof } from "#core/proving/proof.ts";
 import { wiringOf } from "#core/proving/wiring.ts";
 import type { BuiltRig } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
+import type { Derived } from "#core/session/derive.ts";
 import type { DrawnWire } from "#ui/parts/lead-drawing.tsx";
 
 /** Whether a meter would show something else at two contacts. */
@@ -20,19 +21,27 @@ function shows(view: MeterView, fault: RigFault, pair: Pair): boolean {
 }
 
 /** Tells whether at two contacts something could still be wrong that no reading spoke against. */
-export function untriedBy(rig: BuiltRig, { untested }: MeterBelief): (pair: Pair) => boolean {
-  const view = meterView(rig);
-  return (pair) => untested.some((fault) => shows(view, fault, pair));
+export function untriedBy(derived: Derived, { untested }: MeterBelief): (pair: Pair) => boolean {
+  const view = meterView(derived.model.rig);
+  const read = readingsIn(derived.happenings).map(({ asked }) => asked);
+  return (pair) => !read.some(isOf(pair)) && untested.some((fault) => shows(view, fault, pair));
 }
+
+/** Whether a reading was of these two, whichever probe on which. */
+export const isOf =
+  ({ from, to }: Pair) =>
+  (asked: Pair): boolean =>
+    (asked.from === from && asked.to === to) || (asked.from === to && asked.to === from);
 
 /** The lead as it was meant, with what is not tried yet and what is suspected. */
 export function soFar(
-  rig: BuiltRig,
+  derived: Derived,
   belief: MeterBelief,
   { believed }: Proof,
 ): readonly DrawnWire[] {
+  const { rig } = derived.model;
   const view = meterView(rig);
-  const untried = untriedBy(rig, belief);
+  const untried = untriedBy(derived, belief);
   return wiringOf(rig, []).map(({ from, to }) => {
     if (believed.some((fault) => shows(view, fault, { from, to })))
       return { from, to, look: "suspected" };

@@ -2,9 +2,8 @@ import type { Wire } from "#core/proving/wiring.ts";
 import { capital } from "#core/report/phrases.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { english } from "#core/words/english.ts";
-import { pinOf } from "#ui/parts/pin-places.ts";
 import type { Spelled } from "#ui/parts/pins.ts";
-import { contactWords, endWord, ohmsWords } from "./prove-names.ts";
+import { contactName, contactWords, endWord, ohmsWords, withThe } from "./prove-names.ts";
 
 /** Where on a lead a fault sits: the lead, or one of its plugs by letter and mark. */
 function placeWords(spelled: Spelled, { at }: Pick<RigFault, "at">): string {
@@ -34,11 +33,13 @@ export function mendLines(
   const plain = faults.find(({ name }) => asSaid.includes(name));
   if (plain !== undefined)
     return [capital(`${english.faults[plain.name].mend(placeWords(spelled, plain))}.`)];
-  const name = (node: string) => contactWords(spelled, node);
   const where = new Set(faults.map((fault) => placeWords(spelled, fault)));
   const [only] = where.size === 1 ? where : [];
   const at = only === undefined || only === "the lead" ? undefined : only;
-  return [...exchangedLine(spelled, wires, at), ...wires.flatMap((wire) => lineOf(wire, name, at))];
+  return [
+    ...exchangedLine(spelled, wires, at),
+    ...wires.flatMap((wire) => lineOf(spelled, wire, at)),
+  ];
 }
 
 /** All that changed places, as one job. */
@@ -58,16 +59,17 @@ function exchangedLine(
 }
 
 function lineOf(
+  spelled: Spelled,
   { from, to, state, ohms = 0 }: Wire,
-  name: (node: string) => string,
   at: string | undefined,
 ): readonly string[] {
-  const both = `${name(from)} and ${name(to)}`;
+  const both = `${contactWords(spelled, from)} and ${contactWords(spelled, to)}`;
+  const joint = withThe(contactName(spelled, to));
   const place = at ?? "the plug whose cord is bent most, then the other";
   switch (state) {
     case "open":
       return [
-        `${capital(both)} are not joined. Open ${place}: resolder the ${pinOf(to).contact}, or cut the cord back a hand's width where it is broken inside.`,
+        `${capital(both)} are not joined. Open ${place}: resolder ${joint}, or cut the cord back a hand's width where it is broken inside.`,
       ];
     case "comes and goes":
       return [
@@ -75,7 +77,7 @@ function lineOf(
       ];
     case "resistive":
       return [
-        `${capital(both)} are joined through ${ohmsWords(ohms)}. Clean both contacts and read again; if it stays, resolder the ${pinOf(to).contact} at ${at ?? "both ends"}.`,
+        `${capital(both)} are joined through ${ohmsWords(ohms)}. Clean both contacts and read again; if it stays, resolder ${joint} at ${at ?? "both ends"}.`,
       ];
     case "joined":
       return [

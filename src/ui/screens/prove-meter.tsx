@@ -10,9 +10,9 @@ import { useWide } from "#ui/parts/use-wide.ts";
 import { Heading } from "./frame.tsx";
 import { redrawn } from "./prove-begun.ts";
 import { LastReading } from "./prove-last.tsx";
-import { readingsLeft, soFar } from "./prove-left.ts";
+import { isOf, readingsLeft, soFar } from "./prove-left.ts";
 import { MeterAnswers } from "./prove-meter-answers.tsx";
-import { contactWords } from "./prove-names.ts";
+import { theContact } from "./prove-names.ts";
 import type { AtProving } from "./prove-work.tsx";
 
 type Props = AtProving & { readonly reading: NextReading };
@@ -23,11 +23,9 @@ export function ProveMeter({ held, derived, lead, spelled, proof, reading }: Pro
   const { rig } = derived.model;
   const belief = useMemo(() => meterBelief(derived), [derived]);
   const { from, to } = reading.asked;
-  const [one, other] = [from, to].map((node) => contactWords(spelled, node));
+  const [one, other] = [from, to].map((node) => theContact(spelled, node));
   const first = derived.happenings.length === 0;
-  const again = readingsIn(derived.happenings).some(
-    ({ asked }) => asked.from === from && asked.to === to,
-  );
+  const again = readingsIn(derived.happenings).some(({ asked }) => isOf(reading.asked)(asked));
   const answer = (shown: Pick<Reading, "ohms" | "bent">) => {
     const finding: Reading = { asked: reading.asked, ...shown };
     const happenings = [...derived.happenings, { kind: "finding", finding } as const];
@@ -37,7 +35,7 @@ export function ProveMeter({ held, derived, lead, spelled, proof, reading }: Pro
     <section class="prove metering">
       <header>
         <Tape>{lead.unknown ? "a lead to tell" : english.patching.kinds[lead.kind].name}</Tape>
-        <Heading>{`Touch the ${one} and the ${other}.`}</Heading>
+        <Heading>{`Touch ${one} and ${other}.`}</Heading>
         <p class="hint">
           {again && "Once more, to be sure. "}
           {reading.bend
@@ -47,10 +45,10 @@ export function ProveMeter({ held, derived, lead, spelled, proof, reading }: Pro
       </header>
       <LeadDrawing
         spelled={spelled}
-        wires={soFar(rig, belief, proof)}
+        wires={soFar(derived, belief, proof)}
         probes={[from, to]}
         wide={wide}
-        label={`One probe on the ${one}, the other on the ${other}.`}
+        label={`One probe on ${one}, the other on ${other}.`}
       />
       <div>
         <MeterAnswers reading={reading} onAnswer={answer} />

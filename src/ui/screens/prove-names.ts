@@ -3,12 +3,24 @@ import { english } from "#core/words/english.ts";
 import { pinOf } from "#ui/parts/pin-places.ts";
 import type { Spelled } from "#ui/parts/pins.ts";
 
-/** A contact by its end's letter: 'tip of A', or of several plugs 'tip of A, left'. */
-export function contactWords(spelled: Spelled, node: string): string {
+/** A contact as it is called on its plug, pins by their numbers: 'tip', 'shell', 'pin 2'. */
+export function contactName({ west, east }: Spelled, node: string): string {
   const { end: name, contact } = pinOf(node);
-  const kind = [...spelled.west, ...spelled.east].find((end) => end.name === name)?.kind ?? "TRS";
-  return `${english.patching.contact(contact, kind)} of ${endWord(spelled, name)}`;
+  const kind = [...west, ...east].find((end) => end.name === name)?.kind ?? "TRS";
+  return kind === "XLR" ? contact : english.patching.contact(contact, kind);
 }
+
+/** A contact by its end's letter: 'tip of A', or of several plugs 'tip of A, left'. */
+export const contactWords = (spelled: Spelled, node: string): string =>
+  `${contactName(spelled, node)} of ${endWord(spelled, pinOf(node).end)}`;
+
+/** The same inside a sentence: 'the tip of A', but 'pin 2 of A'. */
+export const theContact = (spelled: Spelled, node: string): string =>
+  withThe(contactWords(spelled, node));
+
+/** Pins bear numbers, so that they want no article. */
+export const withThe = (contact: string): string =>
+  contact.startsWith("pin ") ? contact : `the ${contact}`;
 
 /** A plug or a socket by its end's letter: 'A', or of several 'A, left'. */
 export function endWord({ west, east }: Spelled, name: string): string {

@@ -15,8 +15,8 @@ export function ProveWirings({ spelled, derived, proof, lead, wires }: Props) {
   const wide = useWide(42);
   const { rig } = derived.model;
   const untried = useMemo(
-    () => (lead.by === "meter" ? untriedBy(rig, meterBelief(derived)) : () => false),
-    [derived, lead.by, rig],
+    () => (lead.by === "meter" ? untriedBy(derived, meterBelief(derived)) : () => false),
+    [derived, lead.by],
   );
   if (proof.believed.length === 0)
     return (
@@ -44,7 +44,7 @@ export function ProveWirings({ spelled, derived, proof, lead, wires }: Props) {
         <figcaption>as it is, most likely</figcaption>
         <LeadDrawing spelled={spelled} wires={now} wide={wide} label={`as it is: ${faults}`} />
         {now.some(({ look }) => look === "untried") && (
-          <p class="dim">Dotted: not read, since what was found is enough to open it for.</p>
+          <p class="dim">Dotted: not read, since this is enough to open it for.</p>
         )}
       </figure>
     </div>
