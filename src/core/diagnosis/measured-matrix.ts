@@ -1,5 +1,6 @@
 import { instrumentAt } from "#core/rig/rig.ts";
 import { size } from "#core/units/complex.ts";
+import type { Probability } from "#core/units/units.ts";
 import type { Measured } from "./evidence.ts";
 import type { Model } from "./model.ts";
 
@@ -7,6 +8,8 @@ import type { Model } from "./model.ts";
 const usual = 0.03;
 /** How widely the gains of what is not on the list may lie. */
 const anywhere = 0.7;
+/** How often an instrument stood at another position, or measured something else. Common practice, no source. */
+const astray: Probability = 1e-3;
 
 /**
  * How likely a measured matrix is under a behaviour of the way to a position: a normal distribution about each gain. Of several measurements with
@@ -30,10 +33,12 @@ export function chanceOfMatrix(
       return sum + (real - by * re) ** 2 + (imaginary - by * im) ** 2;
     }, 0);
   };
+  // Four gains may be anything; their imaginary parts are near nought whatever is wrong.
+  const wide = Math.min(1, spread / anywhere) ** 4;
   const chance = (behaviour: number): number => {
-    const by = pool.behaviour(behaviour).unlisted ? anywhere : spread;
-    // Eight numbers, and never quite nought: an instrument may have stood at another position.
-    return (spread / by) ** 8 * Math.exp(-misses(behaviour) / (2 * by * by)) + 1e-9;
+    const unlisted = pool.behaviour(behaviour).unlisted;
+    const by = unlisted ? anywhere : spread;
+    return (unlisted ? wide : 1) * Math.exp(-misses(behaviour) / (2 * by * by)) + astray * wide;
   };
   return (behaviour) =>
     pool.showings(behaviour).reduce((sum, { number, share }) => sum + share * chance(number), 0);

@@ -2,8 +2,10 @@ import type { Happening } from "#core/checks/finding.ts";
 import { evidenceOf } from "#core/diagnosis/gathering.ts";
 import { likelihoodAt } from "#core/diagnosis/likelihood.ts";
 import type { PartKind } from "#core/parts/catalogue.ts";
+import { earMatrix } from "#core/rig/ear-matrix.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { modelFor } from "#core/session/derive.ts";
+import { size } from "#core/units/complex.ts";
 import type { Probability } from "#core/units/units.ts";
 import type { LeadChoice } from "./choice.ts";
 import { kindsWith, type LeadEnd } from "./ends.ts";
@@ -18,7 +20,7 @@ export interface Candidate {
   readonly fault?: RigFault;
   /** How likely it is that this is right, if it is such a lead. */
   readonly share: Probability;
-  /** What was found is about as likely as it can be of such a lead, sound or with one fault. */
+  /** Sound or with one fault it makes what was found about as likely as the best of all does. */
   readonly explains: boolean;
 }
 
@@ -27,12 +29,13 @@ export interface Unknown extends Omit<LeadChoice, "kind"> {
   readonly ends: readonly [LeadEnd, LeadEnd];
 }
 
-/** One reading in a thousand slips so far from what is there; more than that for each finding, and it is no explanation. */
-const strange = 1e-3;
+/** What makes the findings so many times less likely than the best does needs a slip more, and is no explanation. */
+const strange = 0.05;
 
 /**
  * What a lead with these ends may be, the likeliest first: each kind there is, sound or with any one fault, weighed by the odds of its faults and by
- * how likely it makes what was found. All kinds are as likely beforehand.
+ * how likely it makes what was found. All kinds are as likely beforehand. The gains of a matrix are here against the open voltage of what
+ * drives the lead, since no lead that is known to be good was measured first.
  */
 export function whatThisIs(
   unknown: Unknown,
@@ -58,6 +61,22 @@ export function whatThisIs(
     .sort((a, b) => b.probability - a.probability);
 }
 
+/** A measured matrix against the largest gain that this lead would have. */
+function against(largest: number, happening: Happening): Happening {
+  if (happening.kind !== "finding" || !("gains" in happening.finding)) return happening;
+  const { finding } = happening;
+  const by = ([re, im]: readonly [number, number]) => [re / largest, im / largest] as const;
+  const [ll, lr, rl, rr] = finding.gains;
+  return {
+    kind: "finding",
+    finding: {
+      ...finding,
+      gains: [by(ll), by(lr), by(rl), by(rr)],
+      error: finding.error / largest,
+    },
+  };
+}
+
 interface Weighed {
   /** The chance of what was found, over the lead sound and with each fault. */
   readonly weight: number;
@@ -69,7 +88,9 @@ interface Weighed {
 
 function weigh(choice: LeadChoice, happenings: readonly Happening[]): Weighed {
   const { model } = modelFor(leadRig(choice));
-  const { heard, measured, glimpsed } = evidenceOf(model, happenings);
+  const largest = Math.max(...earMatrix(model.rig, provedAt, []).flat().map(size));
+  const told = happenings.map((one) => against(largest, one));
+  const { heard, measured, glimpsed } = evidenceOf(model, told);
   const likelihood = likelihoodAt(model, heard, measured);
   const chanceUnder = (faults: readonly RigFault[]): number =>
     glimpsed.reduce(

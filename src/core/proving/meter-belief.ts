@@ -20,7 +20,7 @@ interface Explanation {
 export interface MeterBelief {
   /** The likeliest first. */
   readonly explanations: readonly Explanation[];
-  /** Single faults that a meter would find, and that no reading so far speaks against. */
+  /** Faults that a meter would find beside what is likeliest, and that no reading so far speaks against. */
   readonly untested: readonly RigFault[];
 }
 
@@ -59,9 +59,11 @@ export function meterBelief(derived: Derived): MeterBelief {
       healthy: text === healthy,
     }),
   );
+  const ranked = explanations.sort((a, b) => b.probability - a.probability);
+  const likeliest = ranked[0]?.healthy === false ? (ranked[0].sets[0] ?? []) : [];
   return {
-    explanations: explanations.sort((a, b) => b.probability - a.probability),
-    untested: untestedBy(derived, readingsIn(happenings)),
+    explanations: ranked,
+    untested: untestedBy(derived, readingsIn(happenings), likeliest),
   };
 }
 
@@ -82,14 +84,18 @@ export const readingsIn = (happenings: readonly Happening[]): readonly Reading[]
       : [],
   );
 
-function untestedBy(derived: Derived, readings: readonly Reading[]): readonly RigFault[] {
+function untestedBy(
+  derived: Derived,
+  readings: readonly Reading[],
+  there: readonly RigFault[],
+): readonly RigFault[] {
   const { rig, root } = derived.model;
   const view = meterView(rig);
-  const healthy = view.all([]);
+  const alone = view.all(there);
   const chances = readings.flatMap((reading) => chanceOfReading(rig, reading) ?? []);
   const ratio = (fault: RigFault): number =>
-    chances.reduce((product, chance) => product * (chance([fault]) / chance([])), 1);
-  return root.faults.filter(
-    (fault) => isOwn(derived, fault) && view.all([fault]) !== healthy && ratio(fault) > against,
-  );
+    chances.reduce((product, chance) => product * (chance([...there, fault]) / chance(there)), 1);
+  return root.faults
+    .filter((fault) => isOwn(derived, fault) && there.every(({ slot }) => slot !== fault.slot))
+    .filter((fault) => view.all([...there, fault]) !== alone && ratio(fault) > against);
 }

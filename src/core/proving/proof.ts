@@ -25,6 +25,8 @@ export interface Proof {
   readonly alike: readonly RigFault[];
   /** How likely it is that one of these is wrong, or that nothing is. */
   readonly probability: Probability;
+  /** By a meter: what may be wrong besides and was not tested, since readings stop when one thing is found. It is proved again once that is mended. */
+  readonly untested: readonly RigFault[];
 }
 
 /** How sure a proof is. */
@@ -50,8 +52,8 @@ function byMeter(derived: Derived): Proof {
 /** What a meter makes likeliest. */
 function foundBy(
   derived: Derived,
-  { explanations: [first] }: MeterBelief,
-): Pick<Proof, "believed" | "alike" | "probability"> {
+  { explanations: [first], untested }: MeterBelief,
+): Omit<Proof, "state" | "next"> {
   const sets = first === undefined || first.healthy ? [] : first.sets;
   const own = (faults: readonly RigFault[]) => faults.filter((fault) => isOwn(derived, fault));
   const fewest = Math.min(...sets.map((set) => own(set).length));
@@ -60,18 +62,20 @@ function foundBy(
     believed: least[0] ?? [],
     alike: [...new Set(least.flat())],
     probability: first?.probability ?? 0,
+    untested,
   };
 }
 
 function byPosition(derived: Derived): Proof {
   const { advice, leading, trouble } = derived.standing(provedAt);
-  const sound = { believed: [], alike: [], probability: 1 - trouble };
+  const sound = { believed: [], alike: [], probability: 1 - trouble, untested: [] };
   if (advice.advice === "healthy") return { ...sound, state: "healthy" };
   const alike = leading?.group.faults ?? [];
   const wrong = {
     believed: togetherWith(derived, alike),
     alike,
     probability: leading?.probability ?? 0,
+    untested: [],
   };
   const found = trouble < 0.5 ? sound : wrong;
   switch (advice.advice) {

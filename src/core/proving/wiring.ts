@@ -98,7 +98,7 @@ function strays(seen: Seen, wires: readonly Wire[]): readonly Wire[] {
       .filter((to) => !moved.has(from) && !moved.has(to))
       .map((to): Wire => ({ from, to, state: "joined", ohms: now(from, to) })),
   );
-  const key = ({ from, to }: Wire) => `${first(from)} ${first(to)}`;
+  const key = ({ from, to }: Wire) => [from, to].map(first).sort().join(" ");
   return pairs.filter(
     (one) => !pairs.some((other) => key(other) === key(one) && (other.ohms ?? 0) < (one.ohms ?? 0)),
   );
