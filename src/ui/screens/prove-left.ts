@@ -1,4 +1,4 @@
-import { type MeterBelief, readingsIn } from "#core/proving/meter-belief.ts";
+import { readingsIn } from "#core/proving/meter-belief.ts";
 import {
   isLoose,
   kindOfOhms,
@@ -21,7 +21,7 @@ function shows(view: MeterView, fault: RigFault, pair: Pair): boolean {
 }
 
 /** Tells whether at two contacts something could still be wrong that no reading spoke against. */
-export function untriedBy(derived: Derived, { untested }: MeterBelief): (pair: Pair) => boolean {
+export function untriedBy(derived: Derived, { untested }: Proof): (pair: Pair) => boolean {
   const view = meterView(derived.model.rig);
   const read = readingsIn(derived.happenings).map(({ asked }) => asked);
   return (pair) => !read.some(isOf(pair)) && untested.some((fault) => shows(view, fault, pair));
@@ -34,23 +34,19 @@ export const isOf =
     (asked.from === from && asked.to === to) || (asked.from === to && asked.to === from);
 
 /** The lead as it was meant, with what is not tried yet and what is suspected. */
-export function soFar(
-  derived: Derived,
-  belief: MeterBelief,
-  { believed }: Proof,
-): readonly DrawnWire[] {
+export function soFar(derived: Derived, proof: Proof): readonly DrawnWire[] {
   const { rig } = derived.model;
   const view = meterView(rig);
-  const untried = untriedBy(derived, belief);
+  const untried = untriedBy(derived, proof);
   return wiringOf(rig, []).map(({ from, to }) => {
-    if (believed.some((fault) => shows(view, fault, { from, to })))
+    if (proof.believed.some((fault) => shows(view, fault, { from, to })))
       return { from, to, look: "suspected" };
     return { from, to, look: untried({ from, to }) ? "untried" : "as intended" };
   });
 }
 
 /** How many readings are left where each is as it should be: those that try all that was not tried, the most at once first. */
-export function readingsLeft(rig: BuiltRig, { untested }: MeterBelief): number {
+export function readingsLeft(rig: BuiltRig, { untested }: Proof): number {
   const view = meterView(rig);
   const tries = view.pairs.map((pair) => new Set(untested.filter((one) => shows(view, one, pair))));
   let left = untested;

@@ -1,6 +1,5 @@
-import { useMemo } from "preact/hooks";
 import type { Reading } from "#core/checks/finding.ts";
-import { meterBelief, readingsIn } from "#core/proving/meter-belief.ts";
+import { readingsIn } from "#core/proving/meter-belief.ts";
 import type { NextReading } from "#core/proving/next-reading.ts";
 import { counted } from "#core/report/phrases.ts";
 import { english } from "#core/words/english.ts";
@@ -20,8 +19,6 @@ type Props = AtProving & { readonly reading: NextReading };
 /** Two contacts to touch, drawn with the probes on them, and what the meter shows. */
 export function ProveMeter({ held, derived, lead, spelled, proof, reading }: Props) {
   const wide = useWide(42);
-  const { rig } = derived.model;
-  const belief = useMemo(() => meterBelief(derived), [derived]);
   const { from, to } = reading.asked;
   const [one, other] = [from, to].map((node) => theContact(spelled, node));
   const first = derived.happenings.length === 0;
@@ -45,7 +42,7 @@ export function ProveMeter({ held, derived, lead, spelled, proof, reading }: Pro
       </header>
       <LeadDrawing
         spelled={spelled}
-        wires={soFar(derived, belief, proof)}
+        wires={soFar(derived, proof)}
         probes={[from, to]}
         wide={wide}
         label={`One probe on ${one}, the other on ${other}.`}
@@ -55,7 +52,7 @@ export function ProveMeter({ held, derived, lead, spelled, proof, reading }: Pro
         <p class="left-words" aria-live="polite">
           {proof.believed.length > 0
             ? "Something is not as it should be: a few more tell what."
-            : `${counted(readingsLeft(rig, belief), "reading", "readings")} left where all is well; more where something is not.`}
+            : `${counted(readingsLeft(derived.model.rig, proof), "reading", "readings")} left where all is well; more where something is not.`}
         </p>
         <LastReading held={held} spelled={spelled} />
       </div>

@@ -1,5 +1,3 @@
-import { useMemo } from "preact/hooks";
-import { meterBelief } from "#core/proving/meter-belief.ts";
 import { type Wire, wiringOf } from "#core/proving/wiring.ts";
 import { type DrawnWire, LeadDrawing } from "#ui/parts/lead-drawing.tsx";
 import { useWide } from "#ui/parts/use-wide.ts";
@@ -14,10 +12,7 @@ type Props = AtProving & { readonly wires: readonly Wire[] };
 export function ProveWirings({ spelled, derived, proof, lead, wires }: Props) {
   const wide = useWide(42);
   const { rig } = derived.model;
-  const untried = useMemo(
-    () => (lead.by === "meter" ? untriedBy(derived, meterBelief(derived)) : () => false),
-    [derived, lead.by],
-  );
+  const untried = lead.by === "meter" ? untriedBy(derived, proof) : () => false;
   if (proof.believed.length === 0)
     return (
       <div class="wirings">
@@ -43,8 +38,11 @@ export function ProveWirings({ spelled, derived, proof, lead, wires }: Props) {
       <figure>
         <figcaption>as it is, most likely</figcaption>
         <LeadDrawing spelled={spelled} wires={now} wide={wide} label={`as it is: ${faults}`} />
-        {now.some(({ look }) => look === "untried") && (
-          <p class="dim">Dotted: not read, since this is enough to open it for.</p>
+        {proof.untested.length > 0 && (
+          <p class="dim">
+            Dotted: not read. Readings stop at what is enough to open it for; check it again once it
+            is mended.
+          </p>
         )}
       </figure>
     </div>

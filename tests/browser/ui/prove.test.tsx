@@ -2,8 +2,9 @@ import { cleanup } from "@testing-library/preact";
 import { afterEach, describe, expect, test } from "vitest";
 import { page as tab } from "vitest/browser";
 import { holding } from "#core/session/log.ts";
-import { meterAll, readingNow } from "../support/meter.ts";
+import { leadListener, meterAll, proving, readingNow } from "../support/meter.ts";
 import { button, heading, keys, open, press } from "../support/open.tsx";
+import { answerOne } from "../support/walk.ts";
 
 afterEach(cleanup);
 
@@ -61,9 +62,7 @@ describe("with a multimeter", () => {
     ["return of 30 ohms", /30 Ω of dirt/, "Clean both contacts"],
     ["tip open, now and then", /now and then/, "come and go"],
   ] as const)("finds %s", async ([fault, head, mend]) => {
-    const opened = open();
-    await choose(...trs);
-    await press(/^with a multimeter/);
+    const opened = await proving("TRS lead", "meter");
     await meterAll(opened, { kind: "TRS lead", fault: `lead / body / ${fault}` });
     await expect.element(heading()).toHaveTextContent(head);
     expect(body()).toContain(mend);
@@ -73,9 +72,7 @@ describe("with a multimeter", () => {
   });
 
   test("a figure that is not understood is refused in words, and stays", async () => {
-    const opened = open();
-    await choose(...trs);
-    await press(/^with a multimeter/);
+    const opened = await proving("TRS lead", "meter");
     const figure = tab.getByLabelText(/as it reads/);
     await figure.fill("O.L");
     await press("enter");
@@ -89,9 +86,7 @@ describe("with a multimeter", () => {
   });
 
   test("the last reading is taken back, and a kept session goes on where it was", async () => {
-    const opened = open();
-    await choose(...trs);
-    await press(/^with a multimeter/);
+    const opened = await proving("TRS lead", "meter");
     await press(/^beep/);
     await press(/^no beep/);
     await expect.poll(() => readings(opened)).toBe(2);
@@ -140,14 +135,17 @@ describe("with a multimeter", () => {
 
 describe("by ear", () => {
   test("is plugged in between good gear, heard, and drawn beside what it should be", async () => {
-    const { player } = open();
-    await choose(...trs);
-    await press(/^by ear/);
+    const opened = await proving("TRS lead", "ear");
+    const listener = leadListener("TRS lead", "lead / body / tip and ring exchanged");
     await expect.element(heading()).toHaveTextContent("Put it between gear");
     expect(body()).toContain("Are the PA, the stream and the recorder muted?");
     await press("It is plugged in");
-    await press("Play");
-    expect(player.calls.at(-1)).toMatchObject({ asked: "play" });
-    await expect.element(heading()).toHaveTextContent("Where was the first?");
+    await expect.element(button("Play")).toBeVisible();
+    for (let asked = 0; asked < 6 && !document.querySelector(".proved"); asked++)
+      await answerOne(opened, listener, false);
+    await expect.element(heading()).toHaveTextContent("Tip and ring are exchanged");
+    expect(body()).toContain("dirt of 300 Ω or less: not tested");
+    await press("Measure another way");
+    await expect.element(heading()).toHaveTextContent("How will you prove it?");
   });
 });
