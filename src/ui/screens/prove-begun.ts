@@ -16,11 +16,18 @@ export function proving(page: Page, lead: Chosen, at: number): Page {
   return { ...next, view: { screen: "prove", lead: { ...lead, plugged: false } } };
 }
 
-/** Its rig. Whoever has the lead in hand listens, too. */
+const rigs = new Map<string, Rig>();
+
+/** Its rig, the same one for the next lead of its kind: what follows from a rig is remembered by it. Whoever has the lead in hand listens. */
 function rigOf({ kind, by, unknown }: Chosen): Rig {
+  const key = `${kind} ${by} ${unknown ?? false}`;
+  const known = rigs.get(key);
+  if (known !== undefined) return known;
   const rig = leadRig({ kind, by });
   const named = { ...rig, positions: rig.positions.map((one) => ({ ...one, name: "you" })) };
-  return unknown ? asUnknown(named) : named;
+  const made = unknown ? asUnknown(named) : named;
+  rigs.set(key, made);
+  return made;
 }
 
 /** What a lead that nobody knows may be, the likeliest first. */

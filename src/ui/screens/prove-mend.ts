@@ -24,6 +24,10 @@ const asSaid: readonly RigFault["name"][] = [
   "adapter loose",
 ];
 
+/** Whether a soldering iron mends it. */
+export const isSoldered = (faults: readonly RigFault[]): boolean =>
+  !faults.some(({ name }) => asSaid.includes(name));
+
 /** What to do about a lead's wires, a line for each thing; nothing to solder is a line, too. */
 export function mendLines(
   spelled: Spelled,

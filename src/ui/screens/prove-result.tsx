@@ -1,3 +1,4 @@
+import { useMemo } from "preact/hooks";
 import type { Proof } from "#core/proving/proof.ts";
 import { unseenBy } from "#core/proving/unseen.ts";
 import { type Wire, wiringOf } from "#core/proving/wiring.ts";
@@ -10,7 +11,7 @@ import { Tape } from "#ui/parts/tape.tsx";
 import { Heading } from "./frame.tsx";
 import { type Chosen, candidatesFor, proving } from "./prove-begun.ts";
 import { LastReading } from "./prove-last.tsx";
-import { leadFaultWords, mendLines } from "./prove-mend.ts";
+import { isSoldered, leadFaultWords, mendLines } from "./prove-mend.ts";
 import { unseenNames } from "./prove-unseen.ts";
 import { ProveWirings } from "./prove-wirings.tsx";
 import type { AtProving } from "./prove-work.tsx";
@@ -20,7 +21,10 @@ export function ProveResult(at: AtProving) {
   const { held, derived, spelled, proof, lead } = at;
   const { rig } = derived.model;
   const wires = wiringOf(rig, proof.believed);
-  const unseen = unseenNames(spelled, unseenBy(lead.by, derived.rig));
+  const unseen = useMemo(
+    () => unseenNames(spelled, unseenBy(lead.by, derived.rig)),
+    [spelled, lead.by, derived.rig],
+  );
   return (
     <section class="prove proved">
       <Tape yellow={proof.state !== "healthy"}>{english.patching.kinds[lead.kind].name}</Tape>
@@ -84,10 +88,12 @@ function ToDo({ at: { spelled, proof }, wires }: Wired) {
           {text}
         </p>
       ))}
-      <ul class="cautions">
-        <li>Out of everything, at both ends, before it is opened.</li>
-        <li>Fresh air and something before your eyes; tin spits, and the iron stays hot.</li>
-      </ul>
+      {isSoldered(proof.believed) && (
+        <ul class="cautions">
+          <li>Out of everything, at both ends, before it is opened.</li>
+          <li>Fresh air and something before your eyes; tin spits, and the iron stays hot.</li>
+        </ul>
+      )}
     </>
   );
 }

@@ -40,8 +40,7 @@ export function ProveWirings({ spelled, derived, proof, lead, wires }: Props) {
         <LeadDrawing spelled={spelled} wires={now} wide={wide} label={`as it is: ${faults}`} />
         {proof.untested.length > 0 && (
           <p class="dim">
-            Dotted: not read. Readings stop at what is enough to open it for; check it again once it
-            is mended.
+            {`${now.some(({ look }) => look === "untried") ? "Dotted: not read. " : ""}Readings stop at what is enough to open it for; check it again once it is mended.`}
           </p>
         )}
       </figure>

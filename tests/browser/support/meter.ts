@@ -16,7 +16,7 @@ import { derive } from "#core/session/derive.ts";
 import { add } from "#core/session/log.ts";
 import { createMemoryStorage } from "#storage/memory-storage.ts";
 import { leadIn } from "#ui/screens/prove-said.ts";
-import { button, keys, open, press } from "./open.tsx";
+import { button, heading, keys, open, press } from "./open.tsx";
 
 type Opened = ReturnType<typeof open>;
 
@@ -76,6 +76,7 @@ export async function meterAll(opened: Opened, planted: Planted): Promise<number
   for (let count = 0; count < 20; count++) {
     if (document.querySelector(".proved") !== null) return count;
     await expect.element(button(/^no beep/)).toBeVisible();
+    await expect.element(heading()).toHaveFocus();
     const reading = readingNow(opened);
     if (reading === undefined) throw new Error("nothing is asked for");
     const before = opened.log().length;
