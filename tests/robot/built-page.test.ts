@@ -1,5 +1,6 @@
 import type { Page } from "playwright";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { everyOther } from "#tests/support/long.ts";
 import { type BuiltPage, openBuiltPage } from "./built-page.ts";
 import { type Case, casesOfEveryKind, kindOf, kinds, model, namedBy, rig } from "./cases.ts";
 import type { Recording } from "./ears.ts";
@@ -12,34 +13,41 @@ beforeAll(async () => {
 });
 afterAll(() => built.close());
 
-/** Walks cases on several pages at once, each page the next case that is left. */
-async function walkAll<One>(
-  cases: readonly One[],
-  pages: number,
-  go: (page: Page, one: One) => Promise<void>,
-) {
-  const left = [...cases];
-  const worker = async () => {
-    for (let one = left.shift(); one !== undefined; one = left.shift()) {
-      const context = await built.browser.newContext({
-        viewport: { width: 900, height: 700 },
-        reducedMotion: "reduce",
-      });
-      const page = await context.newPage();
-      await prepare(page);
-      await go(page, one);
-      await context.close();
-    }
-  };
-  await Promise.all(Array.from({ length: pages }, worker));
+/** Of a test, milliseconds: others may have the pages first. */
+const timeout = 900_000;
+/** So many pages keep time at once, of all tests together. */
+let free = 8;
+const waiting: (() => void)[] = [];
+
+/** Runs when a page is free. */
+async function onOnePage(go: (page: Page) => Promise<void>): Promise<void> {
+  if (free > 0) free--;
+  else await new Promise<void>((resolve) => waiting.push(resolve));
+  const context = await built.browser.newContext({
+    viewport: { width: 900, height: 700 },
+    reducedMotion: "reduce",
+  });
+  try {
+    const page = await context.newPage();
+    await prepare(page);
+    await go(page);
+  } finally {
+    await context.close();
+    const next = waiting.shift();
+    if (next) next();
+    else free++;
+  }
 }
 
-describe("a simulated person at the built page", () => {
-  test("finds faults of every kind on real sound", { timeout: 900_000 }, async () => {
+/** Walks cases, each on the next page that is free. */
+const walkAll = <One>(cases: readonly One[], go: (page: Page, one: One) => Promise<void>) =>
+  Promise.all(cases.map((one) => onOnePage((page) => go(page, one))));
+
+describe.concurrent("a simulated person at the built page", () => {
+  test("finds faults of every kind on real sound", { timeout }, async () => {
     const every = casesOfEveryKind();
     expect(new Set(every.map(({ fault }) => kindOf(fault)))).toEqual(kinds);
-    // It keeps real time: every fourth kind, or with `npm run soak:page` all of them.
-    const cases = every.filter((_, at) => process.env.ROBOT === "all" || at % 4 === 0);
+    const cases = everyOther(every, 4); // it keeps real time
     const rows: string[] = [];
     const results: {
       readonly found: boolean;
@@ -48,7 +56,7 @@ describe("a simulated person at the built page", () => {
       readonly checks: number;
     }[] = [];
     const start = Date.now();
-    await walkAll(cases, 8, async (page, one) => {
+    await walkAll(cases, async (page, one) => {
       const walked = await walk(page, {
         url: built.url,
         rig: one.seed,
@@ -75,12 +83,10 @@ describe("a simulated person at the built page", () => {
     expect(found.length / results.length).toBeGreaterThanOrEqual(0.9);
   });
 
-  test("calls a rig healthy that is, in three checks a position", {
-    timeout: 120_000,
-  }, async () => {
+  test("calls a rig healthy that is, in three checks a position", { timeout }, async () => {
     const seats = model.rig.positions.map(({ name }) => name);
     const checks: number[] = [];
-    await walkAll(seats, 5, async (page, position) => {
+    await walkAll(seats, async (page, position) => {
       const walked = await walk(page, { url: built.url, rig: rig.name, position });
       expect(walked.end, walked.text).toBe("healthy");
       checks.push(walked.checks);
@@ -89,14 +95,12 @@ describe("a simulated person at the built page", () => {
     expect(checks.reduce((sum, one) => sum + one, 0) / checks.length).toBeLessThanOrEqual(3.3);
   });
 
-  test("mends what was named: 20 dB lower, and healthy afterwards", {
-    timeout: 120_000,
-  }, async () => {
+  test("mends what was named: 20 dB lower, and healthy afterwards", { timeout }, async () => {
     const some = casesOfEveryKind().filter(({ fault }) =>
       /sides exchanged|headphones . .*sleeve open/.test(fault.id),
     );
     expect(some.length).toBe(2);
-    await walkAll(some, 2, async (page, one) => {
+    await walkAll(some, async (page, one) => {
       const person = { url: built.url, rig: one.seed, position: one.position, refuses: true };
       expect(namedBy(await walk(page, person), one).named).toBe(true);
       const mended = await mend(page, person);
@@ -111,25 +115,21 @@ describe("a simulated person at the built page", () => {
     "Whoever writes the answers down takes left for right": () => true,
   };
 
-  test.for(Object.entries(people))(
-    "finds that %s",
-    { timeout: 120_000 },
-    async ([text, mirrors]) => {
-      await walkAll([0], 1, async (page) => {
-        const walked = await walk(page, {
-          url: built.url,
-          rig: rig.name,
-          position: "1 host",
-          mirrors,
-        });
-        console.log(
-          `${text}: ${walked.checks} checks, ${walked.heading} ${walked.text.match(/(\d+) in 100/)?.[0]}`,
-        );
-        expect(walked.end).toBe("verdict");
-        expect(walked.text.toLowerCase()).toContain(text.toLowerCase());
+  test.for(Object.entries(people))("finds that %s", { timeout }, async ([text, mirrors]) => {
+    await walkAll([0], async (page) => {
+      const walked = await walk(page, {
+        url: built.url,
+        rig: rig.name,
+        position: "1 host",
+        mirrors,
       });
-    },
-  );
+      console.log(
+        `${text}: ${walked.checks} checks, ${walked.heading} ${walked.text.match(/(\d+) in 100/)?.[0]}`,
+      );
+      expect(walked.end).toBe("verdict");
+      expect(walked.text.toLowerCase()).toContain(text.toLowerCase());
+    });
+  });
 
   const mono = (recording: Recording): Recording => {
     const sum = recording.left.map((sample, at) => (sample + (recording.right[at] ?? 0)) / 2);
@@ -149,30 +149,26 @@ describe("a simulated person at the built page", () => {
     "a page whose output is cut to mono": mono,
   };
 
-  test.for(Object.entries(controls))(
-    "control: %s must fail",
-    { timeout: 300_000 },
-    async ([, spoilt]) => {
-      const some = casesOfEveryKind()
-        .filter(({ fault }) =>
-          /tip open|driver dead|both on the tip|sides exchanged|channel down|hard right/.test(
-            fault.name,
-          ),
-        )
-        .slice(0, 4);
-      const named: boolean[] = [];
-      await walkAll(some, 4, async (page, one) => {
-        const walked = await walk(page, {
-          url: built.url,
-          rig: one.seed,
-          position: one.position,
-          spoilt,
-        });
-        named.push(namedBy(walked, one).named);
+  test.for(Object.entries(controls))("control: %s must fail", { timeout }, async ([, spoilt]) => {
+    const some = casesOfEveryKind()
+      .filter(({ fault }) =>
+        /tip open|driver dead|both on the tip|sides exchanged|channel down|hard right/.test(
+          fault.name,
+        ),
+      )
+      .slice(0, 4);
+    const named: boolean[] = [];
+    await walkAll(some, async (page, one) => {
+      const walked = await walk(page, {
+        url: built.url,
+        rig: one.seed,
+        position: one.position,
+        spoilt,
       });
-      expect(named.length).toBe(some.length);
-      // What is asked of the healthy person: nine in ten.
-      expect(named.filter(Boolean).length / named.length).toBeLessThan(0.9);
-    },
-  );
+      named.push(namedBy(walked, one).named);
+    });
+    expect(named.length).toBe(some.length);
+    // What is asked of the healthy person: nine in ten.
+    expect(named.filter(Boolean).length / named.length).toBeLessThan(0.9);
+  });
 });

@@ -6,6 +6,7 @@ import { builtInRigs } from "#core/rig/rigs.ts";
 import { modelFor } from "#core/session/derive.ts";
 import { seeded } from "#core/units/random.ts";
 import type { Recording } from "#tests/robot/ears.ts";
+import { everyOther } from "#tests/support/long.ts";
 import { score, table } from "./score.ts";
 import { drawn, walk } from "./walk.ts";
 import type { World } from "./world.ts";
@@ -53,7 +54,7 @@ test.for(builtInRigs)(
   { timeout: 120_000 },
   (rig) => {
     const every = rig.positions.length > 1 ? 3 : 1;
-    const some = singles(rig, 2).filter((_, index) => index % every === 0);
+    const some = everyOther(singles(rig, 2), every);
     const found = walked(some, rig, 0, 1);
     const result = score(found);
     console.log(`${rig.name}\n${table(found)}\n${JSON.stringify(result)}`);
@@ -68,14 +69,7 @@ test.for(builtInRigs)(
 );
 
 test("with five in a hundred answers slipped", { timeout: 300_000 }, () => {
-  const result = score(
-    walked(
-      singles(table5, 2).filter((_, index) => index % 2 === 1),
-      table5,
-      0.05,
-      1000,
-    ),
-  );
+  const result = score(walked(everyOther(singles(table5, 2).slice(1), 4), table5, 0.05, 1000));
   console.log(`5 % slips: ${JSON.stringify(result)}`);
   expect(result.firstByWeight).toBeGreaterThanOrEqual(0.95);
 });
