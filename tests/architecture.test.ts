@@ -55,6 +55,7 @@ const layers: Record<string, readonly string[]> = {
     "core/units",
     "core/signals",
     "core/hearing",
+    "core/measurement",
     "core/prompts",
     "standardized-audio-context",
   ],
