@@ -26,18 +26,19 @@ export function watchInput(
     [navigator.mediaDevices, "devicechange", onDevices],
   ];
   for (const [who, what, happens] of told) who?.addEventListener(what, happens);
-  // Asking what there is makes a browser look, which else may learn of nothing.
+  const onLook = () => {
+    if (track.readyState === "ended") onTrouble("gone");
+    else if (track.muted) onTrouble("muted");
+    // Asking what there is makes a browser look, which else may learn of nothing.
+    else void onDevices();
+  };
   const clock = {
     state: "running",
     get currentTime() {
       return heard();
     },
   };
-  const unwatch = watchClock(
-    clock,
-    () => void onDevices(),
-    () => onTrouble("lost"),
-  );
+  const unwatch = watchClock(clock, onLook, () => onTrouble("lost"));
   return () => {
     unwatch();
     for (const [who, what, happens] of told) who?.removeEventListener(what, happens);

@@ -1,3 +1,4 @@
+import { preferred } from "#tests/support/preferred.ts";
 import { type Started, started } from "#tests/support/programs.ts";
 import type { Pulse } from "#tests/support/pulse.ts";
 
@@ -32,5 +33,5 @@ export function startWire(pulse: Pulse, from: string, to: string, wire: Wire): S
     // Enough in hand that a busy machine is not late.
     `pacat --device=${to} ${stream} --latency-msec=300`,
   ].join(" | ");
-  return started("bash", ["-c", line], { env: pulse.env, stdio: "ignore" });
+  return started(...preferred("bash", ["-c", line]), { env: pulse.env, stdio: "ignore" });
 }

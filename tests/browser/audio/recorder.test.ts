@@ -6,13 +6,12 @@ import { pause } from "./stage.ts";
 const stage = new InputStage();
 
 /** Both ways there are; engines but Chromium have the second alone. */
-const ways = ["as the samples of the track", "by the audio thread"].slice(
-  server.browser === "chromium" ? 0 : 1,
-);
+const byThread = "by the audio thread";
+const ways = ["as the samples of the track", byThread].slice(server.browser === "chromium" ? 0 : 1);
 
 describe.for(ways)("the recorder, %s", (way) => {
   beforeEach(() => {
-    if (way === ways[1]) vi.stubGlobal("MediaStreamTrackProcessor", undefined);
+    if (way === byThread) vi.stubGlobal("MediaStreamTrackProcessor", undefined);
   });
 
   test("records as long as it is told, tells what it was given, and closes the input", async () => {
@@ -26,7 +25,7 @@ describe.for(ways)("the recorder, %s", (way) => {
     const { granted, capture, gaps } = recorded;
     expect(recorded.recorded).toBe("to the end");
     expect(granted).toMatchObject({ processed: [], rate: capture?.rate });
-    expect(granted?.device.name).toMatch(/fake/i);
+    expect(granted?.device.name).toMatch(/fake|mock|default/i);
     // The input beeps, the same on both channels: one channel that was doubled.
     expect(capture?.channels).toHaveLength(1);
     const [samples = new Float32Array()] = capture?.channels ?? [];
@@ -36,7 +35,7 @@ describe.for(ways)("the recorder, %s", (way) => {
     expect(ats[0]).toBe(0);
     expect(ats.every((at, n) => n === 0 || at > (ats[n - 1] ?? at))).toBe(true);
     expect(doings).toEqual(["opening", "recording", "nothing"]);
-    expect(stage.contexts).toHaveLength(way === ways[1] ? 1 : 0);
+    expect(stage.contexts).toHaveLength(way === byThread ? 1 : 0);
   });
 
   test("what is stopped is whole as far as it went; stopping again does nothing", async () => {
@@ -53,10 +52,18 @@ describe.for(ways)("the recorder, %s", (way) => {
   });
 });
 
+type Happening = readonly [why: string, happen: () => unknown];
+const eventsOfTracks: readonly Happening[] = [
+  ["gone", () => stage.track?.dispatchEvent(new Event("ended"))],
+  ["muted", () => stage.track?.dispatchEvent(new Event("mute"))],
+];
+
 describe("while it records", () => {
-  const happenings: readonly (readonly [string, () => unknown])[] = [
-    ["gone", () => stage.track?.dispatchEvent(new Event("ended"))],
-    ["muted", () => stage.track?.dispatchEvent(new Event("mute"))],
+  const happenings: readonly Happening[] = [
+    // Firefox 153 hands no event of ours to who listens at a track; that it has ended or is muted is seen there too.
+    ...(server.browser === "firefox" ? [] : eventsOfTracks),
+    ["gone", () => stage.track?.stop()],
+    ["muted", () => vi.spyOn(MediaStreamTrack.prototype, "muted", "get").mockReturnValue(true)],
     [
       "gone",
       () => {
