@@ -36,6 +36,7 @@ const layers: Record<string, readonly string[]> = {
     "core/checks",
     "core/patching",
     "core/signals",
+    "core/measurement",
     "core/prompts",
   ],
   "core/report": [
@@ -51,6 +52,7 @@ const layers: Record<string, readonly string[]> = {
   "core/bench": ["core/units", "core/parts", "core/rig"],
   "core/index.ts": ["core"],
   pack: ["core", "fflate", "wavefile"],
+  recording: ["core"],
   audio: [
     "core/units",
     "core/signals",
@@ -59,12 +61,12 @@ const layers: Record<string, readonly string[]> = {
     "core/prompts",
     "standardized-audio-context",
   ],
-  worker: ["core", "pack"],
+  worker: ["core", "pack", "recording"],
   storage: ["core/session", "core/rig", "core/checks"],
   "ui/parts": ["core", "preact"],
   "ui/screens": ["core", "ui/parts", "preact", "type audio", "type storage", "type worker"],
   "main.tsx": ["core", "audio", "worker", "storage", "ui", "preact"],
-  cli: ["core", "pack", "node", "zod"],
+  cli: ["core", "pack", "recording", "node", "zod"],
 };
 
 const order = Object.keys(layers);
