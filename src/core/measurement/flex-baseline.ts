@@ -1,4 +1,4 @@
-import { type Complex, scale, zero } from "#core/units/complex.ts";
+import { type Complex, real, scale, zero } from "#core/units/complex.ts";
 import type { FlexLimit, FlexRefusal } from "./flex-names.ts";
 
 /** How the two tones of one side come in while nothing is wrong. */
@@ -80,16 +80,18 @@ function ownersOf(middles: FlexMiddles): Sides | FlexRefusal {
   const used = new Set(seen.flat());
   if (used.size === 0) return "no signal";
   const [only] = used;
-  if (used.size === 1)
-    return [
-      seen[0]?.includes(only as 0) ? only : undefined,
-      seen[1]?.includes(only as 0) ? only : undefined,
-    ];
+  if (only !== undefined && used.size === 1) return onOne(middles, only);
   const owners = ([0, 1] as const).map((which) => ownerOf(middles, seen[which] ?? [], which));
   const [left, right] = owners;
   if (left === "mixed" || right === "mixed" || (left !== undefined && left === right))
     return "sides mixed";
   return [left, right];
+}
+
+/** One channel has it all: a side that is much weaker there than the other is its crosstalk. */
+function onOne(middles: FlexMiddles, only: 0 | 1): Sides {
+  const [left, right] = [powerOf(middles, only, 0), powerOf(middles, only, 1)];
+  return [clearly * left > right ? only : undefined, clearly * right > left ? only : undefined];
 }
 
 function ownerOf(middles: FlexMiddles, seen: readonly (0 | 1)[], which: 0 | 1) {
@@ -119,7 +121,8 @@ function sideOf(
   const first = which === 0 ? 0 : 2;
   const [a, b] = sizesOf(middles, own, first) ?? [gain / Math.SQRT2, gain / Math.SQRT2];
   const whole = [(a * to) / gain, (b * to) / gain] as const;
-  const [one = zero, two = zero] = across === undefined ? [] : crossedOf(middles, own, first);
+  const [one = zero, two = zero] =
+    across === undefined ? [] : crossedOf(middles, own, across, first);
   return {
     first,
     ...(own === undefined ? {} : { own }),
@@ -130,8 +133,16 @@ function sideOf(
   };
 }
 
-const crossedOf = ({ crossed }: FlexMiddles, own: 0 | 1 | undefined, first: 0 | 2) =>
-  own === undefined ? [] : (crossed[own]?.slice(first) ?? []);
+/** Of a side that has no channel of its own there is a size and no phase. */
+const crossedOf = (
+  { crossed, sizes }: FlexMiddles,
+  own: 0 | 1 | undefined,
+  across: 0 | 1,
+  first: 0 | 2,
+): readonly Complex[] =>
+  own === undefined
+    ? (sizes[across]?.slice(first).map(real) ?? [])
+    : (crossed[own]?.slice(first) ?? []);
 
 function sizesOf({ sizes }: FlexMiddles, own: 0 | 1 | undefined, first: 0 | 2) {
   if (own === undefined) return undefined;

@@ -4,23 +4,18 @@ import type { Decibels, Seconds } from "#core/units/units.ts";
  * Where the lead's sleeve goes at its far end. 'joined': inputs whose ground is the output's, by which a lost sleeve is invisible;
  * 'load box': two resistors whose star point is on nothing but the sleeve (handbook, section 7).
  */
-export const flexReturns = ["joined", "load box"] as const;
+const flexReturns = ["joined", "load box"] as const;
 export type FlexReturn = (typeof flexReturns)[number];
 
 /** Why there is nothing to watch. */
-export const flexRefusals = [
-  "no signal",
-  "clipped",
-  "too noisy to see 2 ms",
-  "sides mixed",
-] as const;
+const flexRefusals = ["no signal", "clipped", "too noisy to see 2 ms", "sides mixed"] as const;
 export type FlexRefusal = (typeof flexRefusals)[number];
 
 /**
  * What cannot be seen. 'sleeve': not tested. 'left only', 'right only': of the other side's own conductor nothing is seen. 'one input': both sides come in by
  * one channel, where crosstalk is not told from what belongs there: a lost side is seen, a sleeve or a short of both is not.
  */
-export const flexLimits = ["sleeve", "left only", "right only", "one input"] as const;
+const flexLimits = ["sleeve", "left only", "right only", "one input"] as const;
 export type FlexLimit = (typeof flexLimits)[number];
 
 /**
@@ -28,18 +23,11 @@ export type FlexLimit = (typeof flexLimits)[number];
  * 'ring': the right; 'sleeve': each comes in antiphase on the other; 'tip to ring': each comes in phase on the other; 'mixed': the other side comes too, and with one
  * input it cannot be said in which phase.
  */
-export const flexFaults = [
-  "tip",
-  "ring",
-  "tip and ring",
-  "sleeve",
-  "tip to ring",
-  "mixed",
-] as const;
+const flexFaults = ["tip", "ring", "tip and ring", "sleeve", "tip to ring", "mixed"] as const;
 export type FlexFault = (typeof flexFaults)[number];
 
 /** A side is as silent when its conductor is open as when it touches the sleeve; where crosstalk tells, it is said which. */
-export const flexCauses = ["open", "short", "open or short"] as const;
+const flexCauses = ["open", "short", "open or short"] as const;
 export type FlexCause = (typeof flexCauses)[number];
 
 /** Something that happened to the lead while it was bent. */

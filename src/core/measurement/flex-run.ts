@@ -108,24 +108,28 @@ export class FlexRun {
   #ended(ended: FlexBreak, end: Seconds): void {
     const what = this.#judged(ended, end);
     if (what !== undefined) this.events.add({ ...what, at: ended.at, end });
-    else if (end - ended.at >= shortest)
-      this.#disturbed = {
-        count: this.#disturbed.count + 1,
-        seconds: this.#disturbed.seconds + end - ended.at,
-      };
+    else if (end - ended.at >= shortest) this.#disturb(end - ended.at);
   }
 
   #judged(one: FlexBreak, end?: Seconds): FlexJudged | undefined {
     return judged(one.mean(end), this.#reading, this.#faults, this.#noise.variance);
   }
 
-  /** What is a little off and stays so is no event: it is how things are now. */
+  /** What is a little off and stays so, or is off in a way that no fault explains, is no event: it is how things are now. */
   #adopt(current: FlexBreak, now: number): void {
-    if (current.lasting < settled || current.size >= shallow) return;
+    if (current.lasting < settled || now % noiseEvery !== 0) return;
+    const strange = this.#judged(current) === undefined;
+    if (current.size >= shallow && !strange) return;
+    if (strange) this.#disturb(current.lasting);
     this.#reading.follow(current.lately, 0, 1);
     this.#segments.forget();
     this.#resting = now + later + 1;
     this.slow.look(this.#reading, current.at);
+  }
+
+  #disturb(seconds: Seconds): void {
+    const before = this.#disturbed;
+    this.#disturbed = { count: before.count + 1, seconds: before.seconds + seconds };
   }
 
   #quiet(now: number, deaf: boolean): void {
