@@ -12,6 +12,7 @@ const layers: Record<string, readonly string[]> = {
   "core/rig": ["core/units", "core/circuit", "core/parts"],
   "core/signals": ["core/units", "fft.js"],
   "core/hearing": ["core/units", "core/signals", "fft.js"],
+  "core/measurement": ["core/units", "core/circuit", "core/signals", "fft.js"],
   "core/prompts": ["core/units", "core/signals", "core/hearing"],
   "core/listening": ["core/units", "core/signals"],
   "core/checks": ["core/units", "core/parts", "core/rig", "core/signals", "core/listening"],
@@ -46,6 +47,7 @@ const layers: Record<string, readonly string[]> = {
     "core/proving",
     "core/patching",
     "core/signals",
+    "core/measurement",
     "core/prompts",
   ],
   "core/report": [
@@ -62,19 +64,29 @@ const layers: Record<string, readonly string[]> = {
   "core/bench": ["core/units", "core/parts", "core/rig"],
   "core/index.ts": ["core"],
   pack: ["core", "fflate", "wavefile"],
+  recording: ["core"],
   audio: [
     "core/units",
     "core/signals",
     "core/hearing",
+    "core/measurement",
     "core/prompts",
     "standardized-audio-context",
   ],
-  worker: ["core", "pack"],
+  worker: ["core", "pack", "recording"],
   storage: ["core/session", "core/rig", "core/checks"],
   "ui/parts": ["core", "preact"],
-  "ui/screens": ["core", "ui/parts", "preact", "type audio", "type storage", "type worker"],
+  "ui/screens": [
+    "core",
+    "recording",
+    "ui/parts",
+    "preact",
+    "type audio",
+    "type storage",
+    "type worker",
+  ],
   "main.tsx": ["core", "audio", "worker", "storage", "ui", "preact"],
-  cli: ["core", "pack", "node", "zod"],
+  cli: ["core", "pack", "recording", "node", "zod"],
 };
 
 const order = Object.keys(layers);

@@ -1,6 +1,7 @@
 import type { IAudioContext } from "standardized-audio-context";
 import type { Seconds } from "#core/units/units.ts";
 import { type Route, systemRoute } from "./route.ts";
+import { runs } from "./runs.ts";
 import { watchClock } from "./watch-clock.ts";
 
 /** What can be wrong with the way out. */
@@ -21,8 +22,6 @@ export type NewContext = (device?: string) => IAudioContext;
 /** Fetches the file that makes contexts. */
 export type Load = () => Promise<{ readonly newContext: NewContext }>;
 
-/** A browser that has not begun within this time is not going to; milliseconds. */
-const patience = 2000;
 /** A context is left open this long, so that what was fading has faded; milliseconds. */
 const farewell = 100;
 
@@ -152,15 +151,6 @@ export class Output {
     );
     if (!there && device === this.#route.device) this.#onTrouble("gone");
   };
-}
-
-/** Whether the context runs, after having been asked to. */
-async function runs(context: IAudioContext): Promise<boolean> {
-  if (context.state !== "running") {
-    const late = new Promise((resolve) => setTimeout(resolve, patience));
-    await Promise.race([context.resume().catch(() => undefined), late]);
-  }
-  return context.state === "running";
 }
 
 interface Native {

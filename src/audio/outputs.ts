@@ -1,3 +1,4 @@
+import { askForNames, namedDevices } from "./devices.ts";
 import type { Device } from "./route.ts";
 
 /** Why outputs cannot be chosen from; each has its words in the ui. */
@@ -22,9 +23,6 @@ export interface Outputs {
   readonly named: () => Promise<readonly Device[] | NoChoice>;
 }
 
-/** Two names for what the system plays to, which may change under them. */
-const followers = ["default", "communications"];
-
 /** The browser's own outputs. */
 export const createOutputs = (): Outputs => ({ canChoose, known, named });
 
@@ -33,30 +31,13 @@ const canChoose = (): boolean =>
   "setSinkId" in AudioContext.prototype &&
   navigator.mediaDevices !== undefined;
 
-async function known(): Promise<readonly Device[]> {
-  if (!canChoose()) return [];
-  const all = await navigator.mediaDevices.enumerateDevices().catch(() => []);
-  return all
-    .filter(({ kind, label }) => kind === "audiooutput" && label !== "")
-    .filter(({ deviceId }) => deviceId !== "" && !followers.includes(deviceId))
-    .map(({ deviceId, label }) => ({ id: deviceId, name: label }));
-}
+const known = async (): Promise<readonly Device[]> =>
+  canChoose() ? namedDevices("audiooutput") : [];
 
 async function named(): Promise<readonly Device[] | NoChoice> {
   if (!canChoose()) return "cannot choose";
-  const allowed = await opened();
+  const refused = await askForNames();
   const devices = await known();
   if (devices.length > 0) return devices;
-  return allowed ? "none" : "not allowed";
-}
-
-/** Whether the microphone could be opened; it is closed again before this is told. */
-async function opened(): Promise<boolean> {
-  try {
-    const stream = await navigator.mediaDevices.getUserMedia({ audio: true });
-    for (const track of stream.getTracks()) track.stop();
-    return true;
-  } catch {
-    return false;
-  }
+  return refused === undefined ? "none" : "not allowed";
 }

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { caseFormat, caseVersion } from "./case-format.ts";
 import { diagnosisFormat, diagnosisVersion } from "./diagnosis-format.ts";
+import { measurementFormat, measurementVersion } from "./measurement-format.ts";
 
 /** A JSON Schema as it is published: a file under `public/`, and the text that belongs in it. */
 export interface Published {
@@ -14,11 +15,15 @@ const schemaOf = (name: string, version: number, format: z.ZodType): string => {
   return `${JSON.stringify({ $schema, $id: `urn:leftwright:${name}:${version}`, ...rest }, null, 2)}\n`;
 };
 
-/** Both formats, as JSON Schema. */
+/** All formats, as JSON Schema. */
 export const published: readonly Published[] = [
   { path: "public/case.schema.json", text: schemaOf("case", caseVersion, caseFormat) },
   {
     path: "public/diagnosis.schema.json",
     text: schemaOf("diagnosis", diagnosisVersion, diagnosisFormat),
+  },
+  {
+    path: "public/measurement.schema.json",
+    text: schemaOf("measurement", measurementVersion, measurementFormat),
   },
 ];

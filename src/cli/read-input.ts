@@ -17,9 +17,14 @@ export async function readInput(file: string): Promise<Input> {
     }
     return { text: new TextDecoder("utf-8", { fatal: true }).decode(Buffer.concat(chunks)) };
   } catch (error) {
-    const { code } = error as NodeJS.ErrnoException;
-    return { missing: `${named(file)}: ${reasons[code ?? ""] ?? `cannot be read (${code})`}` };
+    return { missing: `${named(file)}: ${reasonOf(error)}` };
   }
+}
+
+/** Why the disk hands out no file, in a few words. */
+export function reasonOf(error: unknown): string {
+  const { code } = error as NodeJS.ErrnoException;
+  return reasons[code ?? ""] ?? `cannot be read (${code})`;
 }
 
 const named = (file: string): string => (file === "-" ? "the standard input" : file);

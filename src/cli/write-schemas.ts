@@ -1,4 +1,4 @@
-/** Writes the JSON Schemas of both formats to `public/`. */
+/** Writes the JSON Schemas of all formats to `public/`. */
 import { writeFileSync } from "node:fs";
 import { published } from "./published.ts";
 

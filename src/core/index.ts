@@ -14,6 +14,20 @@ export type { Doing } from "#core/diagnosis/offers.ts";
 export type { Suspect } from "#core/diagnosis/suspects.ts";
 export { type Turning, turning } from "#core/diagnosis/turning.ts";
 export { type Reason, reasonsFor } from "#core/diagnosis/why.ts";
+export type { Capture } from "#core/measurement/capture.ts";
+export { gainsAt } from "#core/measurement/gains-at.ts";
+export { measureReturn } from "#core/measurement/measured.ts";
+export {
+  type Entry as MeasuredEntry,
+  type Estimate,
+  type Gain,
+  type NotMeasured,
+  type Refusal,
+  type Response,
+  type ReturnMeasurement,
+  refusals,
+} from "#core/measurement/return.ts";
+export { createScan, type Region } from "#core/measurement/scan.ts";
 export { catalogue as partCatalogue, type PartKind } from "#core/parts/catalogue.ts";
 export { contactsJoined } from "#core/parts/contacts-joined.ts";
 export type { Fault, Part } from "#core/parts/part.ts";

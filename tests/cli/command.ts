@@ -25,13 +25,21 @@ const ending = (
     child.stdin?.end(input);
   });
 
+const own = (command: string, args: readonly string[], input?: string | Uint8Array) =>
+  ending(process.execPath, ["--import", "tsx", `src/cli/${command}.ts`, ...args], input);
+
 /** Runs the real command in a process of its own. */
 export const diagnose = (args: readonly string[], input?: string | Uint8Array): Promise<Ended> =>
-  ending(process.execPath, ["--import", "tsx", "src/cli/diagnose.ts", ...args], input);
+  own("diagnose", args, input);
 
-/** The same by the script that the documents name. */
-export const byScript = (args: readonly string[]): Promise<Ended> =>
-  ending("npm", ["run", "--silent", "diagnose", "--", ...args]);
+/** The same of the command that measures recordings. */
+export const analyse = (args: readonly string[]): Promise<Ended> => own("analyse", args);
+
+/** A command by the script that the documents name. */
+export const byScript = (
+  args: readonly string[],
+  script: "diagnose" | "analyse" = "diagnose",
+): Promise<Ended> => ending("npm", ["run", "--silent", script, "--", ...args]);
 
 /** Runs some work on every item, three at a time. */
 export async function threeAtATime<Item, Done>(

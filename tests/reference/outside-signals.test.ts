@@ -1,4 +1,3 @@
-import { spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -8,14 +7,11 @@ import { renderSignal } from "#core/signals/render.ts";
 import type { Sound } from "#core/signals/sound.ts";
 import { signalFile } from "#pack/pack.ts";
 import { wavOf } from "#pack/wav.ts";
+import { filtered, outsideHere as here, numbersAfter, row, said } from "./outside-programs.ts";
 
 const rate = 48_000;
 const folder = mkdtempSync(join(tmpdir(), "signals-"));
 afterAll(() => rmSync(folder, { recursive: true }));
-
-const has = (program: string, ...args: readonly string[]): boolean =>
-  spawnSync(program, args).error === undefined;
-const here = (has("sox", "--version") && has("ffmpeg", "-version")) || process.env.CI !== undefined;
 
 function written(name: string, bytes: Uint8Array): string {
   const path = join(folder, `${name}.wav`);
@@ -23,28 +19,8 @@ function written(name: string, bytes: Uint8Array): string {
   return path;
 }
 
-function said(program: string, ...args: readonly string[]): string {
-  const { stdout, stderr, status } = spawnSync(program, args, { encoding: "utf8" });
-  if (status !== 0) throw new Error(`${program} ${args.join(" ")}: ${stderr}`);
-  return `${stdout}${stderr}`;
-}
-
-/** A row of what `sox … stats` prints: overall, left, right. */
-const row = (text: string, name: string): readonly number[] => {
-  const [, rest = ""] = text.match(new RegExp(`^${name}\\s+(.*)$`, "m")) ?? [];
-  return rest.split(/\s+/).map(Number);
-};
-
 const decibels = (samples: Float32Array): number =>
   10 * Math.log10(samples.reduce((sum, x) => sum + x * x, 0) / samples.length);
-
-/** What ffmpeg prints of a file through a filter; `cut`: options that take a part of the file. */
-const filtered = (path: string, filter: string, ...cut: readonly string[]): string =>
-  said("ffmpeg", "-hide_banner", ...cut, "-i", path, "-af", filter, "-f", "null", "-");
-
-/** Every number that follows a word. */
-const numbersAfter = (text: string, word: string): readonly number[] =>
-  [...text.matchAll(new RegExp(`${word}(-?[\\d.]+)`, "g"))].map(([, one]) => Number(one));
 
 /** Integrated loudness by ffmpeg's EBU R128 meter. */
 const loudness = (path: string): number =>

@@ -22,10 +22,27 @@ export type OpenIn = (url: string, pulse: Pulse) => Promise<OpenPage>;
 export const inChromium: OpenIn = (url, pulse) => chromiumAt(url, pulse, []);
 
 /** The same where somebody allowed the names of the outputs to be seen. */
-export const inChromiumThatNames: OpenIn = (url, pulse) =>
-  chromiumAt(url, pulse, ["--use-fake-ui-for-media-stream"]);
+export const inChromiumThatNames: OpenIn = (url, pulse) => chromiumAt(url, pulse, [allowed]);
+
+/** Grants the microphone, and with it the names. */
+const allowed = "--use-fake-ui-for-media-stream";
+
+/** One Chromium with several pages, allowed to record or not. */
+export const chromiumWith = (pulse: Pulse, recording: boolean): Promise<OpenBrowser> =>
+  browserAt(pulse, recording ? [allowed] : []);
 
 async function chromiumAt(url: string, pulse: Pulse, more: readonly string[]): Promise<OpenPage> {
+  const browser = await browserAt(pulse, more);
+  const page = await browser.open(url);
+  return { ...page, close: browser.close };
+}
+
+interface OpenBrowser {
+  readonly open: (url: string) => Promise<OpenPage>;
+  readonly close: () => Promise<void>;
+}
+
+async function browserAt(pulse: Pulse, more: readonly string[]): Promise<OpenBrowser> {
   const launch = await chromium();
   const server = await engine.launchServer({
     ...launch,
@@ -33,21 +50,25 @@ async function chromiumAt(url: string, pulse: Pulse, more: readonly string[]): P
     env: { ...launch.env, ...pulse.env },
   });
   const browser = await engine.connect(server.wsEndpoint());
-  const context = await browser.newContext({ reducedMotion: "reduce" });
-  const page = await context.newPage();
-  await page.goto(url);
-  const session = await context.newCDPSession(page);
-  return {
-    ask: (expression) => page.evaluate(expression),
-    click: (selector) => page.click(selector),
-    reload: () => page.reload(),
-    pid: server.process().pid,
-    inspect: (question) => session.send(question as "Runtime.getHeapUsage"),
-    close: async () => {
-      await browser.close();
-      await server.close();
-    },
+  const open = async (url: string): Promise<OpenPage> => {
+    const context = await browser.newContext({ reducedMotion: "reduce" });
+    const page = await context.newPage();
+    await page.goto(url);
+    const session = await context.newCDPSession(page);
+    return {
+      ask: (expression) => page.evaluate(expression),
+      click: (selector) => page.click(selector),
+      reload: () => page.reload(),
+      pid: server.process().pid,
+      inspect: (question) => session.send(question as "Runtime.getHeapUsage"),
+      close: () => context.close(),
+    };
   };
+  const close = async () => {
+    await browser.close();
+    await server.close();
+  };
+  return { open, close };
 }
 
 /** Audio may start by itself. */

@@ -1,8 +1,13 @@
 import puppeteer from "puppeteer-core";
 import type { Open } from "./own-browser.ts";
 
-/** Audio may start by itself. */
-const preferences = { "media.autoplay.default": 0, "media.autoplay.blocking_policy": 0 };
+/** Audio may start by itself; an input that beeps stands in for any the machine may have, and nobody is asked for it. */
+const preferences = {
+  "media.autoplay.default": 0,
+  "media.autoplay.blocking_policy": 0,
+  "media.navigator.permission.disabled": true,
+  "media.navigator.streams.fake": true,
+};
 
 /** Firefox without a window, driven by WebDriver BiDi. */
 export const firefox =

@@ -12,6 +12,14 @@ export interface Sink {
   readonly format?: string;
 }
 
+/** An input at which what an output plays comes back. */
+interface Source {
+  readonly name: string;
+  /** The output. */
+  readonly of: string;
+  readonly channels: number;
+}
+
 export interface Pulse {
   /** For the programs that are to play there. */
   readonly env: Record<string, string>;
@@ -20,8 +28,13 @@ export interface Pulse {
   readonly stop: () => Promise<void>;
 }
 
-/** A sound server of one's own, with outputs that need no hardware; the first is the default. */
-export async function startPulse({ sinks }: { sinks: readonly Sink[] }): Promise<Pulse> {
+interface Devices {
+  readonly sinks: readonly Sink[];
+  readonly sources?: readonly Source[];
+}
+
+/** A sound server of one's own, with outputs and inputs that need no hardware; the first output is the default. */
+export async function startPulse({ sinks, sources = [] }: Devices): Promise<Pulse> {
   const folder = await mkdtemp(join(tmpdir(), "pulse-"));
   const config = join(folder, "daemon.conf");
   await writeFile(config, settings(sinks));
@@ -30,7 +43,11 @@ export async function startPulse({ sinks }: { sinks: readonly Sink[] }): Promise
     ({ name, channels, rate, format }) =>
       `module-null-sink sink_name=${name} channels=${channels} rate=${rate} format=${format ?? "float32le"} norewinds=1 sink_properties=device.description=${name}`,
   );
-  const loads = ["module-native-protocol-unix auth-cookie-enabled=0", ...modules];
+  const inputs = sources.map(
+    ({ name, of, channels }) =>
+      `module-remap-source source_name=${name} master=${of}.monitor channels=${channels} remix=${channels === 2 ? "no" : "yes"} source_properties=device.description=${name}`,
+  );
+  const loads = ["module-native-protocol-unix auth-cookie-enabled=0", ...modules, ...inputs];
   const args = [
     "-n",
     "--daemonize=no",

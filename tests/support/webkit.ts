@@ -7,6 +7,14 @@ export interface WebKitPrograms {
   readonly browser: string;
 }
 
+/** Audio may start by itself, and inputs that beep stand in for any the machine may have: nobody is asked for those. */
+const settings = [
+  "--automation",
+  "--autoplay-policy=allow",
+  "--enable-media-stream=true",
+  "--enable-mock-capture-devices=true",
+];
+
 /** WebKitGTK's small browser on a screen that nobody sees, driven by WebDriver. */
 export const webkit =
   ({ driver, browser }: WebKitPrograms): Open =>
@@ -21,7 +29,7 @@ export const webkit =
     const at = `http://127.0.0.1:${port}`;
     try {
       await waited(driver, () => asked(`${at}/status`));
-      const options = { binary: browser, args: ["--automation", "--autoplay-policy=allow"] };
+      const options = { binary: browser, args: settings };
       const capabilities = { alwaysMatch: { "webkitgtk:browserOptions": options } };
       const { sessionId } = (await asked(`${at}/session`, { capabilities })) as SessionMade;
       const session = `${at}/session/${sessionId}`;

@@ -2,7 +2,10 @@ import { renderedLevel } from "./caps.ts";
 import { ofTones } from "./of-tones.ts";
 import { scaledTo } from "./tones.ts";
 
-const pair = (low: number, high: number) =>
+/** Of each channel, hertz. */
+export const flexFrequencies = { left: [2000, 5000], right: [3000, 7000] } as const;
+
+const pair = ([low, high]: readonly [number, number]) =>
   scaledTo(renderedLevel, [
     { frequency: low, peak: 0 },
     { frequency: high, peak: 0 },
@@ -16,8 +19,8 @@ const throughout = { start: 0.1, end: 10.1, swell: 0.02 };
 export const flexTones = ofTones(
   10.2,
   [
-    { ...throughout, tones: pair(2000, 5000), left: 1, right: 0 },
-    { ...throughout, tones: pair(3000, 7000), left: 0, right: 1 },
+    { ...throughout, tones: pair(flexFrequencies.left), left: 1, right: 0 },
+    { ...throughout, tones: pair(flexFrequencies.right), left: 0, right: 1 },
   ],
   { loop: { from: 1, to: 2 } },
 );

@@ -21,14 +21,19 @@ export const comb = (begin: Hertz, step: Hertz, tones: number): readonly Tone[] 
     })),
   );
 
-const combs = {
+/** The tones of each comb, by the side it is on first. */
+export const combs = {
   left: comb(begins.left, apart, count),
   right: comb(begins.right, apart, count),
 };
-const marks: readonly Seconds[] = [0.1, 0.6];
+/** When the two clicks begin, */
+export const marks: readonly Seconds[] = [0.1, 0.6];
 const first = { start: 1, end: 5 };
 const second = { start: 5.5, end: 9.5 };
-const swell: Seconds = 0.02;
+/** the two stretches of tones, from the middle of one swell to the middle of the other, */
+export const halves = [first, second] as const;
+/** and how long they swell. */
+export const swell: Seconds = 0.02;
 
 /** Whole periods of some tones for a time: one second of them, over and over. */
 function put(channel: Float32Array, rate: Hertz, tones: readonly Tone[], when: typeof first): void {
@@ -61,7 +66,7 @@ export const multitone: Signal = {
   level: renderedLevel,
   peak: -18.1,
   stretches: () =>
-    [first, second].map(({ start, end }) => ({
+    halves.map(({ start, end }) => ({
       start: start - swell / 2,
       end: end + swell / 2,
       left: 1,

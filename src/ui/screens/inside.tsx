@@ -1,3 +1,4 @@
+import { useEffect, useState } from "preact/hooks";
 import { Board } from "./board.tsx";
 import { ComplaintScreen } from "./complaint.tsx";
 import { Curtain } from "./curtain.tsx";
@@ -29,6 +30,9 @@ export function Inside({ held }: { readonly held: Held }) {
       return <SoundOut held={held} />;
     case "sounds":
       return <Sounds held={held} />;
+    case "flex":
+    case "measure":
+      return <Measuring held={held} />;
     case "complaint":
       return <ComplaintScreen held={held} told={view.told} />;
     case "prove":
@@ -40,6 +44,18 @@ export function Inside({ held }: { readonly held: Held }) {
     default:
       return <InSession held={held} />;
   }
+}
+
+/** The screens that measure are fetched when one of them is wanted. */
+function Measuring({ held }: { readonly held: Held }) {
+  const [screens, setScreens] = useState<typeof import("./measuring-screens.tsx")>();
+  const { change } = held;
+  useEffect(() => {
+    import("./measuring-screens.tsx").then(setScreens, () =>
+      change((one) => ({ ...one, notice: "not loaded" })),
+    );
+  }, [change]);
+  return screens ? <screens.MeasuringScreens held={held} /> : null;
 }
 
 const hearPlan =
@@ -61,6 +77,8 @@ function InSession({ held }: { readonly held: Held }) {
     case "complaint":
     case "sound out":
     case "sounds":
+    case "flex":
+    case "measure":
       return null;
     case "board":
       return <Board held={session} />;

@@ -1,3 +1,5 @@
+import type { Device } from "#audio/route.ts";
+import type { FlexReturn } from "#core/measurement/flex-names.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import { add, holding, type Log, lastToTake, type Said } from "#core/session/log.ts";
 import type { Answered } from "#core/training/score.ts";
@@ -32,6 +34,10 @@ export type View =
   | { readonly screen: "prove"; readonly lead: LeadSaid }
   /** Every test sound, to be played by hand or taken away. */
   | { readonly screen: "sounds" }
+  /** A lead watched while it is bent. */
+  | { readonly screen: "flex" }
+  /** Something measured with a sound card, or out of a recording. */
+  | { readonly screen: "measure" }
   /** The ear-training round that the page holds. */
   | { readonly screen: "training" };
 
@@ -40,6 +46,14 @@ export interface RoundSoFar {
   readonly seed: number;
   readonly answered: readonly Answered[];
   readonly given?: string | undefined;
+}
+
+/** How something is hooked up to be measured; out of which output it is fed the measurer knows. */
+export interface Ways {
+  /** Left out: whatever the system records from. */
+  readonly input?: Device | undefined;
+  /** What stands at the far end: the inputs alone, or a load box before them. */
+  readonly returns: FlexReturn;
 }
 
 /** What went wrong with what is kept, or with the program itself. */
@@ -58,6 +72,8 @@ export interface Page {
   readonly notice: Notice | undefined;
   /** Whoever comes back to it goes on where they left it; it is not kept when the page is closed. */
   readonly training?: RoundSoFar;
+  /** How what is measured was hooked up last. */
+  readonly ways?: Ways;
 }
 
 export const firstPage = ({ kept, dropped }: Reading): Page => ({

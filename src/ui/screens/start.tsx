@@ -58,6 +58,15 @@ export function Start({ held }: { readonly held: Held }) {
           Train your ears: name the fault
         </button>
       </section>
+      <section class="before">
+        <h2>Measured instead of heard</h2>
+        <button type="button" class="tape" onClick={() => held.show({ screen: "measure" })}>
+          Measure with a sound card
+        </button>
+        <button type="button" class="tape" onClick={() => held.show({ screen: "flex" })}>
+          Bend a lead and watch
+        </button>
+      </section>
       <section class="rigs">
         <h2>With the gear you have</h2>
         <ul>
