@@ -29,7 +29,7 @@ const drawings: Readonly<Record<Method, () => preact.JSX.Element>> = {
   return: () => (
     <>
       <Box x={86} width={88} />
-      <path class="cord" d="M104 72V96C104 128 156 128 156 96V72" />
+      <path class="cord" d="M104 72V92C104 120 156 120 156 92V72" />
       <Socket x={104} y={70} />
       <Socket x={156} y={70} />
       <path class="glyph" d="M96 54H112M106 49L112 54L106 59M148 54H164M158 49L164 54L158 59" />

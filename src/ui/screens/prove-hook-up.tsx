@@ -31,7 +31,7 @@ export function ProveHookUp({ held, derived, lead, spelled }: AtProving) {
         ))}
       </ul>
       {lead.by === "load box" && <LoadBox {...farOf(rig.plugged, spelled)} />}
-      <Cautions bench={false} />
+      {lead.by === "ear" && <Cautions bench={false} />}
       <div class="foot">
         <button
           type="button"

@@ -1,3 +1,4 @@
+import { useMemo } from "preact/hooks";
 import type { PartKind } from "#core/parts/catalogue.ts";
 import type { Method } from "#core/proving/choice.ts";
 import { english } from "#core/words/english.ts";
@@ -6,7 +7,7 @@ import { MethodPicture } from "#ui/parts/method-picture.tsx";
 import { Roving } from "#ui/parts/roving.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
 import { Heading } from "./frame.tsx";
-import { proving } from "./prove-begun.ts";
+import { hasTwoSides, proving } from "./prove-begun.ts";
 import type { LeadSaid } from "./prove-said.ts";
 import { unseenNames } from "./prove-unseen.ts";
 import { methodWords } from "./prove-words.ts";
@@ -19,12 +20,18 @@ interface Props {
   readonly kind: PartKind;
 }
 
-/** The ways of proving that are on offer. */
-const offered: readonly Method[] = ["meter", "ear"];
+/** The ways of proving, and those of them that want a left and a right to measure. */
+const ways: readonly Method[] = ["meter", "load box", "return", "ear"];
+const ofTwoSides: readonly Method[] = ["load box", "return"];
+
+/** The ways on offer for a kind of lead. */
+const offeredFor = (kind: PartKind): readonly Method[] =>
+  ways.filter((by) => !ofTwoSides.includes(by) || hasTwoSides(kind));
 
 /** How a lead is to be proved: each way drawn, and what it cannot see. Choosing one begins a session of that lead alone. */
 export function ProveHow({ held: { change, edges }, lead, kind }: Props) {
   const spelled = leadPins(kind);
+  const offered = useMemo(() => offeredFor(kind), [kind]);
   const unseen = useUnseen(kind, offered);
   return (
     <section class="prove">

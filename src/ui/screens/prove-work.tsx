@@ -8,6 +8,7 @@ import { ProveByEar } from "./prove-by-ear.tsx";
 import { ProveHookUp } from "./prove-hook-up.tsx";
 import { ProveMeter } from "./prove-meter.tsx";
 import { ProveResult } from "./prove-result.tsx";
+import { ProveReturn } from "./prove-return.tsx";
 import { leadIn } from "./prove-said.ts";
 import type { Ready } from "./ready.ts";
 import type { Session } from "./use-session.ts";
@@ -42,9 +43,11 @@ function Proving({ held, ready, lead }: Props & Pick<AtProving, "lead">) {
   const { next } = proof;
   const key = held.page.log.length;
   if (next?.next === "read") return <ProveMeter key={key} {...at} reading={next.reading} />;
-  if (next !== undefined && !isPlugged(held)) return <ProveHookUp {...at} />;
-  if (next !== undefined) return <ProveByEar key={key} {...at} ready={ready} />;
-  return <ProveResult key={key} {...at} />;
+  const plugged = isPlugged(held);
+  if (lead.by === "return" || lead.by === "load box")
+    return <ProveReturn {...at} ready={ready} plugged={plugged} />;
+  if (next === undefined) return <ProveResult key={key} {...at} />;
+  return plugged ? <ProveByEar key={key} {...at} ready={ready} /> : <ProveHookUp {...at} />;
 }
 
 const isPlugged = ({ page: { view } }: Session): boolean =>

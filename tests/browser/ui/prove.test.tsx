@@ -4,12 +4,14 @@ import { page as tab } from "vitest/browser";
 import { holding } from "#core/session/log.ts";
 import { leadListener, meterAll, proving, readingNow } from "../support/meter.ts";
 import { button, heading, keys, open, press } from "../support/open.tsx";
+import { measuredThrough, type Wire } from "../support/returned.ts";
 import { answerOne } from "../support/walk.ts";
 
 afterEach(cleanup);
 
+type Opened = ReturnType<typeof open>;
 const body = () => document.body.textContent ?? "";
-const readings = (opened: ReturnType<typeof open>) =>
+const readings = (opened: Opened) =>
   holding(opened.log()).filter(({ entry }) => entry === "finding").length;
 
 /** From the first screen to a lead's ways of proving it. */
@@ -147,5 +149,39 @@ describe("by ear", () => {
     expect(body()).toContain("dirt of 300 Ω or less: not tested");
     await press("Measure another way");
     await expect.element(heading()).toHaveTextContent("How will you prove it?");
+  });
+});
+
+describe("by sound card", () => {
+  const wires = { good: [1, 0, 0, 1], swapped: [0, 1, 1, 0] } as const;
+
+  /** A press that starts a measurement, and what it comes to. */
+  async function measured(opened: Opened, start: string, wire: Wire) {
+    await press(start);
+    if (opened.measurer.world().doing === "finding the level")
+      opened.measurer.end({ ended: "found", found: "loud enough", level: -50 });
+    await expect.element(heading()).toHaveTextContent("Measuring");
+    opened.measurer.end(measuredThrough(wire));
+  }
+
+  test("a good one first, then one after the other, each with its result", async () => {
+    const opened = await proving("TRS lead", "load box");
+    opened.recorder.offer([{ id: "line", name: "Rack interface" }]);
+    await expect.element(heading()).toHaveTextContent("Out of the sound card");
+    expect(body()).toContain("A resistor of 33 Ω, 1 %, from the tip to a point");
+    await press("It is plugged in");
+    await press("Rack interface");
+    await press("Go on");
+    await measured(opened, "Measure the good one", wires.good);
+    await expect.element(heading()).toHaveTextContent("Now the lead in question");
+    await measured(opened, "Measure it", wires.swapped);
+    await expect.element(heading()).toHaveTextContent("Tip and ring are exchanged");
+    await expect.poll(() => readings(opened)).toBe(1);
+    expect(opened.log().at(-1)).toMatchObject({ finding: { asked: { check: "matrix" } } });
+    await press("Another lead of the same kind");
+    await press("It is plugged in");
+    await expect.poll(body).toContain("Put the next lead in");
+    await measured(opened, "Measure the next one", wires.good);
+    await expect.element(heading()).toHaveTextContent("As it should be");
   });
 });
