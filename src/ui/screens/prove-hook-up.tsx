@@ -60,7 +60,9 @@ function pluggedWords(
 ): string {
   if (part === "headphones") return "Good headphones into the amplifier, L on the left ear.";
   if (into === leadId) return "A good lead into the socket of this one.";
-  const what = part === leadId ? endWord(spelled, plug) : "That lead";
+  const [letter = "", mark] = endWord(spelled, plug).split(", ");
+  const own = mark === undefined ? letter : `The ${mark} plug of ${letter}`;
+  const what = part === leadId ? own : "That lead";
   const side = /left|right/.exec(socket)?.[0];
   if (into === "source")
     return `${what} into the ${side === undefined ? "headphone socket" : `${side} output`} of ${by === "ear" ? "what plays" : "the sound card"}.`;

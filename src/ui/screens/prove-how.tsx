@@ -21,8 +21,8 @@ interface Props {
 }
 
 /** The ways of proving, and those of them that want a left and a right to measure. */
-const ways: readonly Method[] = ["meter", "load box", "return", "ear"];
-const ofTwoSides: readonly Method[] = ["load box", "return"];
+const ways: readonly Method[] = ["meter", "return", "load box", "ear"];
+const ofTwoSides: readonly Method[] = ["return", "load box"];
 
 /** The ways on offer for a kind of lead. */
 const offeredFor = (kind: PartKind): readonly Method[] =>

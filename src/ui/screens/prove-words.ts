@@ -26,7 +26,7 @@ export const methodWords: Readonly<Record<Method, Words>> = {
   },
   "load box": {
     name: "through a load box",
-    note: "The same, with two resistors at the far end. It sees the return, too.",
+    note: "From its outputs into two resistors, and from across these into its line inputs. Half a minute.",
   },
   ear: {
     name: "by ear",
