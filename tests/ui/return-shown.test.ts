@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import type { MeasuredGains } from "#core/checks/finding.ts";
 import { measureReturn } from "#core/measurement/measured.ts";
 import { captured, type Wire } from "#tests/browser/support/returned.ts";
 import {
@@ -30,7 +31,14 @@ const healthy = taken([1, 0, 0, 1]);
 /** An interface whose right input takes half of it. */
 const lopsided = taken([1, 0, 0, 0.5]);
 
-const rounded = (gains: ReturnType<typeof matrixOf>["gains"]) =>
+/** The matrix; both inputs were heard. */
+function matrix(one: Taken, against: Taken | undefined) {
+  const told = matrixOf(one, against);
+  if (told === undefined) throw new Error("there is no matrix");
+  return told;
+}
+
+const rounded = (gains: MeasuredGains) =>
   gains.map(([re, im]) => [Number(re.toFixed(2)) + 0, Number(im.toFixed(2)) + 0]);
 
 describe("the matrix of a lead", () => {
@@ -42,7 +50,7 @@ describe("the matrix of a lead", () => {
     ["one side inverted", [1, 0, 0, -1]],
     ["right weak", [1, 0, 0, 0.5]],
   ] as const)("against a healthy one: %s", (effect, wire) => {
-    const told = matrixOf(taken(wire), healthy);
+    const told = matrix(taken(wire), healthy);
     expect(rounded(told.gains)).toEqual(wire.map((gain) => [gain, 0]));
     expect(effectIn(told)).toBe(effect);
     expect(told.error).toBeGreaterThan(0);
@@ -50,14 +58,27 @@ describe("the matrix of a lead", () => {
   });
 
   test("does not depend on how the inputs are set, nor on the level it was measured at", () => {
-    const told = matrixOf(taken([0.5, 0.5, 0.25, 0.25], -41), lopsided);
+    const told = matrix(taken([0.5, 0.5, 0.25, 0.25], -41), lopsided);
     expect(rounded(told.gains)).toEqual([0.5, 0.5, 0.5, 0.5].map((gain) => [gain, 0]));
   });
 
   test("as it comes counts against its largest gain, so that a loss of both does not show", () => {
-    const told = matrixOf(taken([0.5, 0, 0, 0.5]), undefined);
+    const told = matrix(taken([0.5, 0, 0, 0.5]), undefined);
     expect(rounded(told.gains)).toEqual([1, 0, 0, 1].map((gain) => [gain, 0]));
   });
+});
+
+test("where only one input was heard there is no matrix, and no healthy lead", () => {
+  const { channels, rate } = captured([1, 0.5, 0, 0]);
+  const measured = measureReturn({ channels: channels.slice(0, 1), rate });
+  if ("refused" in measured) throw new Error(measured.refused);
+  const one = { measured, level: -50 };
+  expect(matrixOf(one, healthy)).toBeUndefined();
+  expect(notHealthy(one)).toBe("only one input was heard");
+  expect(sideLines(shownEntries(one, healthy))).toEqual(["Left: 0.0 dB, as sent."]);
+  expect(overLines(measured)).toEqual([
+    "The right comes over into input 1, 6.0 dB under the left, the same way up.",
+  ]);
 });
 
 describe("what is said of it", () => {

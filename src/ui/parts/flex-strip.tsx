@@ -18,7 +18,10 @@ export function FlexStrip({ drawing, every, label }: Props) {
     const now = latest.current();
     if (canvas.current && now) drawFlex(canvas.current, now);
   }, []);
-  useEffect(draw);
+  // What is drawn again and again anyway is not drawn with every change beside it.
+  useEffect(() => {
+    if (every === undefined) draw();
+  });
   useEffect(() => {
     const scheme = matchMedia("(prefers-color-scheme: dark)");
     addEventListener("resize", draw);

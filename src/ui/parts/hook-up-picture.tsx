@@ -98,7 +98,7 @@ const Lead = () => (
     <text x="206" y="126">
       plug 1
     </text>
-    <text x="350" y="126">
+    <text x="334" y="126">
       plug 2
     </text>
   </>
@@ -107,12 +107,12 @@ const Lead = () => (
 /** A resistor from each side to a star point, and that on nothing but the sleeve. */
 const LoadBox = () => (
   <g class="load-box">
-    <path class="wire" d="M424 73V152M450 102V152M372 92V152H450" />
+    <path class="wire" d="M424 73V152M450 109V152M372 92V152H450" />
     {[424, 450].map((x) => (
       <rect key={x} class="resistor" x={x - 6} y="112" width="12" height="28" />
     ))}
     <circle class="knot" cx="424" cy="72" r="5" />
-    <circle class="knot" cx="450" cy="101" r="5" />
+    <circle class="knot" cx="450" cy="108" r="5" />
     <circle class="knot" cx="424" cy="152" r="5" />
     <text x="410" y="174">
       33 Ω each

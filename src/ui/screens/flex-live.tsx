@@ -5,6 +5,7 @@ import type { FlexState } from "#core/measurement/flex-watch.ts";
 import { capital } from "#core/report/phrases.ts";
 import { FlexLead } from "#ui/parts/flex-lead.tsx";
 import { FlexStrip } from "#ui/parts/flex-strip.tsx";
+import { HookUpPicture } from "#ui/parts/hook-up-picture.tsx";
 import { useLetters } from "#ui/parts/keys.ts";
 import { shown } from "./flex-tap.ts";
 import { countWords, eventWords, overNote, refusalWords } from "./flex-words.ts";
@@ -43,7 +44,10 @@ export function FlexLive({ held, bout: { tap, found }, measurer, world }: Props)
       {state && !learning ? (
         <Watched tap={tap} state={state} colour={colour} />
       ) : (
-        <GoingOut measurer={measurer} world={world} free />
+        <>
+          <HookUpPicture first={world.route.first} returns={held.page.ways?.returns ?? "joined"} />
+          <GoingOut measurer={measurer} world={world} free />
+        </>
       )}
       <div class="foot">
         <button type="button" class="main" onClick={held.silence}>
@@ -78,7 +82,7 @@ const canTick = ({ world: { route } }: Held, { route: out }: MeasurerWorld): boo
 const tickWords = (free: boolean): string =>
   free
     ? "The tick comes out where the sound for ears goes, at its own level; it starts quietly."
-    : "No tick: it would come out of the output that feeds the lead. Under Sound out another one can be chosen for ears.";
+    : "No tick: it would come out of the output that feeds the lead. On the first screen, under where the sound goes, another one can be chosen for ears.";
 
 interface ToggleProps {
   readonly on: boolean;

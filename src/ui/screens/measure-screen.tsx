@@ -32,7 +32,7 @@ export function MeasureScreen({ held }: { readonly held: Held }) {
               </span>
             </button>
           </Roving>
-          <FileDrop onFile={reading.take} />
+          {instruments && <FileDrop onFile={reading.take} />}
         </>
       ) : (
         <Recording reading={reading} />

@@ -23,11 +23,18 @@ interface Props {
 export function ReturnResult({ taken, healthy, granted, returns, children }: Props) {
   const entries = shownEntries(taken, healthy);
   const { measured } = taken;
+  const matrix = matrixOf(taken, healthy);
   const lines = [...sideLines(entries), ...overLines(measured)];
   return (
     <>
-      <Heading>{capital(english.effects[effectIn(matrixOf(taken, healthy))])}</Heading>
-      <p class="hint">That is what ears would get of it, by its gains at 1 kHz.</p>
+      <Heading>
+        {matrix ? capital(english.effects[effectIn(matrix)]) : "Only one input was heard"}
+      </Heading>
+      <p class="hint">
+        {matrix
+          ? "That is what ears would get of it, by its gains at 1 kHz."
+          : "What comes by the other one is not known: this is half of it."}
+      </p>
       <MeasuredPicture entries={entries} label={lines.join(" ")} />
       <ul class="measured-lines">
         {lines.map((line) => (
@@ -38,7 +45,6 @@ export function ReturnResult({ taken, healthy, granted, returns, children }: Pro
         {healthy
           ? "Levels of left and right are against the healthy lead, over 100 Hz to 15 kHz."
           : "As it comes: levels are against the strongest of what came, over 100 Hz to 15 kHz. What both sides lost together does not show."}
-        {measured.entries.length === 1 && " Only one input was heard."}
         {measured.stretches !== "both" &&
           " Only one of the signal's two stretches is there from end to end."}
       </p>

@@ -101,9 +101,10 @@ export interface MatrixTold {
 
 /**
  * The matrix at 1 kHz as a finding has it: against a healthy lead, where one was measured, else against the largest gain there is, so that a loss
- * of both sides does not show.
+ * of both sides does not show. Undefined where only one input was heard: what would come by the other is not known.
  */
-export function matrixOf(taken: Taken, healthy: Taken | undefined): MatrixTold {
+export function matrixOf(taken: Taken, healthy: Taken | undefined): MatrixTold | undefined {
+  if (taken.measured.entries.length < 2) return undefined;
   const own = atMidband(taken);
   const known = healthy && atMidband(healthy);
   const most = Math.max(...(known ?? own).gains.map(size));

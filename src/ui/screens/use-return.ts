@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import type { Granted } from "#audio/granted.ts";
 import type { Broken, Found, MeasurerTrouble } from "#audio/measurer.ts";
+import type { MeasuredGains } from "#core/checks/finding.ts";
 import type { NotMeasured } from "#core/measurement/return.ts";
 import type { Seconds } from "#core/units/units.ts";
 import { processedWords } from "./measure-words.ts";
@@ -31,7 +32,7 @@ export type ReturnStep =
   | { readonly at: "refused"; readonly refused: Refused }
   | { readonly at: "told"; readonly taken: Taken; readonly granted: Granted };
 
-type OnMatrix = (gains: ReturnType<typeof matrixOf>["gains"], error: number) => void;
+type OnMatrix = (gains: MeasuredGains, error: number) => void;
 
 interface Wanted {
   readonly ways: Ways;
@@ -85,10 +86,12 @@ export function useReturn(held: Held, instruments: Instruments, wanted: Wanted) 
   const [healthy, setHealthy] = useState<Taken>();
   const { ways, against, onMatrix } = wanted;
   const tell = ({ taken, granted }: { readonly taken: Taken; readonly granted: Granted }) => {
-    if (against !== "healthy" || healthy !== undefined) {
-      const told = matrixOf(taken, against === "healthy" ? healthy : undefined);
+    const known = against === "healthy" ? healthy : undefined;
+    if (against === "as it comes" || known) {
+      const told = matrixOf(taken, known);
       setStep({ at: "told", taken, granted });
-      return onMatrix(told.gains, told.error);
+      if (told) onMatrix(told.gains, told.error);
+      return;
     }
     const words = notHealthy(taken);
     if (words) return setStep(refusal({ why: "not healthy", words }));

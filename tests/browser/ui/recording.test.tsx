@@ -28,7 +28,7 @@ const ours = () => new File([signalFile("multitone", 48_000) as BlobPart], "even
 test("a recording is read with progress and measured, as it comes", async () => {
   open();
   await press("Measure with a sound card");
-  await expect.element(button(/^here:/)).toBeVisible();
+  await expect.element(tab.getByText("drop it here")).toBeVisible();
   await clean("where");
   dropped(ours());
   await expect.element(tab.getByRole("progressbar")).toBeVisible();
@@ -50,7 +50,7 @@ test("a recording is let go when stopped", async () => {
   const [recorder, measurer] = [createFakeRecorder(), createFakeMeasurer()];
   open({ instruments: { recorder, measurer, judging, reading } });
   await press("Measure with a sound card");
-  await expect.element(button(/^here:/)).toBeVisible();
+  await expect.element(tab.getByText("drop it here")).toBeVisible();
   dropped(new File([], "evening.wav"));
   await expect.poll(body).toContain("30 % of evening.wav");
   await clean("reading");
@@ -61,7 +61,7 @@ test("a recording is let go when stopped", async () => {
 test("what is no recording says why, and another can be chosen", async () => {
   open();
   await press("Measure with a sound card");
-  await expect.element(button(/^here:/)).toBeVisible();
+  await expect.element(tab.getByText("drop it here")).toBeVisible();
   dropped(new File(["Levels of tonight: all fine."], "levels.wav"));
   await expect.element(heading()).toHaveTextContent("levels.wav cannot be read");
   expect(body()).toContain("This is no WAV");

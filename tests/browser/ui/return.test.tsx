@@ -54,6 +54,19 @@ describe("through a lead", () => {
     expect(body()).toContain("What both sides lost together does not show.");
   });
 
+  test("by one input it is half of it, and said so", async () => {
+    const opened = await hookedUp("Measure with a sound card");
+    await press(/^as it comes/);
+    await press("Measure it");
+    opened.measurer.end({ ended: "found", found: "loud enough", level: -50 });
+    await expect.element(heading()).toHaveTextContent("Measuring");
+    const whole = measuredThrough([1, 0.1, 0, 1]);
+    if (whole.ended !== "measured") return;
+    const channels = whole.capture.channels.slice(0, 1);
+    opened.measurer.end({ ...whole, capture: { ...whole.capture, channels } });
+    await expect.element(heading()).toHaveTextContent("Only one input was heard");
+  });
+
   test("one that is not healthy will not do for a good one, and can be measured as it comes", async () => {
     const opened = await hookedUp("Measure with a sound card");
     await measured(opened, "Measure the good one", [0, 0, 0, 1]);
