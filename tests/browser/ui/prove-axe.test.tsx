@@ -39,6 +39,10 @@ describe.each(["dark", "light"] as const)("%s", (scheme) => {
     await meterAll(opened, { kind: "insert Y", fault: "lead / body / tip and ring exchanged" });
     await clean("what is wrong");
     await press("Measure another way");
+    await press(/^through a load box/);
+    await expect.element(heading()).toHaveTextContent("into the load box");
+    await clean("the load box");
+    await press("back");
     await press(/^by ear/);
     await expect.element(heading()).toHaveTextContent("Put it between gear");
     await clean("plugged in between good gear");
