@@ -8,6 +8,17 @@ import "#ui/style.css";
 
 const chance = () => crypto.getRandomValues(new Uint32Array(1))[0] ?? 0;
 
+const instruments = async () => {
+  const [{ createRecorder }, { createMeasurer }, { judging }, { measuring }] = await Promise.all([
+    import("#audio/web-recorder.ts"),
+    import("#audio/web-measurer.ts"),
+    import("#worker/judging.ts"),
+    import("#worker/measuring.ts"),
+  ]);
+  const recorder = createRecorder();
+  return { recorder, measurer: createMeasurer(recorder), judging, reading: measuring };
+};
+
 const root = document.getElementById("app");
 if (root === null) throw new Error("the page has no place for the program");
 render(
@@ -16,6 +27,7 @@ render(
     store={createStore(() => localStorage)}
     outputs={createOutputs()}
     packing={packing}
+    instruments={instruments}
     decode={(file, rate) => import("#audio/decode.ts").then((audio) => audio.decode(file, rate))}
     now={Date.now}
     chance={chance}

@@ -76,7 +76,15 @@ const layers: Record<string, readonly string[]> = {
   worker: ["core", "pack", "recording"],
   storage: ["core/session", "core/rig", "core/checks"],
   "ui/parts": ["core", "preact"],
-  "ui/screens": ["core", "ui/parts", "preact", "type audio", "type storage", "type worker"],
+  "ui/screens": [
+    "core",
+    "recording",
+    "ui/parts",
+    "preact",
+    "type audio",
+    "type storage",
+    "type worker",
+  ],
   "main.tsx": ["core", "audio", "worker", "storage", "ui", "preact"],
   cli: ["core", "pack", "recording", "node", "zod"],
 };

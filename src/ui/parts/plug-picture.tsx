@@ -31,6 +31,18 @@ const metals: Readonly<Record<PlugKind, (half: number) => readonly Metal[]>> = {
   link: () => [],
 };
 
+/** Where a probe meets a contact of a plug that looks to the west: along from its tip, and aside of its middle. */
+export function contactSpot(
+  kind: PlugKind,
+  contact: Contact,
+): readonly [along: number, aside: number] {
+  const metal = metals[kind](7.5).find((one) => one.contact === contact);
+  if (metal === undefined) throw new RangeError(`a ${kind} plug has no ${contact}`);
+  const { from, to, half, aside = 0 } = metal;
+  // The shell of an RCA stands before its pin: it is touched at its rim.
+  return contact === "sleeve" && kind === "RCA" ? [to - 6, half] : [(from + to) / 2, aside];
+}
+
 interface Props {
   readonly kind: PlugKind;
   readonly size?: JackSize | undefined;

@@ -7,7 +7,7 @@ import { type Edges, type Held, usePage } from "./use-page.ts";
 /** The whole page: one screen of it at a time. */
 export function App(edges: Edges) {
   const held = usePage(edges);
-  useKeys(edges.player.silence);
+  useKeys(held.silence);
   const Inside = useInside(held);
   return (
     <Frame held={held}>

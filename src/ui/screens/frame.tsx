@@ -4,6 +4,7 @@ import type { Trouble } from "#audio/world.ts";
 import { useArrival } from "#ui/parts/use-arrival.ts";
 import { unsaid } from "./complaint-told.ts";
 import type { View } from "./page.ts";
+import { saidBefore } from "./prove-said.ts";
 import type { Held } from "./use-page.ts";
 import { noticeWords, troubleWords } from "./words.ts";
 
@@ -13,11 +14,12 @@ interface Props {
 }
 
 /** Silence in its corner, what the world has to say, and the screen. */
-export function Frame({ held: { page, world, edges, show }, children }: Props) {
+export function Frame({ held, children }: Props) {
+  const { page, world, measuring, show } = held;
   const away = page.view.screen !== "start" && page.view.screen !== "board";
   const back = backFrom(page.view);
   return (
-    <div class={world.playing ? "page playing" : "page"}>
+    <div class={world.playing || measuring ? "page playing" : "page"}>
       <header class="top">
         {away && (
           <button type="button" class="quiet back" onClick={() => show(back)}>
@@ -27,12 +29,7 @@ export function Frame({ held: { page, world, edges, show }, children }: Props) {
             {back.screen === "board" ? "board" : "back"}
           </button>
         )}
-        <button
-          type="button"
-          class="silence"
-          aria-keyshortcuts="Escape"
-          onClick={edges.player.silence}
-        >
+        <button type="button" class="silence" aria-keyshortcuts="Escape" onClick={held.silence}>
           Silence{" "}
           <span class="key" aria-hidden="true">
             Esc
@@ -51,11 +48,15 @@ export function Frame({ held: { page, world, edges, show }, children }: Props) {
 function backFrom(view: View): View {
   if (view.screen === "sound out") return view.from;
   if (view.screen === "listen" && view.plan) return { screen: "plan", plan: view.plan };
+  if (view.screen === "prove") {
+    const lead = saidBefore(view.lead);
+    return lead ? { screen: "prove", lead } : { screen: "start" };
+  }
   if (view.screen === "complaint") {
     const told = unsaid(view.told);
     return told ? { screen: "complaint", told } : { screen: "start" };
   }
-  return ["plan", "listen", "training", "sounds"].includes(view.screen)
+  return ["plan", "listen", "training", "sounds", "flex", "measure"].includes(view.screen)
     ? { screen: "start" }
     : { screen: "board" };
 }

@@ -1,3 +1,4 @@
+import { useEffect, useState } from "preact/hooks";
 import { Board } from "./board.tsx";
 import { ComplaintScreen } from "./complaint.tsx";
 import { Curtain } from "./curtain.tsx";
@@ -7,6 +8,8 @@ import type { Plan } from "./plan.ts";
 import { rigFor } from "./plan-foresee.ts";
 import { PlanScreen } from "./plan-screen.tsx";
 import { PositionScreen } from "./position-screen.tsx";
+import { ProveChoice } from "./prove-choice.tsx";
+import { ProveWork } from "./prove-work.tsx";
 import { SoundOut } from "./sound-out.tsx";
 import { Sounds } from "./sounds.tsx";
 import { Training } from "./training.tsx";
@@ -27,11 +30,32 @@ export function Inside({ held }: { readonly held: Held }) {
       return <SoundOut held={held} />;
     case "sounds":
       return <Sounds held={held} />;
+    case "flex":
+    case "measure":
+      return <Measuring held={held} />;
     case "complaint":
       return <ComplaintScreen held={held} told={view.told} />;
+    case "prove":
+      return view.lead.by === undefined ? (
+        <ProveChoice held={held} lead={view.lead} />
+      ) : (
+        <InSession held={held} />
+      );
     default:
       return <InSession held={held} />;
   }
+}
+
+/** The screens that measure are fetched when one of them is wanted. */
+function Measuring({ held }: { readonly held: Held }) {
+  const [screens, setScreens] = useState<typeof import("./measuring-screens.tsx")>();
+  const { change } = held;
+  useEffect(() => {
+    import("./measuring-screens.tsx").then(setScreens, () =>
+      change((one) => ({ ...one, notice: "not loaded" })),
+    );
+  }, [change]);
+  return screens ? <screens.MeasuringScreens held={held} /> : null;
 }
 
 const hearPlan =
@@ -53,6 +77,8 @@ function InSession({ held }: { readonly held: Held }) {
     case "complaint":
     case "sound out":
     case "sounds":
+    case "flex":
+    case "measure":
       return null;
     case "board":
       return <Board held={session} />;
@@ -60,6 +86,8 @@ function InSession({ held }: { readonly held: Held }) {
       return ready ? (
         <PositionScreen held={session} ready={ready} position={page.view.position} />
       ) : null;
+    case "prove":
+      return ready ? <ProveWork held={session} ready={ready} /> : null;
     case "hands up":
       return ready ? <HandsUp held={session} ready={ready} /> : null;
     case "curtain":

@@ -1,9 +1,12 @@
+import type { Device } from "#audio/route.ts";
+import type { FlexReturn } from "#core/measurement/flex-names.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import { add, holding, type Log, lastToTake, type Said } from "#core/session/log.ts";
 import type { Answered } from "#core/training/score.ts";
 import type { Reading } from "#storage/store.ts";
 import type { Told } from "./complaint-told.ts";
 import type { Plan } from "./plan.ts";
+import { type LeadSaid, leadIn } from "./prove-said.ts";
 
 export type View =
   | { readonly screen: "start" }
@@ -27,8 +30,14 @@ export type View =
   | { readonly screen: "complaint"; readonly told: Told }
   /** Which output plays; and where one came from. */
   | { readonly screen: "sound out"; readonly from: View }
+  /** A lead to be proved, as far as it was said. */
+  | { readonly screen: "prove"; readonly lead: LeadSaid }
   /** Every test sound, to be played by hand or taken away. */
   | { readonly screen: "sounds" }
+  /** A lead watched while it is bent. */
+  | { readonly screen: "flex" }
+  /** Something measured with a sound card, or out of a recording. */
+  | { readonly screen: "measure" }
   /** The ear-training round that the page holds. */
   | { readonly screen: "training" };
 
@@ -37,6 +46,14 @@ export interface RoundSoFar {
   readonly seed: number;
   readonly answered: readonly Answered[];
   readonly given?: string | undefined;
+}
+
+/** How something is hooked up to be measured; out of which output it is fed the measurer knows. */
+export interface Ways {
+  /** Left out: whatever the system records from. */
+  readonly input?: Device | undefined;
+  /** What stands at the far end: the inputs alone, or a load box before them. */
+  readonly returns: FlexReturn;
 }
 
 /** What went wrong with what is kept, or with the program itself. */
@@ -55,6 +72,8 @@ export interface Page {
   readonly notice: Notice | undefined;
   /** Whoever comes back to it goes on where they left it; it is not kept when the page is closed. */
   readonly training?: RoundSoFar;
+  /** How what is measured was hooked up last. */
+  readonly ways?: Ways;
 }
 
 export const firstPage = ({ kept, dropped }: Reading): Page => ({
@@ -99,4 +118,10 @@ export const dropped = (page: Page): Page => ({
 export function rigIn(log: Log): Rig | undefined {
   const drawing = holding(log).findLast(({ entry }) => entry === "drawing");
   return drawing?.entry === "drawing" ? drawing.rig : undefined;
+}
+
+/** Where a session of a rig goes on: at its board, or on the bench where it proves a lead. */
+export function goingOn(rig: Rig): View {
+  const lead = leadIn(rig);
+  return lead === undefined ? { screen: "board" } : { screen: "prove", lead };
 }

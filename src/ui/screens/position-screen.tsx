@@ -34,7 +34,8 @@ export function PositionScreen(props: AtPosition) {
   );
 }
 
-function Needed({ advice, ...props }: AtPosition & { readonly advice: Advice }) {
+/** The one thing to do now. */
+export function Needed({ advice, ...props }: AtPosition & { readonly advice: Advice }) {
   switch (advice.advice) {
     case "healthy":
       return <Healthy {...props} />;

@@ -3,7 +3,7 @@ import { builtInRigs, straightIn } from "#core/rig/rigs.ts";
 import { lastToTake } from "#core/session/log.ts";
 import { StartPicture } from "#ui/parts/start-picture.tsx";
 import { Heading } from "./frame.tsx";
-import { rigIn } from "./page.ts";
+import { goingOn, rigIn } from "./page.ts";
 import type { Held } from "./use-page.ts";
 
 /** The first screen: what this is, and a rig to try. */
@@ -24,6 +24,12 @@ export function Start({ held }: { readonly held: Held }) {
           onClick={() => held.show({ screen: "complaint", told: {} })}
         >
           One dead ear, no voice, hollow, or hum
+        </button>
+      </section>
+      <section class="before">
+        <h2>On the bench</h2>
+        <button type="button" class="tape" onClick={() => held.show({ screen: "prove", lead: {} })}>
+          Prove a lead
         </button>
       </section>
       <section class="before">
@@ -50,6 +56,15 @@ export function Start({ held }: { readonly held: Held }) {
         </button>
         <button type="button" class="tape" onClick={() => train(held)}>
           Train your ears: name the fault
+        </button>
+      </section>
+      <section class="before">
+        <h2>Measured instead of heard</h2>
+        <button type="button" class="tape" onClick={() => held.show({ screen: "measure" })}>
+          Measure with a sound card
+        </button>
+        <button type="button" class="tape" onClick={() => held.show({ screen: "flex" })}>
+          Bend a lead and watch
         </button>
       </section>
       <section class="rigs">
@@ -111,7 +126,7 @@ function GoOn({ held: { page, show } }: { readonly held: Held }) {
   return (
     <section class="go-on">
       <h2>Where you were</h2>
-      <button type="button" class="tape" onClick={() => show({ screen: "board" })}>
+      <button type="button" class="tape" onClick={() => show(goingOn(rig))}>
         Go on with the last session
       </button>
       <p>

@@ -10,6 +10,7 @@ import type { Hertz } from "#core/units/units.ts";
 import type { Store } from "#storage/store.ts";
 import type { Packing } from "#worker/packing.ts";
 import { begun, firstPage, type Page, type View } from "./page.ts";
+import { type Instruments, useBench } from "./use-instruments.ts";
 import { useWorld } from "./use-world.ts";
 
 /** Everything outside the page, handed in. */
@@ -18,6 +19,8 @@ export interface Edges {
   readonly store: Store;
   readonly outputs: Outputs;
   readonly packing: Packing;
+  /** All that measures, fetched when it is wanted. */
+  readonly instruments: () => Promise<Instruments>;
   /** A sound file of the listener's own, at a sampling rate. */
   readonly decode: (file: Blob, rate: Hertz) => Promise<OwnSound | NoFile>;
   /** Milliseconds since 1970. */
@@ -31,6 +34,13 @@ export interface Held {
   readonly page: Page;
   readonly world: World;
   readonly edges: Edges;
+  /** What measures; undefined until it was wanted and has come. */
+  readonly instruments: Instruments | undefined;
+  readonly fetchInstruments: () => void;
+  /** Something for instruments is played, or an input is open. */
+  readonly measuring: boolean;
+  /** Whatever sounds and whatever listens ends. */
+  readonly silence: () => void;
   /** Begins a session with real gear. */
   readonly begin: (rig: Rig) => void;
   /** Begins one with the bench rig of a number, or of one drawn by chance. */
@@ -48,6 +58,13 @@ export function usePage(edges: Edges): Held {
   const { player, store, now, chance } = edges;
   const [page, change] = useState(() => firstPage(store.read()));
   const world = useWorld(player);
+  const bench = useBench(edges.instruments, () =>
+    change((one) => ({ ...one, notice: "not loaded" })),
+  );
+  const silence = () => {
+    player.silence();
+    bench.instruments?.measurer.silence();
+  };
   const { log, seed } = page;
   useEffect(() => {
     if (log.length > 0 && !store.keep({ log, seed }))
@@ -58,12 +75,14 @@ export function usePage(edges: Edges): Held {
     page,
     world,
     edges,
+    ...bench,
+    silence,
     change,
     begin: (rig) => change((one) => begun(one, rig, undefined, now())),
     bench: (number = 1 + (chance() % benchNumbers)) =>
       change((one) => begun(one, benchRig, number, now())),
     show: (view) => {
-      player.silence();
+      silence();
       change((one) => ({ ...one, view }));
     },
   };

@@ -1,6 +1,6 @@
 import { derive } from "#core/session/derive.ts";
 import type { Said } from "#core/session/log.ts";
-import { dropped, entered, type Page, tookBack } from "./page.ts";
+import { dropped, entered, type Page, rigIn, tookBack } from "./page.ts";
 import { type Ready, useReady } from "./ready.ts";
 import type { Held } from "./use-page.ts";
 
@@ -30,10 +30,17 @@ export function useSession(held: Held): Session {
 }
 
 /** Whether the position in hand needs no hand on the gear any more: then sound may be played again. */
-function asksForSound({ log, view }: Page): boolean {
-  if (view.screen !== "position") return false;
-  const advice = derive(log)?.standing(view.position).advice;
+function asksForSound(page: Page): boolean {
+  const position = inHand(page);
+  if (position === undefined) return false;
+  const advice = derive(page.log)?.standing(position).advice;
   return advice?.advice === "ask"
     ? !["look", "twist"].includes(advice.option.asked.check)
     : advice?.advice === "healthy";
+}
+
+/** The position that is listened at. Where a lead is proved by ear, its rig has one. */
+function inHand({ log, view }: Page): string | undefined {
+  if (view.screen === "prove" && view.lead.by === "ear") return rigIn(log)?.positions[0]?.id;
+  return view.screen === "position" ? view.position : undefined;
 }

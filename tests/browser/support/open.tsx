@@ -1,23 +1,32 @@
 import { cleanup, render } from "@testing-library/preact";
 import { page as tab, userEvent } from "vitest/browser";
 import { decode } from "#audio/decode.ts";
+import { createFakeMeasurer } from "#audio/fake-measurer.ts";
 import { createFakePlayer } from "#audio/fake-player.ts";
+import { createFakeRecorder } from "#audio/fake-recorder.ts";
 import { createOutputs } from "#audio/outputs.ts";
 import type { Log } from "#core/session/log.ts";
 import { createMemoryStorage } from "#storage/memory-storage.ts";
 import { createStore } from "#storage/store.ts";
 import { App } from "#ui/screens/app.tsx";
+import type { Instruments } from "#ui/screens/use-instruments.ts";
+import { judging } from "#worker/judging.ts";
+import { measuring } from "#worker/measuring.ts";
 import { packing } from "#worker/packing.ts";
 import "#ui/style.css";
 
-/** The page with a player that makes no sound, in an empty storage unless one is handed in. */
+/** The page with a player that makes no sound and a measurer that hears what it is told, in an empty storage unless one is handed in. */
 export function open({
   storage = createMemoryStorage(),
   seeds = [] as readonly number[],
   outputs = createOutputs(),
+  instruments = undefined as Instruments | undefined,
 } = {}) {
   cleanup();
   const player = createFakePlayer();
+  const recorder = createFakeRecorder();
+  const measurer = createFakeMeasurer();
+  const fakes = { recorder, measurer, judging, reading: measuring };
   let time = 0;
   let drawn = 0;
   render(
@@ -26,13 +35,14 @@ export function open({
       store={createStore(() => storage)}
       outputs={outputs}
       packing={packing}
+      instruments={async () => instruments ?? fakes}
       now={() => ++time}
       decode={decode}
       chance={() => seeds[drawn++ % seeds.length] ?? 0}
     />,
   );
   const log = () => JSON.parse(storage.getItem("leftwright.log") ?? "[]") as Log;
-  return { player, storage, log };
+  return { player, recorder, measurer, storage, log };
 }
 
 export const button = (name: string | RegExp) =>

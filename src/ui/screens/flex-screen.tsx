@@ -1,0 +1,62 @@
+import { FlexLive } from "./flex-live.tsx";
+import { FlexResult } from "./flex-result.tsx";
+import { Heading } from "./frame.tsx";
+import { FindingLevel } from "./measure-level.tsx";
+import { Prepare, useWays } from "./measure-prepare.tsx";
+import { whyBefore } from "./measure-words.ts";
+import { useFlex } from "./use-flex.ts";
+import { type Instruments, useInstruments, useMeasurer } from "./use-instruments.ts";
+import type { Held } from "./use-page.ts";
+
+/** A lead is watched while it is bent: every moment at which something in it lets go. */
+export function FlexScreen({ held }: { readonly held: Held }) {
+  const instruments = useInstruments(held);
+  return (
+    <section class="measure flex">
+      {instruments ? (
+        <Flex held={held} instruments={instruments} />
+      ) : (
+        <Heading>Bend a lead and watch</Heading>
+      )}
+    </section>
+  );
+}
+
+interface Props {
+  readonly held: Held;
+  readonly instruments: Instruments;
+}
+
+function Flex({ held, instruments }: Props) {
+  const { measurer } = instruments;
+  const { ways } = useWays(held);
+  const world = useMeasurer(measurer);
+  const bout = useFlex(held, measurer, ways);
+  switch (bout.phase) {
+    case "level":
+      return <FindingLevel held={held} measurer={measurer} world={world} returns={ways.returns} />;
+    case "watching":
+      return <FlexLive held={held} bout={bout} measurer={measurer} world={world} />;
+    case "over":
+      return <FlexResult bout={bout} trouble={world.trouble} />;
+    case "before":
+      return (
+        <Prepare
+          held={held}
+          instruments={instruments}
+          title="Put the lead between the output and the input"
+          hint="Then bend it along its length while four tones run through it. Whatever lets go for 2 ms or more is told: when, for how long, and which wire."
+          trouble={whyBefore(world.trouble, bout.found)}
+        >
+          <div class="foot">
+            <button type="button" class="main" onClick={() => bout.start(false)}>
+              Start quietly
+            </button>
+            <button type="button" class="quiet" onClick={() => bout.start(true)}>
+              I raise it by hand
+            </button>
+          </div>
+        </Prepare>
+      );
+  }
+}

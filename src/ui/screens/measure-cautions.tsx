@@ -1,0 +1,15 @@
+import { emergency } from "./words.ts";
+
+/** Before something for instruments is played. */
+export const InstrumentCautions = () => (
+  <ul class="cautions">
+    <li>Headphones off and laid down: this is for instruments, and nobody listens to it.</li>
+    <li>Nothing else on this output: PA, stream and recorder off it. Phantom power (48 V) off.</li>
+    <li>Direct monitoring off in the interface, or the input feeds the output and it howls.</li>
+    <li>
+      It starts quietly. The input is open, and its light on, only while it measures; nothing of it
+      is kept.
+    </li>
+    <li>{emergency}</li>
+  </ul>
+);

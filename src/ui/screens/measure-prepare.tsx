@@ -1,0 +1,74 @@
+import type { ComponentChildren } from "preact";
+import { useState } from "preact/hooks";
+import { HookUpPicture } from "#ui/parts/hook-up-picture.tsx";
+import { Heading } from "./frame.tsx";
+import { InstrumentCautions } from "./measure-cautions.tsx";
+import { ChooseWays, Returns } from "./measure-hook-up.tsx";
+import { Names, useDevices } from "./measure-names.tsx";
+import type { Ways } from "./page.ts";
+import { type Instruments, useMeasurer } from "./use-instruments.ts";
+import type { Held } from "./use-page.ts";
+
+interface Props {
+  readonly held: Held;
+  readonly instruments: Instruments;
+  /** Said over the picture of how it is plugged, and under. */
+  readonly title: string;
+  readonly hint: string;
+  /** Why the last try led to nothing. */
+  readonly trouble: string | undefined;
+  /** What else is asked, and the press that starts. */
+  readonly children: ComponentChildren;
+}
+
+/** How it is hooked up, as it was left; what stands at the far end can be said. */
+export function useWays({ page, change }: Held) {
+  const ways: Ways = page.ways ?? { returns: "joined" };
+  return { ways, onWays: (next: Ways) => change((one) => ({ ...one, ways: next })) };
+}
+
+/** One question after the other until it can start: the names, the two ends, and then how to plug it, with its cautions. */
+export function Prepare({ held, instruments, title, hint, trouble, children }: Props) {
+  const { recorder, measurer } = instruments;
+  const { devices, ask } = useDevices(recorder, held.edges.outputs);
+  const [without, setWithout] = useState(false);
+  const [chosen, setChosen] = useState(held.page.ways !== undefined);
+  const { ways, onWays } = useWays(held);
+  const world = useMeasurer(measurer);
+  if (devices === undefined) return <Heading key="wait">{title}</Heading>;
+  if (devices.inputs.length === 0 && !without && !chosen)
+    return (
+      <>
+        <Heading key="names">May the page see your inputs by name?</Heading>
+        <Names devices={devices} onAsk={ask} onWithout={() => setWithout(true)} />
+      </>
+    );
+  if (!chosen) {
+    const next = () => {
+      onWays(ways);
+      setChosen(true);
+    };
+    return <ChooseWays {...{ held, measurer, world, devices, ways, onWays }} onNext={next} />;
+  }
+  return (
+    <>
+      {trouble && (
+        <p class="message" role="alert">
+          {trouble}
+        </p>
+      )}
+      <Heading key="plug">{title}</Heading>
+      <p class="hint">{hint}</p>
+      <HookUpPicture first={world.route.first} returns={ways.returns} />
+      <p class="from-to">
+        {`Out of ${world.route.device?.name ?? "whatever the system plays to"}, back into ${ways.input?.name ?? "whatever the system records from"}.`}{" "}
+        <button type="button" class="quiet" onClick={() => setChosen(false)}>
+          others
+        </button>
+      </p>
+      <InstrumentCautions />
+      <Returns ways={ways} onWays={onWays} />
+      {children}
+    </>
+  );
+}

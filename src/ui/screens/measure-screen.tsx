@@ -1,0 +1,42 @@
+import { useState } from "preact/hooks";
+import { HookUpPicture } from "#ui/parts/hook-up-picture.tsx";
+import { Roving } from "#ui/parts/roving.tsx";
+import { Heading } from "./frame.tsx";
+import { FileDrop, Recording, useReading } from "./measure-recording.tsx";
+import { ReturnMeasure } from "./return-measure.tsx";
+import { useInstruments } from "./use-instruments.ts";
+import type { Held } from "./use-page.ts";
+
+/** Measured with this computer's own output and input; or out of a recording that was made elsewhere. */
+export function MeasureScreen({ held }: { readonly held: Held }) {
+  const [here, setHere] = useState(false);
+  const instruments = useInstruments(held);
+  const reading = useReading(instruments, held.silence);
+  if (here)
+    return (
+      <section class="measuring">
+        <ReturnMeasure held={held} onMatrix={() => {}} />
+      </section>
+    );
+  return (
+    <section class="measure">
+      {reading.state.at === "rest" ? (
+        <>
+          <Heading key="where">Measured here, or recorded elsewhere?</Heading>
+          <Roving label="Where" kind="points where">
+            <button type="button" class="point" onClick={() => setHere(true)}>
+              <HookUpPicture first={0} returns="joined" silent />
+              <span>
+                here: out of this computer, through the lead, and back in
+                <small>any output and input with two sides; best an interface's own</small>
+              </span>
+            </button>
+          </Roving>
+          {instruments && <FileDrop onFile={reading.take} />}
+        </>
+      ) : (
+        <Recording reading={reading} />
+      )}
+    </section>
+  );
+}

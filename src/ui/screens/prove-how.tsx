@@ -1,0 +1,69 @@
+import { useMemo } from "preact/hooks";
+import type { PartKind } from "#core/parts/catalogue.ts";
+import type { Method } from "#core/proving/choice.ts";
+import { english } from "#core/words/english.ts";
+import { leadPins } from "#ui/parts/lead-pins.ts";
+import { MethodPicture } from "#ui/parts/method-picture.tsx";
+import { Roving } from "#ui/parts/roving.tsx";
+import { Tape } from "#ui/parts/tape.tsx";
+import { Heading } from "./frame.tsx";
+import { hasTwoSides, proving } from "./prove-begun.ts";
+import type { LeadSaid } from "./prove-said.ts";
+import { unseenNames } from "./prove-unseen.ts";
+import { methodWords } from "./prove-words.ts";
+import type { Held } from "./use-page.ts";
+import { useUnseen } from "./use-unseen.ts";
+
+interface Props {
+  readonly held: Held;
+  readonly lead: LeadSaid;
+  readonly kind: PartKind;
+}
+
+/** The ways of proving, and those of them that want a left and a right to measure. */
+const ways: readonly Method[] = ["meter", "return", "load box", "ear"];
+const ofTwoSides: readonly Method[] = ["return", "load box"];
+
+/** The ways on offer for a kind of lead. */
+const offeredFor = (kind: PartKind): readonly Method[] =>
+  ways.filter((by) => !ofTwoSides.includes(by) || hasTwoSides(kind));
+
+/** How a lead is to be proved: each way drawn, and what it cannot see. Choosing one begins a session of that lead alone. */
+export function ProveHow({ held: { change, edges }, lead, kind }: Props) {
+  const spelled = leadPins(kind);
+  const offered = useMemo(() => offeredFor(kind), [kind]);
+  const unseen = useUnseen(kind, offered);
+  return (
+    <section class="prove">
+      <Tape>{english.patching.kinds[kind].name}</Tape>
+      <Heading>How will you prove it?</Heading>
+      <Roving label="ways of proving it" kind="picks ways-to-prove">
+        {offered.map((by) => (
+          <button
+            key={by}
+            type="button"
+            class="pick"
+            onClick={() => change((page) => proving(page, { ...lead, kind, by }, edges.now()))}
+          >
+            <MethodPicture by={by} />
+            <span class="tape">{methodWords[by].name}</span>
+            <span class="note">{methodWords[by].note}</span>
+            <CannotSee names={unseen[by] && unseenNames(spelled, unseen[by])} />
+          </button>
+        ))}
+      </Roving>
+    </section>
+  );
+}
+
+/** Beneath a way of proving, what it does not see of this lead; nothing until that is worked out. */
+const CannotSee = ({ names }: { readonly names: readonly string[] | undefined }) => (
+  <span class="cannot-see">
+    {names === undefined
+      ? "…"
+      : `It cannot see: ${names.slice(0, mostNamed).join("; ")}${names.length > mostNamed ? `; and ${names.length - mostNamed} more` : ""}.`}
+  </span>
+);
+
+/** So many things are named beneath a way; the result names all of them. */
+const mostNamed = 4;

@@ -1,0 +1,57 @@
+import { useEffect, useState } from "preact/hooks";
+import type { MeasuredGains } from "#core/checks/finding.ts";
+import { provedAt } from "#core/proving/lead-rig.ts";
+import { Needed } from "./position-screen.tsx";
+import { ProveHookUp } from "./prove-hook-up.tsx";
+import { ProveResult } from "./prove-result.tsx";
+import type { AtProving } from "./prove-work.tsx";
+import type { Ready } from "./ready.ts";
+
+type Props = AtProving & { readonly ready: Ready; readonly plugged: boolean };
+
+/**
+ * A lead out of a sound card and back in: plugged, measured, and what comes of it. What measures stays in its place from lead to lead, since it holds
+ * the good one that the others are measured against.
+ */
+export function ProveReturn(at: Props) {
+  const { held, derived, proof, plugged } = at;
+  const [before, setBefore] = useState(false);
+  const screens = useMeasuringScreens(held);
+  const { next } = proof;
+  const asks = plugged && next?.next === "ask" && next.asked.check === "matrix";
+  const onMatrix = (gains: MeasuredGains, error: number) => {
+    setBefore(true);
+    const asked = { check: "matrix", position: provedAt } as const;
+    held.enter({ entry: "finding", finding: { asked, gains, error } });
+  };
+  return (
+    <>
+      <section class="prove measuring" hidden={!asks}>
+        {before && derived.happenings.length === 0 && (
+          <p class="move">Put the next lead in, and measure it. What stands here is of the last.</p>
+        )}
+        {screens && <screens.MeasuringScreens held={held} onMatrix={onMatrix} />}
+      </section>
+      {!asks && <Beside key={held.page.log.length} {...at} />}
+    </>
+  );
+}
+
+/** What measures is fetched when it is wanted. */
+function useMeasuringScreens({ change }: AtProving["held"]) {
+  const [screens, setScreens] = useState<typeof import("./measuring-screens.tsx")>();
+  useEffect(() => {
+    import("./measuring-screens.tsx").then(setScreens, () =>
+      change((one) => ({ ...one, notice: "not loaded" })),
+    );
+  }, [change]);
+  return screens;
+}
+
+/** What is to be seen while nothing is measured. */
+function Beside({ ready, plugged, ...at }: Props) {
+  if (at.proof.next === undefined) return <ProveResult {...at} />;
+  if (!plugged) return <ProveHookUp {...at} />;
+  const { advice } = at.derived.standing(provedAt);
+  return <Needed held={at.held} ready={ready} position={provedAt} advice={advice} />;
+}

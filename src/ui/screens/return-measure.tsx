@@ -1,0 +1,87 @@
+import { useState } from "preact/hooks";
+import type { MeasuredGains } from "#core/checks/finding.ts";
+import { Roving } from "#ui/parts/roving.tsx";
+import { Heading } from "./frame.tsx";
+import { Prepare, useWays } from "./measure-prepare.tsx";
+import { whyBefore } from "./measure-words.ts";
+import { type ReturnStepProps, ReturnSteps } from "./return-steps.tsx";
+import { type Instruments, useInstruments } from "./use-instruments.ts";
+import type { Held } from "./use-page.ts";
+import { type Against, useReturn } from "./use-return.ts";
+
+interface Props {
+  readonly held: Held;
+  /** A lead was measured: its gains at 1 kHz as a finding has them, and one standard deviation of each part. Called once each time. */
+  readonly onMatrix: (gains: MeasuredGains, error: number) => void;
+}
+
+/** What lies between an output and an input of this computer, measured: from the hook-up to the result. */
+export function ReturnMeasure({ held, onMatrix }: Props) {
+  const instruments = useInstruments(held);
+  return (
+    <div class="measure">
+      {instruments ? (
+        <Return held={held} instruments={instruments} onMatrix={onMatrix} />
+      ) : (
+        <Heading>Measure with a sound card</Heading>
+      )}
+    </div>
+  );
+}
+
+function Return({ held, instruments, onMatrix }: Props & { readonly instruments: Instruments }) {
+  const [against, setAgainst] = useState<Against>("healthy");
+  const { ways } = useWays(held);
+  const bout = useReturn(held, instruments, { ways, against, onMatrix });
+  const props = { held, instruments, bout, against, onAgainst: setAgainst };
+  return bout.step.at === "before" ? <Before {...props} /> : <ReturnSteps {...props} />;
+}
+
+function Before({ held, instruments, bout, against, onAgainst }: ReturnStepProps) {
+  const { step } = bout;
+  const first = against === "healthy" && bout.healthy === undefined;
+  return (
+    <Prepare
+      held={held}
+      instruments={instruments}
+      title={first ? "Put in a lead that is known to be good" : "Put the lead in"}
+      hint="Tones go out on both sides at once, quietly at first, and eleven seconds of what comes back say what each side does."
+      trouble={step.at === "before" ? whyBefore(step.trouble, step.found) : undefined}
+    >
+      <AgainstWhat against={against} onAgainst={onAgainst} />
+      <div class="foot">
+        <button type="button" class="main" onClick={bout.start}>
+          {first ? "Measure the good one" : "Measure it"}
+        </button>
+        <button type="button" class="quiet" onClick={bout.raise}>
+          I raise it by hand
+        </button>
+      </div>
+    </Prepare>
+  );
+}
+
+function AgainstWhat({ against, onAgainst }: Pick<ReturnStepProps, "against" | "onAgainst">) {
+  const choices = [
+    ["healthy", "against a healthy lead", "measured first, in the same place: every loss shows"],
+    ["as it comes", "as it comes", "at once; what both sides lose together does not show"],
+  ] as const;
+  return (
+    <Roving label="Against what" kind="points against">
+      {choices.map(([name, words, note]) => (
+        <button
+          key={name}
+          type="button"
+          class="point"
+          aria-pressed={against === name}
+          onClick={() => onAgainst(name)}
+        >
+          <span>
+            {words}
+            <small>{note}</small>
+          </span>
+        </button>
+      ))}
+    </Roving>
+  );
+}

@@ -1,0 +1,53 @@
+import { refusalText } from "#core/words/english-measuring.ts";
+import { Heading } from "./frame.tsx";
+import type { Against, Refused, ReturnBout } from "./use-return.ts";
+
+interface Props {
+  readonly refused: Refused;
+  readonly bout: ReturnBout;
+  readonly onAgainst: (against: Against) => void;
+}
+
+/** Why there is no result, and what to do. */
+export function ReturnRefused({ refused, bout, onAgainst }: Props) {
+  return (
+    <>
+      <Heading>
+        {refused.why === "not healthy" ? "That one is not healthy" : "It cannot be judged so"}
+      </Heading>
+      <p class="why-not" role="alert">
+        {refusedWords(refused)}
+      </p>
+      <div class="foot">
+        <button type="button" class="main" onClick={() => bout.again(false)}>
+          Back to the hook-up
+        </button>
+        {refused.why === "not healthy" && (
+          <button
+            type="button"
+            class="quiet"
+            onClick={() => {
+              onAgainst("as it comes");
+              bout.again(false);
+            }}
+          >
+            measure it as it comes
+          </button>
+        )}
+      </div>
+    </>
+  );
+}
+
+function refusedWords(refused: Refused): string {
+  switch (refused.why) {
+    case "not measured":
+      return refusalText(refused.how);
+    case "processed":
+      return refused.words;
+    case "not healthy":
+      return `As a measure it will not do: ${refused.words}. Take another lead that is known to be good, or see that both ends and both inputs are plugged as drawn.`;
+    case "no worker":
+      return "The part that works it out did not load, or there is too little memory. Close other pages and measure again.";
+  }
+}

@@ -1,0 +1,131 @@
+import type { MeasurerWorld } from "#audio/measurer.ts";
+import type { Seconds } from "#core/units/units.ts";
+import { HookUpPicture } from "#ui/parts/hook-up-picture.tsx";
+import { Heading } from "./frame.tsx";
+import { FindingLevel, GoingOut, Stop } from "./measure-level.tsx";
+import { useWays } from "./measure-prepare.tsx";
+import type { Ways } from "./page.ts";
+import { ReturnRefused } from "./return-refused.tsx";
+import { ReturnResult } from "./return-result.tsx";
+import { type Instruments, useMeasurer } from "./use-instruments.ts";
+import type { Held } from "./use-page.ts";
+import type { Against, ReturnBout } from "./use-return.ts";
+
+export interface ReturnStepProps {
+  readonly held: Held;
+  readonly instruments: Instruments;
+  readonly bout: ReturnBout;
+  readonly against: Against;
+  readonly onAgainst: (against: Against) => void;
+}
+
+/** From the press to the result. */
+export function ReturnSteps(props: ReturnStepProps) {
+  const { held, instruments, bout, against, onAgainst } = props;
+  const { measurer } = instruments;
+  const { ways } = useWays(held);
+  const world = useMeasurer(measurer);
+  const { step } = bout;
+  switch (step.at) {
+    case "before":
+      return null;
+    case "level":
+      return <FindingLevel held={held} measurer={measurer} world={world} returns={ways.returns} />;
+    case "by hand":
+      return <ByHand {...props} world={world} />;
+    case "measuring":
+      return <Measuring {...props} world={world} done={step.done} total={step.total} />;
+    case "judging":
+      return <Heading key="judging">Working it out</Heading>;
+    case "swap":
+      return <Swap bout={bout} first={world.route.first} returns={ways.returns} />;
+    case "refused":
+      return <ReturnRefused refused={step.refused} bout={bout} onAgainst={onAgainst} />;
+    case "told":
+      return (
+        <ReturnResult
+          taken={step.taken}
+          healthy={against === "healthy" ? bout.healthy : undefined}
+          granted={step.granted}
+          returns={ways.returns}
+        >
+          <div class="foot">
+            <button type="button" class="main" onClick={bout.measure}>
+              Measure the next one
+            </button>
+            <button type="button" class="quiet" onClick={() => bout.again(true)}>
+              begin anew
+            </button>
+          </div>
+        </ReturnResult>
+      );
+  }
+}
+
+type AtWork = ReturnStepProps & { readonly world: MeasurerWorld };
+
+const ByHand = ({ held, instruments: { measurer }, bout, world }: AtWork) => (
+  <>
+    <Heading key="by hand">Raise it until enough comes back</Heading>
+    <p class="hint">
+      A step at a time: to 40 dB over what the input shows of itself, and never to its top.
+    </p>
+    <GoingOut measurer={measurer} world={world} free />
+    <div class="foot">
+      <button type="button" class="main" onClick={bout.measure}>
+        Measure at this level
+      </button>
+      <button type="button" class="quiet" onClick={held.silence}>
+        stop it
+      </button>
+    </div>
+  </>
+);
+
+function Measuring({
+  held,
+  instruments: { measurer },
+  world,
+  done,
+  total,
+}: AtWork & { readonly done: Seconds; readonly total: Seconds }) {
+  const { ways } = useWays(held);
+  return (
+    <>
+      <Heading key="measuring">Measuring</Heading>
+      <p class="hint">Leave the lead alone until it is done.</p>
+      <HookUpPicture first={world.route.first} returns={ways.returns} />
+      <p role="status" class="how-far">
+        <progress value={done / total} />{" "}
+        {total > 1 && `${Math.max(0, Math.ceil(total - done))} s left`}
+      </p>
+      <GoingOut measurer={measurer} world={world} free={false} />
+      <Stop onStop={held.silence} />
+    </>
+  );
+}
+
+interface SwapProps {
+  readonly bout: ReturnBout;
+  readonly first: number;
+  readonly returns: Ways["returns"];
+}
+
+const Swap = ({ bout, first, returns }: SwapProps) => (
+  <>
+    <Heading key="swap">Now the lead in question, in its place</Heading>
+    <p class="hint">
+      The good one is measured, and it is silent. Take it out, put the other one in, and touch
+      nothing else: no gain, no level.
+    </p>
+    <HookUpPicture first={first} returns={returns} />
+    <div class="foot">
+      <button type="button" class="main" onClick={bout.measure}>
+        Measure it
+      </button>
+      <button type="button" class="quiet" onClick={() => bout.again(true)}>
+        another good one
+      </button>
+    </div>
+  </>
+);

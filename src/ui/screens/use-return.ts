@@ -1,0 +1,130 @@
+import { useState } from "preact/hooks";
+import type { Granted } from "#audio/granted.ts";
+import type { Broken, Found, MeasurerTrouble } from "#audio/measurer.ts";
+import type { MeasuredGains } from "#core/checks/finding.ts";
+import type { NotMeasured } from "#core/measurement/return.ts";
+import type { Seconds } from "#core/units/units.ts";
+import { processedWords } from "./measure-words.ts";
+import type { Ways } from "./page.ts";
+import { matrixOf, notHealthy, type Taken } from "./return-shown.ts";
+import type { Instruments } from "./use-instruments.ts";
+import type { Held } from "./use-page.ts";
+
+/** What levels are told against. */
+export type Against = "healthy" | "as it comes";
+
+/** Why there is no result: a capture that cannot be judged, one the browser worked over, a lead that is not healthy, or no worker. */
+export type Refused =
+  | { readonly why: "not measured"; readonly how: NotMeasured }
+  | { readonly why: "processed"; readonly words: string }
+  | { readonly why: "not healthy"; readonly words: string }
+  | { readonly why: "no worker" };
+
+/** Where a measurement stands. */
+export type ReturnStep =
+  | { readonly at: "before"; readonly found?: Found; readonly trouble?: MeasurerTrouble }
+  | { readonly at: "level" }
+  | { readonly at: "by hand" }
+  | { readonly at: "measuring"; readonly done: Seconds; readonly total: Seconds }
+  | { readonly at: "judging" }
+  /** The healthy lead was measured; the one in question takes its place. */
+  | { readonly at: "swap" }
+  | { readonly at: "refused"; readonly refused: Refused }
+  | { readonly at: "told"; readonly taken: Taken; readonly granted: Granted };
+
+type OnMatrix = (gains: MeasuredGains, error: number) => void;
+
+interface Wanted {
+  readonly ways: Ways;
+  readonly against: Against;
+  readonly onMatrix: OnMatrix;
+}
+
+/** A measurement that was judged, or how it ended before. */
+type Outcome = ReturnStep | { readonly taken: Taken; readonly granted: Granted };
+
+const refusal = (refused: Refused): ReturnStep => ({ at: "refused", refused });
+
+/** Plays and records once, and works it out. */
+async function measureOnce(
+  { measurer, judging }: Instruments,
+  { input }: Ways,
+  onStep: (step: ReturnStep) => void,
+): Promise<Outcome> {
+  onStep({ at: "measuring", done: 0, total: 1 });
+  const ended = await measurer.measure({
+    input,
+    onProgress: (how) => onStep({ at: "measuring", ...how }),
+  });
+  if (ended.ended !== "measured") return beforeOf(ended);
+  onStep({ at: "judging" });
+  const { capture, granted, level } = ended;
+  const words = processedWords(granted);
+  if (words) return refusal({ why: "processed", words });
+  const measured = await judging(capture).catch(() => undefined);
+  if (measured === undefined) return refusal({ why: "no worker" });
+  if ("refused" in measured) return refusal({ why: "not measured", how: measured });
+  return { taken: { measured, level }, granted };
+}
+
+const beforeOf = (ended: Broken): ReturnStep =>
+  ended.ended === "trouble" ? { at: "before", trouble: ended.why } : { at: "before" };
+
+/** Finds the level; undefined when it was found, else how it ended. */
+async function levelFirst(
+  { measurer }: Instruments,
+  { input }: Ways,
+): Promise<ReturnStep | undefined> {
+  const found = await measurer.findLevel({ input });
+  if (found.ended !== "found") return beforeOf(found);
+  return found.found === "clipped" ? { at: "before", found } : undefined;
+}
+
+/** One measurement after another through a lead: the level once, then whole playings, the healthy lead's first where one is wanted. */
+export function useReturn(held: Held, instruments: Instruments, wanted: Wanted) {
+  const [step, setStep] = useState<ReturnStep>({ at: "before" });
+  const [healthy, setHealthy] = useState<Taken>();
+  const { ways, against, onMatrix } = wanted;
+  const tell = ({ taken, granted }: { readonly taken: Taken; readonly granted: Granted }) => {
+    const known = against === "healthy" ? healthy : undefined;
+    if (against === "as it comes" || known) {
+      const told = matrixOf(taken, known);
+      setStep({ at: "told", taken, granted });
+      if (told) onMatrix(told.gains, told.error);
+      return;
+    }
+    const words = notHealthy(taken);
+    if (words) return setStep(refusal({ why: "not healthy", words }));
+    setHealthy(taken);
+    setStep({ at: "swap" });
+  };
+  const measure = async () => {
+    held.silence();
+    const outcome = await measureOnce(instruments, ways, setStep);
+    if ("at" in outcome) setStep(outcome);
+    else tell(outcome);
+  };
+  const start = async () => {
+    held.silence();
+    setStep({ at: "level" });
+    const ended = await levelFirst(instruments, ways);
+    if (ended) setStep(ended);
+    else await measure();
+  };
+  const raise = async () => {
+    held.silence();
+    setStep({ at: "by hand" });
+    const ended = await instruments.measurer.watch("multitone", {
+      input: ways.input,
+      onBlock: () => {},
+    });
+    setStep((now) => (now.at === "by hand" ? beforeOf(ended) : now));
+  };
+  const again = (anew: boolean) => {
+    if (anew) setHealthy(undefined);
+    setStep({ at: "before" });
+  };
+  return { step, healthy, start, raise, measure, again };
+}
+
+export type ReturnBout = ReturnType<typeof useReturn>;
