@@ -19,7 +19,16 @@ export function ReturnRefused({ refused, bout, onAgainst }: Props) {
         {refusedWords(refused)}
       </p>
       <div class="foot">
-        <button type="button" class="main" onClick={() => bout.again(false)}>
+        {mayPass(refused) && (
+          <button type="button" class="main" onClick={bout.measure}>
+            Measure again
+          </button>
+        )}
+        <button
+          type="button"
+          class={mayPass(refused) ? "quiet" : "main"}
+          onClick={() => bout.again(false)}
+        >
           Back to the hook-up
         </button>
         {refused.why === "not healthy" && (
@@ -38,6 +47,9 @@ export function ReturnRefused({ refused, bout, onAgainst }: Props) {
     </>
   );
 }
+
+/** Whether the same again, in the same place, may well be measured. */
+const mayPass = ({ why }: Refused): boolean => why === "not measured" || why === "no worker";
 
 function refusedWords(refused: Refused): string {
   switch (refused.why) {

@@ -84,6 +84,8 @@ describe("through a lead", () => {
     await expect.element(heading()).toHaveTextContent("It cannot be judged so");
     expect(body()).toContain("The signal is not there");
     await clean("refused");
+    await measured(opened, "Measure again", [0, 0, 0, 0]);
+    await expect.element(heading()).toHaveTextContent("It cannot be judged so");
     await press("Back to the hook-up");
     await press("Measure it");
     opened.measurer.end({ ended: "found", found: "as loud as it may be", level: -20 });
