@@ -12,6 +12,7 @@ import { chromiumWith } from "./listeners.ts";
 import { captureOf, type Packed } from "./packed.ts";
 import { type Served, servePlayer } from "./player-page.ts";
 import { likeness } from "./same.ts";
+import { verdictOf } from "./verdict.ts";
 import { startWire } from "./wire.ts";
 
 /** Whether there can be devices and wires; CI always has them. */
@@ -85,6 +86,12 @@ describe.runIf(here)("a wire from an output to an input", () => {
       console.log(`${name}: ${said(result)}`);
       expectMatrix(result, wire, gainFor(level));
       expectRest(result, wire);
+      const known = all.get("healthy") as Measured;
+      if ("refused" in known.result) throw new Error(JSON.stringify(known.result));
+      const healthy = { measured: known.result, level: known.level };
+      const verdict = verdictOf(wire.lead ?? "TRS lead", { measured: result, level }, healthy);
+      console.log(`${name}: ${verdict.join("; ")}`);
+      expect(verdict).toContain(wire.verdict);
     });
   });
 });

@@ -1,14 +1,9 @@
 import { describe, expect, test } from "vitest";
 import type { MeasuredGains } from "#core/checks/finding.ts";
+import { matrixOf, notHealthy, type Taken } from "#core/measurement/lead-matrix.ts";
 import { measureReturn } from "#core/measurement/measured.ts";
 import { captured, type Wire } from "#tests/browser/support/returned.ts";
-import {
-  effectIn,
-  matrixOf,
-  notHealthy,
-  shownEntries,
-  type Taken,
-} from "#ui/screens/return-shown.ts";
+import { effectIn, shownEntries } from "#ui/screens/return-shown.ts";
 import { overLines, sideLines } from "#ui/screens/return-words.ts";
 
 const known = new Map<string, Taken>();
@@ -65,6 +60,7 @@ describe("the matrix of a lead", () => {
   test("as it comes counts against its largest gain, so that a loss of both does not show", () => {
     const told = matrix(taken([0.5, 0, 0, 0.5]), undefined);
     expect(rounded(told.gains)).toEqual([1, 0, 0, 1].map((gain) => [gain, 0]));
+    expect(told.level).toBe("as it comes");
   });
 });
 

@@ -22,7 +22,9 @@ export function chanceOfMatrix(
   times = 1,
 ): (behaviour: number) => number {
   const largest = Math.max(...pool.behaviour(healthy(position)).gains.flat().map(size));
-  const tolerance = instrumentAt(rig, position)?.tolerance ?? usual;
+  const own = instrumentAt(rig, position)?.tolerance ?? usual;
+  // As it comes, what the inputs and outputs differ by is in it too.
+  const tolerance = free ? Math.max(own, usual) : own;
   const spread = Math.hypot(error, tolerance * Math.sqrt(times));
   const misses = (behaviour: number): number => {
     const predicted = pool.behaviour(behaviour).gains.flat();

@@ -28,8 +28,8 @@ const kinds = [
   "RCA pair",
 ] as const;
 
-/** How far an input's gain lies from its neighbour's, and sources from what is usual. Common practice, no source. */
-const tolerance = 0.03;
+/** A good lead is measured first in the same place, by which the inputs and the sources fall out: what is left of both. Common practice, no source. */
+const tolerance = 0.01;
 
 /** Two line inputs that record what a lead brings. Nothing is normalled: each records its own side. */
 export const lineInputs = kindOf(

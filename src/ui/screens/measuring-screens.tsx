@@ -1,4 +1,4 @@
-import type { MeasuredGains } from "#core/checks/finding.ts";
+import type { MatrixTold } from "#core/measurement/lead-matrix.ts";
 import { FlexScreen } from "./flex-screen.tsx";
 import { MeasureScreen } from "./measure-screen.tsx";
 import { ReturnMeasure } from "./return-measure.tsx";
@@ -7,7 +7,7 @@ import type { Held } from "./use-page.ts";
 interface Props {
   readonly held: Held;
   /** Of a lead that is proved: what it was measured to be. */
-  readonly onMatrix?: (gains: MeasuredGains, error: number) => void;
+  readonly onMatrix?: (told: MatrixTold) => void;
 }
 
 /** The screens that measure, in a file that is fetched when one of them is opened. */

@@ -1,5 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
-import type { MeasuredGains } from "#core/checks/finding.ts";
+import type { MatrixTold } from "#core/measurement/lead-matrix.ts";
 import { provedAt } from "#core/proving/lead-rig.ts";
 import { Needed } from "./position-screen.tsx";
 import { ProveHookUp } from "./prove-hook-up.tsx";
@@ -19,10 +19,10 @@ export function ProveReturn(at: Props) {
   const screens = useMeasuringScreens(held);
   const { next } = proof;
   const asks = plugged && next?.next === "ask" && next.asked.check === "matrix";
-  const onMatrix = (gains: MeasuredGains, error: number) => {
+  const onMatrix = (told: MatrixTold) => {
     setBefore(true);
     const asked = { check: "matrix", position: provedAt } as const;
-    held.enter({ entry: "finding", finding: { asked, gains, error } });
+    held.enter({ entry: "finding", finding: { asked, ...told } });
   };
   return (
     <>

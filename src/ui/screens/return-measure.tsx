@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import type { MeasuredGains } from "#core/checks/finding.ts";
+import type { MatrixTold } from "#core/measurement/lead-matrix.ts";
 import { Roving } from "#ui/parts/roving.tsx";
 import { Heading } from "./frame.tsx";
 import { Prepare, useWays } from "./measure-prepare.tsx";
@@ -11,8 +11,8 @@ import { type Against, useReturn } from "./use-return.ts";
 
 interface Props {
   readonly held: Held;
-  /** A lead was measured: its gains at 1 kHz as a finding has them, and one standard deviation of each part. Called once each time. */
-  readonly onMatrix: (gains: MeasuredGains, error: number) => void;
+  /** A lead was measured: its matrix at 1 kHz as a finding has it. Called once each time. */
+  readonly onMatrix: (told: MatrixTold) => void;
 }
 
 /** What lies between an output and an input of this computer, measured: from the hook-up to the result. */

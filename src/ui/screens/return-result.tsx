@@ -1,12 +1,13 @@
 import type { ComponentChildren } from "preact";
 import type { Granted } from "#audio/granted.ts";
+import { matrixOf, type Taken } from "#core/measurement/lead-matrix.ts";
 import { capital } from "#core/report/phrases.ts";
 import { english } from "#core/words/english.ts";
 import { MeasuredPicture } from "#ui/parts/measured-picture.tsx";
 import { limitWords } from "./flex-words.ts";
 import { Heading } from "./frame.tsx";
 import { grantedWords } from "./measure-words.ts";
-import { effectIn, matrixOf, shownEntries, type Taken } from "./return-shown.ts";
+import { effectIn, shownEntries } from "./return-shown.ts";
 import { besideLines, overLines, sideLines, timeLines } from "./return-words.ts";
 
 interface Props {

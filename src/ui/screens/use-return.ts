@@ -1,12 +1,16 @@
 import { useState } from "preact/hooks";
 import type { Granted } from "#audio/granted.ts";
 import type { Broken, Found, MeasurerTrouble } from "#audio/measurer.ts";
-import type { MeasuredGains } from "#core/checks/finding.ts";
+import {
+  type MatrixTold,
+  matrixOf,
+  notHealthy,
+  type Taken,
+} from "#core/measurement/lead-matrix.ts";
 import type { NotMeasured } from "#core/measurement/return.ts";
 import type { Seconds } from "#core/units/units.ts";
 import { processedWords } from "./measure-words.ts";
 import type { Ways } from "./page.ts";
-import { matrixOf, notHealthy, type Taken } from "./return-shown.ts";
 import type { Instruments } from "./use-instruments.ts";
 import type { Held } from "./use-page.ts";
 
@@ -32,7 +36,7 @@ export type ReturnStep =
   | { readonly at: "refused"; readonly refused: Refused }
   | { readonly at: "told"; readonly taken: Taken; readonly granted: Granted };
 
-type OnMatrix = (gains: MeasuredGains, error: number) => void;
+type OnMatrix = (told: MatrixTold) => void;
 
 interface Wanted {
   readonly ways: Ways;
@@ -90,7 +94,7 @@ export function useReturn(held: Held, instruments: Instruments, wanted: Wanted) 
     if (against === "as it comes" || known) {
       const told = matrixOf(taken, known);
       setStep({ at: "told", taken, granted });
-      if (told) onMatrix(told.gains, told.error);
+      if (told) onMatrix(told);
       return;
     }
     const words = notHealthy(taken);
