@@ -6,7 +6,7 @@ export type Judging = (capture: Capture) => Promise<ReturnMeasurement | NotMeasu
 
 /** The real one: in a worker, so that the page stays quick. It takes half a second or so, and is not stopped. */
 export const judging: Judging = (capture) => {
-  const worker = new Worker(new URL("./judge-worker.ts", import.meta.url), { type: "module" });
+  const worker = new Worker(new URL("./measure-worker.ts", import.meta.url), { type: "module" });
   const measured = new Promise<ReturnMeasurement | NotMeasured>((resolve, reject) => {
     const fail = () => reject(new Error("the worker did not run"));
     worker.onerror = fail;
