@@ -10,7 +10,8 @@ export interface Piecewise {
   readonly rate: Hertz;
   readonly time: Seconds;
   readonly size: number;
-  readonly fft: FFT;
+  /** The spectrum of a piece, under a window; the next call writes over it. */
+  spectrum(samples: Float64Array): Float64Array;
   /** Takes samples, and hands on each piece that is whole. */
   push(
     block: readonly Float32Array[],
@@ -18,6 +19,17 @@ export interface Piecewise {
   ): void;
   /** How many samples came so far. */
   pushed(): number;
+}
+
+function spectrumOf(size: number): Piecewise["spectrum"] {
+  const fft = new FFT(size);
+  const window = Float64Array.from({ length: size }, (_, n) => Math.sin((Math.PI * n) / size) ** 2);
+  const [windowed, spectrum] = [new Float64Array(size), new Float64Array(2 * size)];
+  return (samples) => {
+    for (let n = 0; n < size; n += 1) windowed[n] = (samples[n] ?? 0) * (window[n] ?? 0);
+    fft.realTransform(spectrum as unknown as number[], windowed as unknown as number[]);
+    return spectrum;
+  };
 }
 
 /** Cuts a recording of a rate into pieces as it comes. */
@@ -29,7 +41,7 @@ export function piecewise(rate: Hertz, channels: number): Piecewise {
     rate,
     size,
     time: size / rate,
-    fft: new FFT(size),
+    spectrum: spectrumOf(size),
     pushed: () => total,
     push: (block, use) => {
       const length = block[0]?.length ?? 0;
@@ -62,22 +74,26 @@ function powerAbout(spectrum: Float64Array, bin: number): number {
 }
 
 /** Whether the combs are in a piece: in some group of tones the power of each against that halfway to its neighbours. */
-export function combShare({ rate, size, fft }: Piecewise, samples: Float64Array): boolean {
-  const windowed = samples.map((x, n) => x * Math.sin((Math.PI * n) / size) ** 2);
-  const spectrum = new Float64Array(2 * size);
-  fft.realTransform(spectrum as unknown as number[], windowed as unknown as number[]);
+export function combShare(piecewise: Piecewise, samples: Float64Array): boolean {
+  const { rate, size } = piecewise;
+  const spectrum = piecewise.spectrum(samples);
   const count = countAt(rate);
   const at = (frequency: Hertz) => powerAbout(spectrum, (frequency * size) / rate);
   return sentCombs.some(({ begin }) => {
-    for (let from = 0; from + group <= count; from += group) {
-      const shares = Array.from({ length: group }, (_, k) => {
-        const frequency = begin + apart * (from + k);
-        const tone = at(frequency);
-        const beside = (at(frequency - apart / 4) + at(frequency + apart / 4)) / 2;
-        return tone + beside < silence * size ? 0 : tone / (tone + beside);
-      });
-      if (shares.reduce((sum, share) => sum + share, 0) > enough * shares.length) return true;
-    }
+    for (let from = 0; from + group <= count; from += group)
+      if (sharesOf(at, begin + apart * from, silence * size) > enough * group) return true;
     return false;
   });
+}
+
+/** The shares of a group of tones from its lowest on, together. */
+function sharesOf(at: (frequency: Hertz) => number, lowest: Hertz, least: number): number {
+  let shares = 0;
+  for (let k = 0; k < group; k += 1) {
+    const frequency = lowest + apart * k;
+    const tone = at(frequency);
+    const beside = (at(frequency - apart / 4) + at(frequency + apart / 4)) / 2;
+    if (tone + beside >= least) shares += tone / (tone + beside);
+  }
+  return shares;
 }
