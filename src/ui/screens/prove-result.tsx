@@ -1,5 +1,6 @@
 import { useMemo } from "preact/hooks";
 import type { Proof } from "#core/proving/proof.ts";
+import { returnTold } from "#core/proving/return-told.ts";
 import { unseenBy } from "#core/proving/unseen.ts";
 import { type Wire, wiringOf } from "#core/proving/wiring.ts";
 import { capital, howSure, inHundred, sentence } from "#core/report/phrases.ts";
@@ -12,6 +13,7 @@ import { Heading } from "./frame.tsx";
 import { type Chosen, candidatesFor, proving } from "./prove-begun.ts";
 import { LastReading } from "./prove-last.tsx";
 import { isSoldered, leadFaultWords, mendLines } from "./prove-mend.ts";
+import { returnWords } from "./prove-return-words.ts";
 import { unseenNames } from "./prove-unseen.ts";
 import { ProveWirings } from "./prove-wirings.tsx";
 import type { AtProving } from "./prove-work.tsx";
@@ -32,6 +34,7 @@ export function ProveResult(at: AtProving) {
         {proof.state === "healthy" && <Tick />} {headWords(at)}
       </Heading>
       <p class="sure">{sureWords(at)}</p>
+      {lead.by === "load box" && <p>{returnWords(returnTold(derived.rig, derived.happenings))}</p>}
       <ProveWirings {...at} wires={wires} />
       <div class="columns">
         <div class="next-move">
