@@ -64,6 +64,34 @@ describe("the matrix of a lead", () => {
   });
 });
 
+describe("of a lead that is meant to bring something else", () => {
+  const oneSignal = taken([0.8, 0, 0, 0]);
+  const toBoth = taken([0.8, 0, 0.4, 0]);
+  test("one signal: against a good one of its kind", () => {
+    const told = matrixOf(taken([0.4, 0, 0, 0]), oneSignal, [1, 0, 0, 0]);
+    expect(told && rounded(told.gains)).toEqual([0.5, 0, 0, 0].map((gain) => [gain, 0]));
+    expect(notHealthy(oneSignal, [1, 0, 0, 0])).toBeUndefined();
+    expect(notHealthy(taken([1, 0, 0, 1]), [1, 0, 0, 0])).toBeUndefined();
+    expect(notHealthy(taken([0, 0, 0, 1]), [1, 0, 0, 0])).toBe("a side is missing");
+  });
+
+  test("one to both, whose inputs are not set alike", () => {
+    const told = matrixOf(taken([0.8, 0, 0, 0]), toBoth, [1, 0, 1, 0]);
+    expect(told && rounded(told.gains)).toEqual([1, 0, 0, 0].map((gain) => [gain, 0]));
+    expect(notHealthy(toBoth, [1, 0, 1, 0])).toBeUndefined();
+    expect(notHealthy(taken([1, 0, 0, 1]), [1, 0, 1, 0])).toBe("a side is missing");
+    expect(notHealthy(taken([1, 0, -1, 0]), [1, 0, 1, 0])).toBe("one side is upside down");
+    expect(notHealthy(taken([1, 0.5, 1, 0]), [1, 0, 1, 0])).toBe("a side comes over on the other");
+  });
+
+  test("a balanced line in a load box: its cold upside down", () => {
+    const line = taken([1, 0, -1, 0]);
+    expect(notHealthy(line, [1, 0, -1, 0])).toBeUndefined();
+    const told = matrixOf(taken([-1, 0, 1, 0]), line, [1, 0, -1, 0]);
+    expect(told && rounded(told.gains)).toEqual([-1, 0, 1, 0].map((gain) => [gain, 0]));
+  });
+});
+
 test("where only one input was heard there is no matrix, and no healthy lead", () => {
   const { channels, rate } = captured([1, 0.5, 0, 0]);
   const measured = measureReturn({ channels: channels.slice(0, 1), rate });

@@ -1,7 +1,7 @@
-import { type Complex, multiply, scale, size, subtract, zero } from "#core/units/complex.ts";
+import { type Complex, multiply, scale, size, zero } from "#core/units/complex.ts";
 import type { Decibels, DecibelsFullScale, Hertz } from "#core/units/units.ts";
 import { gainsAt } from "./gains-at.ts";
-import type { Gain, ReturnMeasurement } from "./return.ts";
+import type { Entry, Gain, ReturnMeasurement } from "./return.ts";
 
 /** A measurement, and the level at which the signal went out; a recording made elsewhere does not know it. */
 export interface Taken {
@@ -11,19 +11,45 @@ export interface Taken {
 
 /** Where a finding's matrix holds: the middle of the idents. */
 const midband: Hertz = 1000;
-/** A side that is healthy stands so far above what comes over from the other. */
+/**
+ * What a healthy lead of a kind gives, against the largest gain: left input from left, from right, right input from left, from right. Most bring left to
+ * the left and right to the right.
+ */
+export type Meant = readonly [ll: number, lr: number, rl: number, rr: number];
+const straight: Meant = [1, 0, 0, 1];
+
+/** So much of a gain is there, and so much is not. */
+const [there, gone] = [0.5, 0.1];
+/** What a healthy lead brings stands so far above what comes over. */
 const clear: Decibels = 20;
 
+const rowsOf = ([ll, lr, rl, rr]: Meant) => [
+  [ll, lr],
+  [rl, rr],
+];
+const most = (row: readonly number[]): number => Math.max(...row.map(Math.abs));
+
 /** What is wrong with a lead that is to count as healthy, as a part of a sentence; undefined where nothing is. */
-export function notHealthy({ measured: { entries } }: Taken): string | undefined {
-  const [first, second] = entries;
-  if (first === undefined || second === undefined) return "only one input was heard";
-  const own = [first[0], second[1]];
-  if (own.some((one) => !one?.carried)) return "a side is missing";
-  const over = [first[1], second[0]];
-  if (over.some((one, at) => (one?.level ?? 0) > (own[at]?.level ?? 0) - clear))
-    return "a side comes over on the other";
-  return own[0]?.polarity === own[1]?.polarity ? undefined : "one side is upside down";
+export function notHealthy(
+  { measured: { entries } }: Taken,
+  meant: Meant = straight,
+): string | undefined {
+  if (entries.length < 2) return "only one input was heard";
+  const rows = rowsOf(meant).map((row, input) => ({ row, heard: entries[input] ?? [] }));
+  const used = rows.filter(({ row }) => most(row) > there);
+  const wanted = used.flatMap(({ row, heard }) =>
+    row.flatMap((gain, at) => (Math.abs(gain) > there ? [{ gain, entry: heard[at] }] : [])),
+  );
+  if (wanted.some(({ entry }) => !entry?.carried)) return "a side is missing";
+  if (used.some(({ row, heard }) => comesOver(row, heard))) return "a side comes over on the other";
+  const ways = new Set(wanted.map(({ gain, entry }) => Math.sign(gain) * (entry?.polarity ?? 0)));
+  return ways.size === 1 ? undefined : "one side is upside down";
+}
+
+/** Whether an input has of a programme that it should have nothing of. */
+function comesOver(row: readonly number[], heard: readonly Entry[]): boolean {
+  const own = Math.max(...heard.map(({ level }) => level));
+  return heard.some(({ level }, at) => Math.abs(row[at] ?? 0) < gone && level > own - clear);
 }
 
 type Square = readonly [Complex, Complex, Complex, Complex];
@@ -50,15 +76,20 @@ function atMidband({ measured, level }: Taken): AtMidband {
 const over = (a: Complex, b: Complex): Complex =>
   scale(multiply(a, { re: b.re, im: -b.im }), 1 / (b.re ** 2 + b.im ** 2));
 
-/**
- * What a lead does beyond what a healthy one does: the inverse of the healthy one's matrix times its own. How the two inputs are set falls out so;
- * outputs are taken to be alike.
- */
-function beyond([a, b, c, d]: Square, [p, q, r, s]: Square): Square {
-  const determinant = subtract(multiply(p, s), multiply(q, r));
-  const of = (x: Complex, u: Complex, y: Complex, v: Complex) =>
-    over(subtract(multiply(x, u), multiply(y, v)), determinant);
-  return [of(s, a, q, c), of(s, b, q, d), of(p, c, r, a), of(p, d, r, b)];
+/** How an input is set, by the strongest that a healthy lead brings it; nothing where it brings nothing. */
+function settingOf(healthy: readonly Complex[], meant: readonly number[]): Complex | undefined {
+  const at = meant.findIndex((gain) => Math.abs(gain) === most(meant));
+  const [own = zero, gain = 0] = [healthy[at], meant[at]];
+  return Math.abs(gain) < there || size(own) === 0 ? undefined : scale(own, 1 / gain);
+}
+
+/** What a lead does as if both inputs were set alike, and to the drawing: each by what the healthy one brought it. Outputs are taken to be alike. */
+function against([ll, lr, rl, rr]: Square, [p, q, r, s]: Square, meant: Meant): Square {
+  const [first, second] = rowsOf(meant);
+  const one = settingOf([p, q], first ?? []);
+  const other = settingOf([r, s], second ?? []);
+  const of = (gain: Complex, by: Complex | undefined) => (by ? over(gain, by) : zero);
+  return [of(ll, one), of(lr, one), of(rl, other), of(rr, other)];
 }
 
 type Part = readonly [re: number, im: number];
@@ -73,21 +104,25 @@ export interface MatrixTold {
 }
 
 /**
- * The matrix at 1 kHz as a finding has it: against a healthy lead, where one was measured, else against the largest gain there is, so that a loss
- * of both sides does not show. Undefined where only one input was heard: what would come by the other is not known.
+ * The matrix at 1 kHz as a finding has it: against a healthy lead of its kind, where one was measured, else against the largest gain there is, so that a
+ * loss of both sides does not show. Undefined where only one input was heard: what would come by the other is not known.
  */
-export function matrixOf(taken: Taken, healthy: Taken | undefined): MatrixTold | undefined {
+export function matrixOf(
+  taken: Taken,
+  healthy: Taken | undefined,
+  meant: Meant = straight,
+): MatrixTold | undefined {
   if (taken.measured.entries.length < 2) return undefined;
   const own = atMidband(taken);
   const known = healthy && atMidband(healthy);
-  const most = Math.max(...(known ?? own).gains.map(size));
-  const gains = known ? beyond(own.gains, known.gains) : own.gains;
-  const by = known ? 1 : most;
+  const largest = Math.max(...(known ?? own).gains.map(size));
+  const gains = known ? against(own.gains, known.gains, meant) : own.gains;
+  const by = known ? 1 : largest;
   const pair = ({ re, im }: Complex): Part => [re / by, im / by];
   const [ll, lr, rl, rr] = gains;
   return {
     gains: [pair(ll), pair(lr), pair(rl), pair(rr)],
-    error: Math.hypot(own.error, known?.error ?? 0) / most,
+    error: Math.hypot(own.error, known?.error ?? 0) / largest,
     ...(known ? {} : { level: "as it comes" }),
   };
 }

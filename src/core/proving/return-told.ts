@@ -1,7 +1,5 @@
 import type { Happening, Measured } from "#core/checks/finding.ts";
-import { earMatrix } from "#core/rig/ear-matrix.ts";
 import { build, type Rig, wornAt } from "#core/rig/rig.ts";
-import { chain, type Matrix } from "#core/units/matrix.ts";
 import { provedAt } from "./lead-rig.ts";
 import { type MeasuredOhms, returnOhms } from "./return-ohms.ts";
 
@@ -18,20 +16,8 @@ export function returnTold(
   const box = rig.part(wornAt(rig, provedAt));
   const star = box.sockets.some(({ circuit }) => circuit.some(({ name }) => name === "in bush"));
   if (last === undefined || box.kind !== "load box" || !star) return undefined;
-  const { gains, error, level } = last.finding;
-  const [ll, lr, rl, rr] = gains.map(([re, im]) => ({ re, im }));
-  if (!ll || !lr || !rl || !rr) return undefined;
-  const own: Matrix = [
-    [ll, lr],
-    [rl, rr],
-  ];
-  // Against a good lead, what that one does has fallen out of it.
-  const whole = level === undefined ? chain(earMatrix(rig, provedAt, []), own) : own;
-  const at = (row: number, column: number): readonly [number, number] => {
-    const { re = 0, im = 0 } = whole[row]?.[column] ?? {};
-    return [re, im];
-  };
-  const told = returnOhms(rig, provedAt, [at(0, 0), at(0, 1), at(1, 0), at(1, 1)], error);
+  const { gains, error } = last.finding;
+  const told = returnOhms(rig, provedAt, gains, error);
   return told === "not shown" ? undefined : told;
 }
 

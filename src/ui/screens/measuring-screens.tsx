@@ -1,4 +1,4 @@
-import type { MatrixTold } from "#core/measurement/lead-matrix.ts";
+import type { MatrixTold, Meant } from "#core/measurement/lead-matrix.ts";
 import { FlexScreen } from "./flex-screen.tsx";
 import { MeasureScreen } from "./measure-screen.tsx";
 import { ReturnMeasure } from "./return-measure.tsx";
@@ -8,11 +8,13 @@ interface Props {
   readonly held: Held;
   /** Of a lead that is proved: what it was measured to be. */
   readonly onMatrix?: (told: MatrixTold) => void;
+  /** And what a healthy one brings where. */
+  readonly meant?: Meant;
 }
 
 /** The screens that measure, in a file that is fetched when one of them is opened. */
-export function MeasuringScreens({ held, onMatrix }: Props) {
-  if (onMatrix) return <ReturnMeasure held={held} onMatrix={onMatrix} />;
+export function MeasuringScreens({ held, onMatrix, meant }: Props) {
+  if (onMatrix) return <ReturnMeasure held={held} onMatrix={onMatrix} meant={meant} />;
   return held.page.view.screen === "flex" ? (
     <FlexScreen held={held} />
   ) : (

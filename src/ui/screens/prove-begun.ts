@@ -1,6 +1,7 @@
 import type { Happening } from "#core/checks/finding.ts";
 import type { PartKind } from "#core/parts/catalogue.ts";
 import { type Candidate, whatThisIs } from "#core/proving/candidates.ts";
+import type { Method } from "#core/proving/choice.ts";
 import { sidesOf } from "#core/proving/ends.ts";
 import { leadRig, provedAt } from "#core/proving/lead-rig.ts";
 import { relativeGains } from "#core/rig/ear-matrix.ts";
@@ -28,13 +29,13 @@ function rigOf({ kind, by, unknown }: Chosen): Rig {
   return unknown ? asUnknown(named) : named;
 }
 
-/** So much of a side is there, and so much is not, of what the other one has. */
+/** Of the largest gain so much is there, and so much is not. */
 const [there, gone] = [0.5, 0.1];
 
-/** Whether a sound lead of a kind brings left to the left and right to the right: another one cannot be measured against a good one. */
-export function hasTwoSides(kind: PartKind): boolean {
-  const [ll, lr, rl, rr] = relativeGains(build(leadRig({ kind, by: "return" })), provedAt, []);
-  return ll > there && rr > there && [lr, rl].every((gain) => Math.abs(gain) < gone);
+/** Whether what a sound lead of a kind brings each input is clearly there or clearly not, so that another one can be measured against it. */
+export function comesBack(kind: PartKind, by: Method): boolean {
+  const gains = relativeGains(build(leadRig({ kind, by })), provedAt, []).map(Math.abs);
+  return gains.every((gain) => gain > there || gain < gone);
 }
 
 /** What a lead that nobody knows may be, the likeliest first. */

@@ -7,7 +7,7 @@ import { MethodPicture } from "#ui/parts/method-picture.tsx";
 import { Roving } from "#ui/parts/roving.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
 import { Heading } from "./frame.tsx";
-import { hasTwoSides, proving } from "./prove-begun.ts";
+import { comesBack, proving } from "./prove-begun.ts";
 import type { LeadSaid } from "./prove-said.ts";
 import { unseenNames } from "./prove-unseen.ts";
 import { methodWords } from "./prove-words.ts";
@@ -20,13 +20,13 @@ interface Props {
   readonly kind: PartKind;
 }
 
-/** The ways of proving, and those of them that want a left and a right to measure. */
+/** The ways of proving, and those of them that measure what comes back. */
 const ways: readonly Method[] = ["meter", "return", "load box", "ear"];
-const ofTwoSides: readonly Method[] = ["return", "load box"];
+const measuring: readonly Method[] = ["return", "load box"];
 
 /** The ways on offer for a kind of lead. */
 const offeredFor = (kind: PartKind): readonly Method[] =>
-  ways.filter((by) => !ofTwoSides.includes(by) || hasTwoSides(kind));
+  ways.filter((by) => !measuring.includes(by) || comesBack(kind, by));
 
 /** How a lead is to be proved: each way drawn, and what it cannot see. Choosing one begins a session of that lead alone. */
 export function ProveHow({ held: { change, edges }, lead, kind }: Props) {

@@ -1,6 +1,7 @@
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useMemo, useState } from "preact/hooks";
 import type { MatrixTold } from "#core/measurement/lead-matrix.ts";
 import { provedAt } from "#core/proving/lead-rig.ts";
+import { relativeGains } from "#core/rig/ear-matrix.ts";
 import { Needed } from "./position-screen.tsx";
 import { ProveHookUp } from "./prove-hook-up.tsx";
 import { ProveResult } from "./prove-result.tsx";
@@ -17,6 +18,7 @@ export function ProveReturn(at: Props) {
   const { held, derived, proof, plugged } = at;
   const [before, setBefore] = useState(false);
   const screens = useMeasuringScreens(held);
+  const meant = useMemo(() => relativeGains(derived.model.rig, provedAt, []), [derived.model.rig]);
   const { next } = proof;
   const asks = plugged && next?.next === "ask" && next.asked.check === "matrix";
   const onMatrix = (told: MatrixTold) => {
@@ -30,7 +32,7 @@ export function ProveReturn(at: Props) {
         {before && derived.happenings.length === 0 && (
           <p class="move">Put the next lead in, and measure it. What stands here is of the last.</p>
         )}
-        {screens && <screens.MeasuringScreens held={held} onMatrix={onMatrix} />}
+        {screens && <screens.MeasuringScreens held={held} onMatrix={onMatrix} meant={meant} />}
       </section>
       {!asks && <Beside key={held.page.log.length} {...at} />}
     </>

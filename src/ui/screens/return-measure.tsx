@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import type { MatrixTold } from "#core/measurement/lead-matrix.ts";
+import type { MatrixTold, Meant } from "#core/measurement/lead-matrix.ts";
 import { Roving } from "#ui/parts/roving.tsx";
 import { Heading } from "./frame.tsx";
 import { Prepare, useWays } from "./measure-prepare.tsx";
@@ -13,15 +13,17 @@ interface Props {
   readonly held: Held;
   /** A lead was measured: its matrix at 1 kHz as a finding has it. Called once each time. */
   readonly onMatrix: (told: MatrixTold) => void;
+  /** What a healthy one of its kind brings where; left out, left to the left and right to the right. */
+  readonly meant?: Meant | undefined;
 }
 
 /** What lies between an output and an input of this computer, measured: from the hook-up to the result. */
-export function ReturnMeasure({ held, onMatrix }: Props) {
+export function ReturnMeasure({ held, onMatrix, meant }: Props) {
   const instruments = useInstruments(held);
   return (
     <div class="measure">
       {instruments ? (
-        <Return held={held} instruments={instruments} onMatrix={onMatrix} />
+        <Return held={held} instruments={instruments} onMatrix={onMatrix} meant={meant} />
       ) : (
         <Heading>Measure with a sound card</Heading>
       )}
@@ -29,10 +31,15 @@ export function ReturnMeasure({ held, onMatrix }: Props) {
   );
 }
 
-function Return({ held, instruments, onMatrix }: Props & { readonly instruments: Instruments }) {
+function Return({
+  held,
+  instruments,
+  onMatrix,
+  meant,
+}: Props & { readonly instruments: Instruments }) {
   const [against, setAgainst] = useState<Against>("healthy");
   const { ways } = useWays(held);
-  const bout = useReturn(held, instruments, { ways, against, onMatrix });
+  const bout = useReturn(held, instruments, { ways, against, meant, onMatrix });
   const props = { held, instruments, bout, against, onAgainst: setAgainst };
   return bout.step.at === "before" ? <Before {...props} /> : <ReturnSteps {...props} />;
 }

@@ -3,6 +3,7 @@ import type { Granted } from "#audio/granted.ts";
 import type { Broken, Found, MeasurerTrouble } from "#audio/measurer.ts";
 import {
   type MatrixTold,
+  type Meant,
   matrixOf,
   notHealthy,
   type Taken,
@@ -41,6 +42,7 @@ type OnMatrix = (told: MatrixTold) => void;
 interface Wanted {
   readonly ways: Ways;
   readonly against: Against;
+  readonly meant: Meant | undefined;
   readonly onMatrix: OnMatrix;
 }
 
@@ -88,16 +90,16 @@ async function levelFirst(
 export function useReturn(held: Held, instruments: Instruments, wanted: Wanted) {
   const [step, setStep] = useState<ReturnStep>({ at: "before" });
   const [healthy, setHealthy] = useState<Taken>();
-  const { ways, against, onMatrix } = wanted;
+  const { ways, against, meant, onMatrix } = wanted;
   const tell = ({ taken, granted }: { readonly taken: Taken; readonly granted: Granted }) => {
     const known = against === "healthy" ? healthy : undefined;
     if (against === "as it comes" || known) {
-      const told = matrixOf(taken, known);
+      const told = matrixOf(taken, known, meant);
       setStep({ at: "told", taken, granted });
       if (told) onMatrix(told);
       return;
     }
-    const words = notHealthy(taken);
+    const words = notHealthy(taken, meant);
     if (words) return setStep(refusal({ why: "not healthy", words }));
     setHealthy(taken);
     setStep({ at: "swap" });
