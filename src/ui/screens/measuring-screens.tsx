@@ -1,4 +1,5 @@
 import type { MeasuredGains } from "#core/checks/finding.ts";
+import { CupMeasure, type CupsOfPosition } from "./cup-measure.tsx";
 import { FlexScreen } from "./flex-screen.tsx";
 import { MeasureScreen } from "./measure-screen.tsx";
 import { ReturnMeasure } from "./return-measure.tsx";
@@ -8,10 +9,13 @@ interface Props {
   readonly held: Held;
   /** Of a lead that is proved: what it was measured to be. */
   readonly onMatrix?: (gains: MeasuredGains, error: number) => void;
+  /** Of a position whose cups are held to a microphone. */
+  readonly cups?: CupsOfPosition;
 }
 
 /** The screens that measure, in a file that is fetched when one of them is opened. */
-export function MeasuringScreens({ held, onMatrix }: Props) {
+export function MeasuringScreens({ held, onMatrix, cups }: Props) {
+  if (cups) return <CupMeasure held={held} at={cups} />;
   if (onMatrix) return <ReturnMeasure held={held} onMatrix={onMatrix} />;
   return held.page.view.screen === "flex" ? (
     <FlexScreen held={held} />
