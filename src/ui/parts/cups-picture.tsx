@@ -2,7 +2,7 @@ import type { Cup } from "#core/measurement/cup.ts";
 import type { CupsTold } from "#core/measurement/cups-told.ts";
 import { Lane } from "./lane.tsx";
 
-type Props = Pick<CupsTold, "cups" | "apart" | "polarity"> & {
+type Props = Pick<CupsTold, "cups" | "apart" | "polarity" | "buzzing"> & {
   /** All of it in words. */
   readonly label: string;
 };
@@ -12,22 +12,31 @@ const letters = { left: "L", right: "R" } as const;
 /** A cup's face and where its lanes end, on the left side; the right side is the same from the other edge. */
 const [width, face, end, middle] = [480, 112, 176, 150] as const;
 const turn = (x: number, side: number): number => (side === 0 ? x : width - x);
+const turned = (side: number): string | undefined =>
+  side === 0 ? undefined : `translate(${width} 0) scale(-1 1)`;
 
-/** Two cups with what comes out of each: lanes with their letters, dots where nothing does, and between them whether both push the same way. */
-export const CupsPicture = ({ cups, apart, polarity, label }: Props) => (
+/** Two cups with what comes out of each: lanes with their letters, dots where nothing does, and between them whether both push the same way. One that buzzes has a jagged edge. */
+export const CupsPicture = ({ cups, apart, polarity, buzzing, label }: Props) => (
   <svg class="cups-picture" viewBox={`0 0 ${width} 250`} role="img" aria-label={label}>
     <path class="band" d="M86 104C92 -12 388 -12 394 104" />
     {sides.map((side, at) => (
       <g key={side}>
         <path
           class={`cup ${side}`}
-          transform={at === 0 ? undefined : `translate(${width} 0) scale(-1 1)`}
+          transform={turned(at)}
           d="M112 96v108H92c-30 0-46-26-46-54s16-54 46-54z"
         />
         <text class={`letter ${side} on`} x={turn(80, at)} y={middle + 8}>
           {letters[side]}
         </text>
         <Gives cup={cups[at === 0 ? 0 : 1]} at={at} />
+        {buzzing === at && (
+          <path
+            class="buzz"
+            transform={turned(at)}
+            d="M34 110l-12 10 12 10-12 10 12 10-12 10 12 10-12 10 12 10"
+          />
+        )}
         <text class="number" x={turn(80, at)} y="236">
           {loudWords(apart, at)}
         </text>

@@ -4,7 +4,7 @@ import { CupAtMicrophone } from "#ui/parts/cup-at-microphone.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
 import { CupSteps } from "./cup-steps.tsx";
 import { Heading } from "./frame.tsx";
-import { Wired } from "./measure-cautions.tsx";
+import { wired } from "./measure-cautions.tsx";
 import { ChooseWays, type WaysWords } from "./measure-hook-up.tsx";
 import { Names, useDevices } from "./measure-names.tsx";
 import type { Ways } from "./page.ts";
@@ -80,7 +80,7 @@ const First = ({ at, onNext }: FirstProps) => (
       play for ten seconds each time, and it tells what each cup gives.
     </p>
     <CupAtMicrophone held="left" />
-    <Wired />
+    <p class="wired-only">{wired}</p>
     <div class="foot">
       <button type="button" class="main" onClick={onNext}>
         They are wired: go on

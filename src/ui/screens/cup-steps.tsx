@@ -4,7 +4,7 @@ import type { Side } from "#ui/parts/effect-lanes.ts";
 import type { CupProps } from "./cup-measure.tsx";
 import { CupResult } from "./cup-result.tsx";
 import { Heading } from "./frame.tsx";
-import { CupCautions, Wired } from "./measure-cautions.tsx";
+import { CupCautions } from "./measure-cautions.tsx";
 import { GoingOut, Stop } from "./measure-level.tsx";
 import type { Ways } from "./page.ts";
 import { refusedWords } from "./return-refused.tsx";
@@ -63,7 +63,6 @@ function Hold({ instruments, at, ways, bout, onWhere, side, trouble }: HoldProps
           others
         </button>
       </p>
-      {!second && <Wired />}
       <CupCautions />
       <div class="foot">
         <button type="button" class="main" onClick={() => bout.listen(side)}>

@@ -15,16 +15,13 @@ export const InstrumentCautions = () => (
 );
 
 /** Why wired ones: before a microphone is opened. */
-export const Wired = () => (
-  <p class="wired-only">
-    Wired headphones only: opening a microphone may turn a wireless headset mono, or send the sound
-    to the output that calls use.
-  </p>
-);
+export const wired =
+  "Wired headphones only: opening a microphone may turn a wireless headset mono, or send the sound to the output that calls use.";
 
 /** Before a cup is played to a microphone. */
 export const CupCautions = () => (
   <ul class="cautions">
+    <li>{wired}</li>
     <li>Headphones off the head: the tones are for instruments, and nobody listens to them.</li>
     <li>Nothing else on this output: PA, stream and recorder off it.</li>
     <li>

@@ -49,8 +49,8 @@ function ByMicrophone({ advice, held, ready, position }: AtPosition & { readonly
         onClick={() => held.show({ screen: "position", position, microphone })}
       >
         Let the microphone listen
-      </button>{" "}
-      each cup held to it in turn, instead of ears
+      </button>
+      {": each cup held to it in turn, instead of ears."}
     </p>
   );
 }
