@@ -26,6 +26,17 @@ export function answeredByCups(position: string, [left, right]: CupGains): reado
   return [at("left", heard(1, 0)), at("right", heard(0, 1)), at("pair", heard(1, 1), heard(1, -1))];
 }
 
+/** Of several possibilities of what the cups give: the answers in which all of them agree. The rest is still to be asked of ears. */
+export function surelyAnswered(
+  position: string,
+  possible: readonly CupGains[],
+): readonly Answered[] {
+  const [first = [], ...more] = possible.map((gains) => answeredByCups(position, gains));
+  return first.filter((answered, at) =>
+    more.every((other) => `${other[at]?.results}` === `${answered.results}`),
+  );
+}
+
 function likeliest(left: number, right: number, strongest: number): Heard {
   if (strongest === 0) return "nothing";
   const chances = percept(real(left), real(right), strongest);

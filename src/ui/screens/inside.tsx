@@ -1,20 +1,24 @@
 import { useEffect, useState } from "preact/hooks";
+import type { Answered } from "#core/checks/finding.ts";
+import { seatName } from "#core/report/names.ts";
 import { Board } from "./board.tsx";
 import { ComplaintScreen } from "./complaint.tsx";
 import { Curtain } from "./curtain.tsx";
 import { HandsUp } from "./hands-up.tsx";
 import { Listen } from "./listen.tsx";
+import type { View } from "./page.ts";
 import type { Plan } from "./plan.ts";
 import { rigFor } from "./plan-foresee.ts";
 import { PlanScreen } from "./plan-screen.tsx";
 import { PositionScreen } from "./position-screen.tsx";
 import { ProveChoice } from "./prove-choice.tsx";
 import { ProveWork } from "./prove-work.tsx";
+import type { Ready } from "./ready.ts";
 import { SoundOut } from "./sound-out.tsx";
 import { Sounds } from "./sounds.tsx";
 import { Training } from "./training.tsx";
 import type { Held } from "./use-page.ts";
-import { useSession } from "./use-session.ts";
+import { type Session, useSession } from "./use-session.ts";
 
 /** Everything behind the first screen. */
 export function Inside({ held }: { readonly held: Held }) {
@@ -46,16 +50,38 @@ export function Inside({ held }: { readonly held: Held }) {
   }
 }
 
+type Screens = typeof import("./measuring-screens.tsx");
+type MeasuringProps = Parameters<Screens["MeasuringScreens"]>[0];
+
 /** The screens that measure are fetched when one of them is wanted. */
-function Measuring({ held }: { readonly held: Held }) {
-  const [screens, setScreens] = useState<typeof import("./measuring-screens.tsx")>();
-  const { change } = held;
+function Measuring(props: Pick<MeasuringProps, "held" | "cups">) {
+  const [screens, setScreens] = useState<Screens>();
+  const { change } = props.held;
   useEffect(() => {
     import("./measuring-screens.tsx").then(setScreens, () =>
       change((one) => ({ ...one, notice: "not loaded" })),
     );
   }, [change]);
-  return screens ? <screens.MeasuringScreens held={held} /> : null;
+  return screens ? <screens.MeasuringScreens {...props} /> : null;
+}
+
+interface AtMicrophone {
+  readonly session: Session;
+  readonly ready: Ready;
+  readonly position: string;
+  /** The position whose cups are held to it. */
+  readonly heard: string;
+}
+
+/** The cups of a position at a microphone, and back to the position with what it heard. */
+function Microphone({ session, ready, position, heard }: AtMicrophone) {
+  const onBack = () => session.show({ screen: "position", position });
+  const onEnter = (answered: readonly Answered[]) => {
+    session.enter(...answered.map((finding) => ({ entry: "finding", finding }) as const));
+    onBack();
+  };
+  const name = seatName(ready.derived.rig, heard);
+  return <Measuring held={session} cups={{ position: heard, name, onEnter, onBack }} />;
 }
 
 const hearPlan =
@@ -64,6 +90,18 @@ const hearPlan =
     const rig = rigFor(plan);
     if (rig !== undefined) show({ screen: "listen", rig, plan });
   };
+
+interface AtPositionProps extends Pick<AtMicrophone, "session" | "ready"> {
+  readonly view: Extract<View, { screen: "position" }>;
+}
+
+/** What a position needs, by ear or with its cups at a microphone. */
+const AtPosition = ({ view: { position, microphone }, ...props }: AtPositionProps) =>
+  microphone === undefined ? (
+    <PositionScreen held={props.session} ready={props.ready} position={position} />
+  ) : (
+    <Microphone {...props} position={position} heard={microphone} />
+  );
 
 /** What follows from the log. */
 function InSession({ held }: { readonly held: Held }) {
@@ -83,9 +121,7 @@ function InSession({ held }: { readonly held: Held }) {
     case "board":
       return <Board held={session} />;
     case "position":
-      return ready ? (
-        <PositionScreen held={session} ready={ready} position={page.view.position} />
-      ) : null;
+      return ready ? <AtPosition session={session} ready={ready} view={page.view} /> : null;
     case "prove":
       return ready ? <ProveWork held={session} ready={ready} /> : null;
     case "hands up":

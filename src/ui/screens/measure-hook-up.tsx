@@ -16,17 +16,31 @@ interface Props {
   readonly ways: Ways;
   readonly onWays: (ways: Ways) => void;
   readonly onNext: () => void;
+  /** What is asked, where it is not a lead that is measured. */
+  readonly words?: WaysWords;
 }
 
+export interface WaysWords {
+  readonly title: string;
+  readonly hint: string;
+  readonly back: string;
+}
+
+const leadWords: WaysWords = {
+  title: "Out of which, and back into which?",
+  hint: "Best both of one interface: then they have one clock.",
+  back: "Back into which",
+};
+
 /** Which output feeds it, and which input it comes back to. */
-export function ChooseWays({ ways, onWays, onNext, ...props }: Props) {
+export function ChooseWays({ ways, onWays, onNext, words = leadWords, ...props }: Props) {
   return (
     <>
-      <Heading key="ways">Out of which, and back into which?</Heading>
-      <p class="hint">Best both of one interface: then they have one clock.</p>
+      <Heading key="ways">{words.title}</Heading>
+      <p class="hint">{words.hint}</p>
       <div class="in-and-out">
         <Outs {...props} />
-        <Ins devices={props.devices} ways={ways} onWays={onWays} />
+        <Ins devices={props.devices} ways={ways} onWays={onWays} title={words.back} />
       </div>
       <div class="foot">
         <button type="button" class="main" onClick={onNext}>
@@ -38,7 +52,12 @@ export function ChooseWays({ ways, onWays, onNext, ...props }: Props) {
 }
 
 /** Whatever the system plays to, every output whose name is known, and the pair that the ears have where it is another one. */
-function Outs({ held, measurer, world, devices }: Omit<Props, "ways" | "onWays" | "onNext">) {
+function Outs({
+  held,
+  measurer,
+  world,
+  devices,
+}: Omit<Props, "ways" | "onWays" | "onNext" | "words">) {
   const routes: readonly Route[] = [
     { first: 0 },
     ...devices.outputs.map((device) => ({ device, first: 0 })),
@@ -67,11 +86,13 @@ function Outs({ held, measurer, world, devices }: Omit<Props, "ways" | "onWays" 
   );
 }
 
-function Ins({ devices, ways, onWays }: Pick<Props, "devices" | "ways" | "onWays">) {
+type InsProps = Pick<Props, "devices" | "ways" | "onWays"> & { readonly title: string };
+
+function Ins({ devices, ways, onWays, title }: InsProps) {
   const all: readonly (Device | undefined)[] = [undefined, ...devices.inputs];
   return (
     <div>
-      <h2>Back into which</h2>
+      <h2>{title}</h2>
       <Roving label="Input" kind="points inputs">
         {all.map((input) => (
           <button

@@ -1,6 +1,8 @@
 import { useState } from "preact/hooks";
+import { CupAtMicrophone } from "#ui/parts/cup-at-microphone.tsx";
 import { HookUpPicture } from "#ui/parts/hook-up-picture.tsx";
 import { Roving } from "#ui/parts/roving.tsx";
+import { CupMeasure } from "./cup-measure.tsx";
 import { Heading } from "./frame.tsx";
 import { FileDrop, Recording, useReading } from "./measure-recording.tsx";
 import { ReturnMeasure } from "./return-measure.tsx";
@@ -9,10 +11,11 @@ import type { Held } from "./use-page.ts";
 
 /** Measured with this computer's own output and input; or out of a recording that was made elsewhere. */
 export function MeasureScreen({ held }: { readonly held: Held }) {
-  const [here, setHere] = useState(false);
+  const [here, setHere] = useState<"lead" | "cups">();
   const instruments = useInstruments(held);
   const reading = useReading(instruments, held.silence);
-  if (here)
+  if (here === "cups") return <CupMeasure held={held} />;
+  if (here === "lead")
     return (
       <section class="measuring">
         <ReturnMeasure held={held} onMatrix={() => {}} />
@@ -24,11 +27,18 @@ export function MeasureScreen({ held }: { readonly held: Held }) {
         <>
           <Heading key="where">Measured here, or recorded elsewhere?</Heading>
           <Roving label="Where" kind="points where">
-            <button type="button" class="point" onClick={() => setHere(true)}>
+            <button type="button" class="point" onClick={() => setHere("lead")}>
               <HookUpPicture first={0} returns="joined" silent />
               <span>
                 here: out of this computer, through the lead, and back in
                 <small>any output and input with two sides; best an interface's own</small>
+              </span>
+            </button>
+            <button type="button" class="point" onClick={() => setHere("cups")}>
+              <CupAtMicrophone held="left" silent />
+              <span>
+                headphones: each cup in turn at a microphone
+                <small>the one of this laptop or phone will do; wired headphones</small>
               </span>
             </button>
           </Roving>

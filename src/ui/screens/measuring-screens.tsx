@@ -1,4 +1,5 @@
 import type { MatrixTold, Meant } from "#core/measurement/lead-matrix.ts";
+import { CupMeasure, type CupsOfPosition } from "./cup-measure.tsx";
 import { FlexScreen } from "./flex-screen.tsx";
 import { MeasureScreen } from "./measure-screen.tsx";
 import { ReturnMeasure } from "./return-measure.tsx";
@@ -10,10 +11,13 @@ interface Props {
   readonly onMatrix?: (told: MatrixTold) => void;
   /** And what a healthy one brings where. */
   readonly meant?: Meant;
+  /** Of a position whose cups are held to a microphone. */
+  readonly cups?: CupsOfPosition;
 }
 
 /** The screens that measure, in a file that is fetched when one of them is opened. */
-export function MeasuringScreens({ held, onMatrix, meant }: Props) {
+export function MeasuringScreens({ held, onMatrix, meant, cups }: Props) {
+  if (cups) return <CupMeasure held={held} at={cups} />;
   if (onMatrix) return <ReturnMeasure held={held} onMatrix={onMatrix} meant={meant} />;
   return held.page.view.screen === "flex" ? (
     <FlexScreen held={held} />

@@ -11,7 +11,12 @@ import { type LeadSaid, leadIn } from "./prove-said.ts";
 export type View =
   | { readonly screen: "start" }
   | { readonly screen: "board" }
-  | { readonly screen: "position"; readonly position: string }
+  | {
+      readonly screen: "position";
+      readonly position: string;
+      /** The position whose cups are held to a microphone meanwhile. */
+      readonly microphone?: string;
+    }
   /** One pass over all seats that are not heard yet. */
   | { readonly screen: "hands up" }
   | { readonly screen: "curtain" }
@@ -74,6 +79,8 @@ export interface Page {
   readonly training?: RoundSoFar;
   /** How what is measured was hooked up last. */
   readonly ways?: Ways;
+  /** Which microphone heard the cups last. */
+  readonly cupWays?: Ways;
 }
 
 export const firstPage = ({ kept, dropped }: Reading): Page => ({

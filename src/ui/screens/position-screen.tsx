@@ -27,10 +27,31 @@ export function PositionScreen(props: AtPosition) {
   return (
     <>
       <Needed key={props.held.page.log.length} advice={advice} {...props} />
+      <ByMicrophone advice={advice} {...props} />
       <WhyNext derived={derived} choice={choice} />
       <DidElse key={`done ${props.held.page.log.length}`} {...props} />
       <LastAnswer held={props.held} />
     </>
+  );
+}
+
+/** Where the next question is of the left, the right or the pair, a microphone may hear it instead; a simulated rig has no cups to hold. */
+function ByMicrophone({ advice, held, ready, position }: AtPosition & { readonly advice: Advice }) {
+  if (ready.bench || advice.advice !== "ask") return null;
+  const { asked } = advice.option;
+  if (asked.check !== "left" && asked.check !== "right" && asked.check !== "pair") return null;
+  const microphone = asked.position;
+  return (
+    <p class="by-microphone">
+      <button
+        type="button"
+        class="quiet"
+        onClick={() => held.show({ screen: "position", position, microphone })}
+      >
+        Let the microphone listen
+      </button>
+      {": each cup held to it in turn, instead of ears."}
+    </p>
   );
 }
 

@@ -51,7 +51,8 @@ export function ReturnRefused({ refused, bout, onAgainst }: Props) {
 /** Whether the same again, in the same place, may well be measured. */
 const mayPass = ({ why }: Refused): boolean => why === "not measured" || why === "no worker";
 
-function refusedWords(refused: Refused): string {
+/** Why there is no result, and what to do. */
+export function refusedWords(refused: Refused): string {
   switch (refused.why) {
     case "not measured":
       return refusalText(refused.how);

@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import type { Granted } from "#audio/granted.ts";
 import type { Broken, Found, MeasurerTrouble } from "#audio/measurer.ts";
+import type { Capture } from "#core/measurement/capture.ts";
 import {
   type MatrixTold,
   type Meant,
@@ -25,9 +26,16 @@ export type Refused =
   | { readonly why: "not healthy"; readonly words: string }
   | { readonly why: "no worker" };
 
+/** Nothing is measured yet, or it came to nothing. */
+export interface BeforeStep {
+  readonly at: "before";
+  readonly found?: Found;
+  readonly trouble?: MeasurerTrouble;
+}
+
 /** Where a measurement stands. */
 export type ReturnStep =
-  | { readonly at: "before"; readonly found?: Found; readonly trouble?: MeasurerTrouble }
+  | BeforeStep
   | { readonly at: "level" }
   | { readonly at: "by hand" }
   | { readonly at: "measuring"; readonly done: Seconds; readonly total: Seconds }
@@ -47,15 +55,16 @@ interface Wanted {
 }
 
 /** A measurement that was judged, or how it ended before. */
-type Outcome = ReturnStep | { readonly taken: Taken; readonly granted: Granted };
+export type Outcome = ReturnStep | { readonly taken: Taken; readonly granted: Granted };
 
 const refusal = (refused: Refused): ReturnStep => ({ at: "refused", refused });
 
-/** Plays and records once, and works it out. */
-async function measureOnce(
+/** Plays and records once, and works it out; of what was recorded only a part, where one is asked for. */
+export async function measureOnce(
   { measurer, judging }: Instruments,
   { input }: Ways,
-  onStep: (step: ReturnStep) => void,
+  onStep: (step: Extract<ReturnStep, { at: "measuring" | "judging" }>) => void,
+  only: (capture: Capture) => Capture = (capture) => capture,
 ): Promise<Outcome> {
   onStep({ at: "measuring", done: 0, total: 1 });
   const ended = await measurer.measure({
@@ -67,20 +76,20 @@ async function measureOnce(
   const { capture, granted, level } = ended;
   const words = processedWords(granted);
   if (words) return refusal({ why: "processed", words });
-  const measured = await judging(capture).catch(() => undefined);
+  const measured = await judging(only(capture)).catch(() => undefined);
   if (measured === undefined) return refusal({ why: "no worker" });
   if ("refused" in measured) return refusal({ why: "not measured", how: measured });
   return { taken: { measured, level }, granted };
 }
 
-const beforeOf = (ended: Broken): ReturnStep =>
+const beforeOf = (ended: Broken): BeforeStep =>
   ended.ended === "trouble" ? { at: "before", trouble: ended.why } : { at: "before" };
 
 /** Finds the level; undefined when it was found, else how it ended. */
-async function levelFirst(
+export async function levelFirst(
   { measurer }: Instruments,
   { input }: Ways,
-): Promise<ReturnStep | undefined> {
+): Promise<BeforeStep | undefined> {
   const found = await measurer.findLevel({ input });
   if (found.ended !== "found") return beforeOf(found);
   return found.found === "clipped" ? { at: "before", found } : undefined;

@@ -10,7 +10,7 @@ import { createMemoryStorage } from "#storage/memory-storage.ts";
 import { createStore } from "#storage/store.ts";
 import { App } from "#ui/screens/app.tsx";
 import type { Instruments } from "#ui/screens/use-instruments.ts";
-import { judging } from "#worker/judging.ts";
+import { judging as inWorker, type Judging } from "#worker/judging.ts";
 import { measuring } from "#worker/measuring.ts";
 import { packing } from "#worker/packing.ts";
 import "#ui/style.css";
@@ -21,6 +21,7 @@ export function open({
   seeds = [] as readonly number[],
   outputs = createOutputs(),
   instruments = undefined as Instruments | undefined,
+  judging = inWorker as Judging,
 } = {}) {
   cleanup();
   const player = createFakePlayer();

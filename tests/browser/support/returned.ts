@@ -43,12 +43,26 @@ export function captured([ll, lr, rl, rr]: Wire, { loud = -24, noise = 1e-5 }: H
   const random = seeded(7);
   const late = 4000;
   const size = 10 ** (loud / 20);
-  const through = (a: number, b: number) =>
-    Float32Array.from({ length: left.length + rate }, (_, at) => {
+  const through = (a: number, b: number) => {
+    const samples = new Float32Array(left.length + rate);
+    for (let at = 0; at < samples.length; at += 1) {
       const [x, y] = [left[at - late] ?? 0, right[at - late] ?? 0];
-      return size * (a * x + b * y) + noise * (2 * random() - 1);
-    });
+      samples[at] = size * (a * x + b * y) + noise * (2 * random() - 1);
+    }
+    return samples;
+  };
   return { channels: [through(ll, lr), through(rl, rr)], rate };
+}
+
+/** What a cup gives of the left and of the right, and how much it bends what it gives: the square that is added. */
+type Cup = readonly [left: number, right: number, bent?: number];
+
+/** A cup held to a microphone that comes on the first of two channels, as it is measured. */
+export function measuredAt([left, right, bent = 0]: Cup, granted: Granted = lineIn): Measured {
+  const { channels, rate } = captured([left, right, 0, 0]);
+  const [heard = new Float32Array(), none = new Float32Array()] = channels;
+  const capture = { channels: [heard.map((x) => x + bent * x * x), none], rate };
+  return { ...measuredThrough([0, 0, 0, 0], granted), capture } as Measured;
 }
 
 /** A measurement that has come to its end. */
