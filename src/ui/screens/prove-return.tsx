@@ -1,4 +1,4 @@
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import type { MeasuredGains } from "#core/checks/finding.ts";
 import { provedAt } from "#core/proving/lead-rig.ts";
 import { Needed } from "./position-screen.tsx";
@@ -19,6 +19,13 @@ export function ProveReturn(at: Props) {
   const screens = useMeasuringScreens(held);
   const { next } = proof;
   const asks = plugged && next?.next === "ask" && next.asked.check === "matrix";
+  const section = useRef<HTMLElement>(null);
+  // Its heading came while it was hidden, or has been there since the last lead.
+  useEffect(() => {
+    if (!asks) return;
+    scrollTo(0, 0);
+    section.current?.querySelector("h1")?.focus({ preventScroll: true });
+  }, [asks]);
   const onMatrix = (gains: MeasuredGains, error: number) => {
     setBefore(true);
     const asked = { check: "matrix", position: provedAt } as const;
@@ -26,7 +33,7 @@ export function ProveReturn(at: Props) {
   };
   return (
     <>
-      <section class="prove measuring" hidden={!asks}>
+      <section class="prove measuring" hidden={!asks} ref={section}>
         {before && derived.happenings.length === 0 && (
           <p class="move">Put the next lead in, and measure it. What stands here is of the last.</p>
         )}
