@@ -82,6 +82,9 @@ export function PinEnds({
                 {end.goesInto.socket}
               </text>
             )}
+            {ends.length > 1 && !end.goesInto && (
+              <SideLetter name={end.name} x={x(96 * scale)} y={middle - 16 * scale} />
+            )}
             <EndPicture
               end={end}
               tip={[x(3), middle]}
@@ -93,6 +96,17 @@ export function PinEnds({
         );
       })}
     </>
+  );
+}
+
+/** Which of two plugs it is, where they are told apart by side. */
+function SideLetter({ name, x, y }: { readonly name: string } & Record<"x" | "y", number>) {
+  const side = /(left|right)$/.exec(name)?.[0];
+  if (side === undefined) return null;
+  return (
+    <text class={`letter ${side}`} x={x} y={y} text-anchor="middle">
+      {side === "left" ? "L" : "R"}
+    </text>
   );
 }
 

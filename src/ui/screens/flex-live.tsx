@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import type { Found, Measurer, MeasurerWorld } from "#audio/measurer.ts";
 import { type FlexMark, flexPlace } from "#core/measurement/flex-marks.ts";
+import type { FlexRefusal } from "#core/measurement/flex-names.ts";
 import type { FlexState } from "#core/measurement/flex-watch.ts";
 import { capital } from "#core/report/phrases.ts";
 import { FlexLead } from "#ui/parts/flex-lead.tsx";
@@ -36,7 +37,7 @@ export function FlexLive({ held, bout: { tap, found }, measurer, world }: Props)
   const spoilt = tap.granted && processedWords(tap.granted);
   return (
     <>
-      <Heading>{learning ? "Hold it still" : "Bend it, from plug 1 to plug 2"}</Heading>
+      <Heading>{headWords(learning, refused)}</Heading>
       <p class="hint" role="status">
         {refused ? refusalWords[refused] : hint(learning, found)}
       </p>
@@ -68,6 +69,11 @@ const standing = (state: FlexState | undefined) => ({
   learning: state === undefined || state.status.status === "learning",
   refused: state && "refused" in state.status ? state.status.refused : undefined,
 });
+
+function headWords(learning: boolean, refused: FlexRefusal | undefined): string {
+  if (refused) return "It cannot watch yet";
+  return learning ? "Hold it still" : "Bend it, from plug 1 to plug 2";
+}
 
 function hint(learning: boolean, found: Found | undefined): string {
   if (!learning) return "Slowly, and press space, or the button, as the hand passes a plug.";

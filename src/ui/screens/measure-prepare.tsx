@@ -21,10 +21,15 @@ interface Props {
   readonly children: ComponentChildren;
 }
 
-/** How it is hooked up, as it was left; what stands at the far end can be said. */
+/** How it is hooked up, as it was left; what stands at the far end can be said, where the way of proving a lead has not said it already. */
 export function useWays({ page, change }: Held) {
-  const ways: Ways = page.ways ?? { returns: "joined" };
-  return { ways, onWays: (next: Ways) => change((one) => ({ ...one, ways: next })) };
+  const own = page.ways?.returns ?? "joined";
+  const by = page.view.screen === "prove" ? page.view.lead.by : undefined;
+  const said = by && (by === "load box" ? by : "joined");
+  const ways: Ways = { ...page.ways, returns: said ?? own };
+  const onWays = (next: Ways) =>
+    change((one) => ({ ...one, ways: said === undefined ? next : { ...next, returns: own } }));
+  return { ways, onWays, isSaid: said !== undefined };
 }
 
 /** One question after the other until it can start: the names, the two ends, and then how to plug it, with its cautions. */
@@ -33,7 +38,7 @@ export function Prepare({ held, instruments, title, hint, trouble, children }: P
   const { devices, ask } = useDevices(recorder, held.edges.outputs);
   const [without, setWithout] = useState(false);
   const [chosen, setChosen] = useState(held.page.ways !== undefined);
-  const { ways, onWays } = useWays(held);
+  const { ways, onWays, isSaid } = useWays(held);
   const world = useMeasurer(measurer);
   if (devices === undefined) return <Heading key="wait">{title}</Heading>;
   if (devices.inputs.length === 0 && !without && !chosen)
@@ -67,7 +72,7 @@ export function Prepare({ held, instruments, title, hint, trouble, children }: P
         </button>
       </p>
       <InstrumentCautions />
-      <Returns ways={ways} onWays={onWays} />
+      {!isSaid && <Returns ways={ways} onWays={onWays} />}
       {children}
     </>
   );

@@ -39,17 +39,9 @@ export function useReading(instruments: Instruments | undefined, silence: () => 
 
 type Reading = ReturnType<typeof useReading>;
 
-/** A WAV that was recorded elsewhere while our signal played, dropped here or chosen. */
+/** A WAV that was recorded elsewhere while our signal played, chosen, or dropped: the screen around takes that. */
 export const FileDrop = ({ onFile }: { readonly onFile: Reading["take"] }) => (
-  // biome-ignore lint/a11y/noStaticElementInteractions: a file may be dropped here, and chosen by the button inside
-  <div
-    class="recording"
-    onDragOver={(event) => event.preventDefault()}
-    onDrop={(event) => {
-      event.preventDefault();
-      void onFile(event.dataTransfer?.files[0]);
-    }}
-  >
+  <div class="recording">
     <h2>A recording made elsewhere</h2>
     <p class="note">
       Play “multitone” out of the files to take away, and record what comes back as WAV, both

@@ -22,7 +22,15 @@ export function MeasureScreen({ held }: { readonly held: Held }) {
       </section>
     );
   return (
-    <section class="measure">
+    // biome-ignore lint/a11y/noStaticElementInteractions: a file that misses the button would be opened in place of the page
+    <section
+      class="measure droppable"
+      onDragOver={(event) => event.preventDefault()}
+      onDrop={(event) => {
+        event.preventDefault();
+        void reading.take(event.dataTransfer?.files[0]);
+      }}
+    >
       {reading.state.at === "rest" ? (
         <>
           <Heading key="where">Measured here, or recorded elsewhere?</Heading>

@@ -31,6 +31,12 @@ export function ProveHookUp({ held, derived, lead, spelled }: AtProving) {
         ))}
       </ul>
       {lead.by === "load box" && <LoadBox {...farOf(rig.plugged, spelled)} />}
+      {isMeasured(lead.by) && (
+        <p class="hint">
+          If you have one like it that is known to be good, plug that in first: what this one loses
+          is told against it.
+        </p>
+      )}
       {lead.by === "ear" && <Cautions bench={false} />}
       <div class="foot">
         <button
@@ -44,6 +50,8 @@ export function ProveHookUp({ held, derived, lead, spelled }: AtProving) {
     </section>
   );
 }
+
+const isMeasured = (by: Method): boolean => by === "return" || by === "load box";
 
 const headings: Readonly<Record<Method, string>> = {
   ear: "Put it between gear that is known to be good.",

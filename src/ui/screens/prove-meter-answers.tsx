@@ -1,4 +1,4 @@
-import { useId, useState } from "preact/hooks";
+import { useId, useRef, useState } from "preact/hooks";
 import type { Reading } from "#core/checks/finding.ts";
 import type { NextReading } from "#core/proving/next-reading.ts";
 import type { Ohms } from "#core/units/units.ts";
@@ -66,10 +66,12 @@ function Figure({ onEnter }: { readonly onEnter: (ohms: Ohms) => void }) {
   const id = useId();
   const [text, setText] = useState("");
   const [refused, setRefused] = useState(false);
+  const figure = useRef<HTMLInputElement>(null);
   const enter = () => {
     const ohms = readOhms(text);
     setRefused(ohms === undefined);
-    if (ohms !== undefined) onEnter(ohms);
+    if (ohms === undefined) figure.current?.select();
+    else onEnter(ohms);
   };
   return (
     <form
@@ -82,6 +84,7 @@ function Figure({ onEnter }: { readonly onEnter: (ohms: Ohms) => void }) {
       <label for={id}>or as it reads, in Ω</label>
       <input
         id={id}
+        ref={figure}
         inputMode="decimal"
         autocomplete="off"
         value={text}

@@ -37,7 +37,7 @@ export function ProveMeter({ held, derived, lead, spelled, proof, reading }: Pro
           {again && "Once more, to be sure. "}
           {reading.bend
             ? "Keep both probes on, and bend the lead along its length and at its plugs."
-            : "These two should not meet."}
+            : apart(lead)}
         </p>
       </header>
       <LeadDrawing
@@ -50,15 +50,29 @@ export function ProveMeter({ held, derived, lead, spelled, proof, reading }: Pro
       <div>
         <MeterAnswers reading={reading} onAnswer={answer} />
         <p class="left-words" aria-live="polite">
-          {proof.believed.length > 0
-            ? "Something is not as it should be: a few more tell what."
-            : `${counted(readingsLeft(derived.model.rig, proof), "reading", "readings")} left where all is well; more where something is not.`}
+          {leftWords(readingsLeft(derived.model.rig, proof), lead, proof)}
         </p>
         <LastReading held={held} spelled={spelled} />
       </div>
       <MeterCautions first={first} alike={isAlike(spelled)} />
     </section>
   );
+}
+
+/** Of a lead that nobody knows nobody knows what should meet. */
+const apart = ({ unknown }: AtProving["lead"]): string =>
+  unknown ? "The lead may lie still for this one." : "These two should not meet.";
+
+function leftWords(
+  left: number,
+  { unknown }: AtProving["lead"],
+  { believed }: AtProving["proof"],
+): string {
+  if (believed.length === 0)
+    return `${counted(left, "reading", "readings")} left where all is well; more where something is not.`;
+  return unknown
+    ? "It is not what it looked like, or something is wrong in it: a few more tell."
+    : "Something is not as it should be: a few more tell what.";
 }
 
 /** Whether its two ends look the same, so that somebody may take one for the other. */

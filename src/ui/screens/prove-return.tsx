@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from "preact/hooks";
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { MatrixTold } from "#core/measurement/lead-matrix.ts";
 import { provedAt } from "#core/proving/lead-rig.ts";
 import { relativeGains } from "#core/rig/ear-matrix.ts";
@@ -21,6 +21,13 @@ export function ProveReturn(at: Props) {
   const meant = useMemo(() => relativeGains(derived.model.rig, provedAt, []), [derived.model.rig]);
   const { next } = proof;
   const asks = plugged && next?.next === "ask" && next.asked.check === "matrix";
+  const section = useRef<HTMLElement>(null);
+  // Its heading came while it was hidden, or has been there since the last lead.
+  useEffect(() => {
+    if (!asks) return;
+    scrollTo(0, 0);
+    section.current?.querySelector("h1")?.focus({ preventScroll: true });
+  }, [asks]);
   const onMatrix = (told: MatrixTold) => {
     setBefore(true);
     const asked = { check: "matrix", position: provedAt } as const;
@@ -28,7 +35,7 @@ export function ProveReturn(at: Props) {
   };
   return (
     <>
-      <section class="prove measuring" hidden={!asks}>
+      <section class="prove measuring" hidden={!asks} ref={section}>
         {before && derived.happenings.length === 0 && (
           <p class="move">Put the next lead in, and measure it. What stands here is of the last.</p>
         )}

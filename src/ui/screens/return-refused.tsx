@@ -1,3 +1,4 @@
+import type { Refusal } from "#core/measurement/return.ts";
 import { refusalText } from "#core/words/english-measuring.ts";
 import { Heading } from "./frame.tsx";
 import type { Against, Refused, ReturnBout } from "./use-return.ts";
@@ -51,11 +52,16 @@ export function ReturnRefused({ refused, bout, onAgainst }: Props) {
 /** Whether the same again, in the same place, may well be measured. */
 const mayPass = ({ why }: Refused): boolean => why === "not measured" || why === "no worker";
 
+/** Of what goes out here and does not come back, more is known than of a recording. */
+const notThere: readonly Refusal[] = ["silent", "too quiet"];
+const nothingBack =
+  "The signal is not there, or too deep in the noise. See that the lead is in at both ends and that the right output and input are chosen; else turn the input's gain up.";
+
 /** Why there is no result, and what to do. */
 export function refusedWords(refused: Refused): string {
   switch (refused.why) {
     case "not measured":
-      return refusalText(refused.how);
+      return notThere.includes(refused.how.refused) ? nothingBack : refusalText(refused.how);
     case "processed":
       return refused.words;
     case "not healthy":

@@ -20,6 +20,9 @@ interface Props {
   readonly children?: ComponentChildren;
 }
 
+const sleeveElsewhere =
+  "The sleeve: not tested, unless what played and what recorded had no ground in common but this lead.";
+
 /** What was measured: drawn, then said with its numbers. */
 export function ReturnResult({ taken, healthy, granted, returns, children }: Props) {
   const entries = shownEntries(taken, healthy);
@@ -52,13 +55,15 @@ export function ReturnResult({ taken, healthy, granted, returns, children }: Pro
       <details>
         <summary>Noise, hum, distortion, delay</summary>
         <ul class="measured-lines">
-          {[...besideLines(measured), ...timeLines(measured)].map((line) => (
+          {[...besideLines(measured), ...timeLines(measured, granted !== undefined)].map((line) => (
             <li key={line}>{line}</li>
           ))}
           {granted && <li>{grantedWords(granted)}</li>}
         </ul>
       </details>
-      {returns !== "load box" && <p class="note">{limitWords.sleeve}</p>}
+      {returns !== "load box" && (
+        <p class="note">{granted ? limitWords.sleeve : sleeveElsewhere}</p>
+      )}
       {children}
     </>
   );

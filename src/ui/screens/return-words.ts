@@ -61,11 +61,18 @@ function signWords(sign: Crosstalk["sign"]): string {
   return sign === 1 ? ", the same way up" : ", upside down";
 }
 
-/** When the sides come, and how the clocks run. */
-export function timeLines({ between, delay, drift }: ReturnMeasurement): readonly string[] {
+/** When the sides come, and how the clocks run. Where a recording made elsewhere begins says nothing of the way round. */
+export function timeLines(
+  { between, delay, drift }: ReturnMeasurement,
+  isHere: boolean,
+): readonly string[] {
   return [
     ...(between === undefined ? [] : [betweenWords(between)]),
-    `All round in ${(1000 * delay.value).toFixed(1)} ms from the beginning of the recording, which is the computer's doing for the most part.`,
+    ...(isHere
+      ? [
+          `All round in ${(1000 * delay.value).toFixed(1)} ms from the beginning of the recording, which is the computer's doing for the most part.`,
+        ]
+      : []),
     `The clocks of output and input differ by ${Math.abs(drift.value) < 0.05 ? "less than 0.1" : minus(drift.value.toFixed(1))} parts in a million.`,
   ];
 }

@@ -21,6 +21,7 @@ test("with a real input, one that beeps at full scale, that is said, and the inp
   await press("I raise it by hand");
   await expect.poll(() => recorder.world().doing, { timeout: 5000 }).toBe("recording");
   await expect.poll(body, { timeout: 8000 }).toContain("The input is cut off at the top");
+  await expect.element(heading()).toHaveTextContent("It cannot watch yet");
   await press("Stop");
   await expect.poll(() => recorder.world().doing).toBe("nothing");
   measurer.close();

@@ -4,7 +4,6 @@ import { page as tab } from "vitest/browser";
 import { holding } from "#core/session/log.ts";
 import { leadListener, meterAll, proving, readingNow } from "../support/meter.ts";
 import { button, heading, keys, open, press } from "../support/open.tsx";
-import { measuredThrough, type Wire } from "../support/returned.ts";
 import { answerOne } from "../support/walk.ts";
 
 afterEach(cleanup);
@@ -34,6 +33,12 @@ describe("choosing", () => {
     await expect.element(heading()).toHaveTextContent("And at its other end?");
     await press(/^two mono jacks/);
     await expect.element(button(/^insert Y lead/)).toBeVisible();
+    const sides = [
+      ...(button(/^insert Y lead/)
+        .element()
+        .querySelectorAll(".letter") ?? []),
+    ];
+    expect(sides.map(({ textContent }) => textContent)).toEqual(["L", "R"]);
     await press("back");
     await press(stereo);
     await press(/^stereo jack lead/);
@@ -80,6 +85,7 @@ describe("with a multimeter", () => {
     await press("enter");
     await expect.element(figure).toHaveValue("O.L");
     expect(body()).toContain("'O.L' is not understood");
+    await expect.element(figure).toHaveFocus();
     expect(readings(opened)).toBe(0);
     await figure.fill("1,2k");
     await keys("{Enter}");
@@ -108,6 +114,10 @@ describe("with a multimeter", () => {
     const opened = open();
     await choose(stereo, stereo, /^tell me what this is/);
     await expect.element(button(/^no beep/)).toBeVisible();
+    await press(/^beep/);
+    await press(/^no beep/);
+    await expect.poll(body).toContain("It is not what it looked like, or something is wrong in it");
+    await press("take the last reading back");
     await meterAll(opened, { kind: "one-to-both lead with TRS plug, ring unused" });
     await expect.element(heading()).toHaveTextContent("It is this: one-to-both lead, ring unused");
   });
@@ -149,39 +159,5 @@ describe("by ear", () => {
     expect(body()).toContain("dirt of 300 Ω or less: not tested");
     await press("Measure another way");
     await expect.element(heading()).toHaveTextContent("How will you prove it?");
-  });
-});
-
-describe("by sound card", () => {
-  const wires = { good: [1, 0, 0, 1], swapped: [0, 1, 1, 0] } as const;
-
-  /** A press that starts a measurement, and what it comes to. */
-  async function measured(opened: Opened, start: string, wire: Wire) {
-    await press(start);
-    if (opened.measurer.world().doing === "finding the level")
-      opened.measurer.end({ ended: "found", found: "loud enough", level: -50 });
-    await expect.element(heading()).toHaveTextContent("Measuring");
-    opened.measurer.end(measuredThrough(wire));
-  }
-
-  test("a good one first, then one after the other, each with its result", async () => {
-    const opened = await proving("TRS lead", "load box");
-    opened.recorder.offer([{ id: "line", name: "Rack interface" }]);
-    await expect.element(heading()).toHaveTextContent("Out of the sound card");
-    expect(body()).toContain("A resistor of 33 Ω, 1 %, from the tip to a point");
-    await press("It is plugged in");
-    await press("Rack interface");
-    await press("Go on");
-    await measured(opened, "Measure the good one", wires.good);
-    await expect.element(heading()).toHaveTextContent("Now the lead in question");
-    await measured(opened, "Measure it", wires.swapped);
-    await expect.element(heading()).toHaveTextContent("Tip and ring are exchanged");
-    await expect.poll(() => readings(opened)).toBe(1);
-    expect(opened.log().at(-1)).toMatchObject({ finding: { asked: { check: "matrix" } } });
-    await press("Another lead of the same kind");
-    await press("It is plugged in");
-    await expect.poll(body).toContain("Put the next lead in");
-    await measured(opened, "Measure the next one", wires.good);
-    await expect.element(heading()).toHaveTextContent("As it should be");
   });
 });

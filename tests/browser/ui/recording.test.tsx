@@ -19,8 +19,10 @@ const body = () => document.body.textContent ?? "";
 const dropped = (file: File): void => {
   const data = new DataTransfer();
   data.items.add(file);
-  const place = document.querySelector(".recording");
-  place?.dispatchEvent(new DragEvent("drop", { dataTransfer: data, bubbles: true }));
+  const drop = new DragEvent("drop", { dataTransfer: data, bubbles: true, cancelable: true });
+  // Beside the button too: the browser would open the file in place of the page.
+  document.querySelector("main h1")?.dispatchEvent(drop);
+  expect(drop.defaultPrevented).toBe(true);
 };
 
 const ours = () => new File([signalFile("multitone", 48_000) as BlobPart], "evening.wav");
@@ -35,6 +37,8 @@ test("a recording is read with progress and measured, as it comes", async () => 
   await expect.element(heading(), { timeout: 10_000 }).toHaveTextContent("Left in the left ear");
   expect(body()).toContain("evening.wav. The signal is in this recording once.");
   expect(body()).toContain("Left and right are channels 1 and 2 of the file.");
+  expect(body()).not.toContain("All round in");
+  expect(body()).toContain("unless what played and what recorded had no ground in common");
   await clean("recording");
 });
 

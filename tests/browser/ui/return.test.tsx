@@ -83,6 +83,7 @@ describe("through a lead", () => {
     await measured(opened, "Measure it", [0, 0, 0, 0]);
     await expect.element(heading()).toHaveTextContent("It cannot be judged so");
     expect(body()).toContain("The signal is not there");
+    expect(body()).toContain("See that the lead is in at both ends");
     await clean("refused");
     await measured(opened, "Measure again", [0, 0, 0, 0]);
     await expect.element(heading()).toHaveTextContent("It cannot be judged so");
