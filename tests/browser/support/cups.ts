@@ -9,8 +9,24 @@ type Cup = Parameters<typeof measuredAt>[0];
 
 export const named = [{ id: "mic", name: "Built-in microphone" }];
 
-/** What the worker does, without a worker to be loaded each time. */
-export const judging: Judging = async (capture) => measureReturn(capture);
+const judged = new WeakMap<Float32Array, ReturnType<typeof measureReturn>>();
+
+/** What the worker does, without a worker to be loaded each time; the same capture once. */
+export const judging: Judging = async (capture) => {
+  const [samples = new Float32Array()] = capture.channels;
+  const result = judged.get(samples) ?? measureReturn(capture);
+  judged.set(samples, result);
+  return result;
+};
+
+const captures = new Map<string, ReturnType<typeof measuredAt>>();
+
+/** A cup as it is measured; the same cup is the same capture. */
+export function atMicrophone(cup: Cup): ReturnType<typeof measuredAt> {
+  const result = captures.get(`${cup}`) ?? measuredAt(cup);
+  captures.set(`${cup}`, result);
+  return result;
+}
 
 /** From where the ends are chosen to the first cup. */
 export async function chosen() {
@@ -51,7 +67,7 @@ export async function heard({ measurer }: Opened, start: string, cup: Cup): Prom
   await expect.element(heading()).toHaveTextContent("Listening");
   measurer.reach(3, 11);
   await expect.poll(() => document.body.textContent).toContain("8 s left");
-  measurer.end(measuredAt(cup));
+  measurer.end(atMicrophone(cup));
 }
 
 export async function both(opened: Opened, left: Cup, right: Cup): Promise<void> {

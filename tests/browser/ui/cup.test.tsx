@@ -4,6 +4,7 @@ import { holding } from "#core/session/log.ts";
 import { clean } from "#tests/browser/support/clean.ts";
 import {
   atCups,
+  atMicrophone,
   atSeat,
   both,
   chosen,
@@ -96,7 +97,7 @@ describe("two cups", () => {
     await expect.element(heading()).toHaveTextContent("Finding the level: the right cup");
     measurer.end({ ended: "found", found: "loud enough", level: -50 });
     await expect.element(heading()).toHaveTextContent("Listening");
-    measurer.end(measuredAt([0, 1]));
+    measurer.end(atMicrophone([0, 1]));
     await expect.element(heading()).toHaveTextContent("Now hold the left cup");
   });
 });
