@@ -46,7 +46,9 @@ export function returnOhms(
   const [[ll], [lr], [rl], [rr]] = gains;
   const measured = shareOf([ll, lr, rl, rr]);
   const ohms = search(at, measured, bush.ohms);
-  const steep = (at(ohms * 1.01 + 0.01) - at(ohms)) / (ohms * 0.01 + 0.01);
+  // Below the drawing there is a straight line, and nothing to solve.
+  const near = Math.max(ohms, 0);
+  const steep = (at(near * 1.01 + 0.01) - at(near)) / (near * 0.01 + 0.01);
   const noise = (Math.SQRT2 * error) / Math.abs(ll + rr) / steep;
   return ohms > most ? "open" : { ohms, error: Math.hypot(noise, tolerance * Math.abs(ohms)) };
 }

@@ -132,7 +132,7 @@ function CupRefused({ bout, side, refused }: RefusedProps) {
     <>
       <Heading key="refused">{`The ${side} cup cannot be judged so`}</Heading>
       <p class="why-not" role="alert">
-        {refusedWords(refused)}
+        {refusedWords(refused, "cup")}
       </p>
       {second && tooLoud && (
         <p class="hint">

@@ -9,7 +9,7 @@ export function returnWords(told: ReturnType<typeof returnTold>): string {
   if (told === "open") return "The return reads as open.";
   const { ohms, error } = told;
   const give = `give or take ${figure(Math.max(2 * error, 0.05))} Ω`;
-  return Math.abs(ohms) <= Math.max(2 * error, 0.05)
+  return ohms <= Math.max(2 * error, 0.05)
     ? `The return reads as it should be, ${give}.`
     : `The return reads ${figure(ohms)} Ω more than it should have, ${give}.`;
 }

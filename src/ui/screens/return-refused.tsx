@@ -58,10 +58,12 @@ const nothingBack =
   "The signal is not there, or too deep in the noise. See that the lead is in at both ends and that the right output and input are chosen; else turn the input's gain up.";
 
 /** Why there is no result, and what to do. */
-export function refusedWords(refused: Refused): string {
+export function refusedWords(refused: Refused, of: "lead" | "cup" = "lead"): string {
   switch (refused.why) {
     case "not measured":
-      return notThere.includes(refused.how.refused) ? nothingBack : refusalText(refused.how);
+      return of === "lead" && notThere.includes(refused.how.refused)
+        ? nothingBack
+        : refusalText(refused.how);
     case "processed":
       return refused.words;
     case "not healthy":

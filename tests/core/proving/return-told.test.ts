@@ -44,6 +44,13 @@ test.for([0, 0.2, 1, 5, 30, 100, 300])("%d ohms more in the return are read back
   expect(Math.abs(told.ohms - more)).toBeLessThan(allowed);
 });
 
+test("a return that is better than drawn is no trouble", () => {
+  const nothing: P = [0, 0];
+  const told = returnTold(drawn, measured([[1, 0], nothing, nothing, [1, 0]]));
+  expect(told).toMatchObject({ ohms: expect.any(Number) });
+  expect(typeof told === "object" && told.ohms).toBeLessThan(0);
+});
+
 test("an open return is open", () => {
   expect(returnTold(drawn, measured(gainsWith(1e6)))).toBe("open");
 });
