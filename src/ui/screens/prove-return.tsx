@@ -15,7 +15,6 @@ type Props = AtProving & { readonly ready: Ready; readonly plugged: boolean };
  */
 export function ProveReturn(at: Props) {
   const { held, derived, proof, plugged } = at;
-  const [before, setBefore] = useState(false);
   const screens = useMeasuringScreens(held);
   const { next } = proof;
   const asks = plugged && next?.next === "ask" && next.asked.check === "matrix";
@@ -27,17 +26,19 @@ export function ProveReturn(at: Props) {
     section.current?.querySelector("h1")?.focus({ preventScroll: true });
   }, [asks]);
   const onMatrix = (gains: MeasuredGains, error: number) => {
-    setBefore(true);
     const asked = { check: "matrix", position: provedAt } as const;
     held.enter({ entry: "finding", finding: { asked, gains, error } });
   };
   return (
     <>
       <section class="prove measuring" hidden={!asks} ref={section}>
-        {before && derived.happenings.length === 0 && (
-          <p class="move">Put the next lead in, and measure it. What stands here is of the last.</p>
+        {screens && (
+          <screens.MeasuringScreens
+            held={held}
+            onMatrix={onMatrix}
+            after={derived.happenings.length > 0 ? "the same" : "another"}
+          />
         )}
-        {screens && <screens.MeasuringScreens held={held} onMatrix={onMatrix} />}
       </section>
       {!asks && <Beside key={held.page.log.length} {...at} />}
     </>

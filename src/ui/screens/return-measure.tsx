@@ -9,19 +9,23 @@ import { type Instruments, useInstruments } from "./use-instruments.ts";
 import type { Held } from "./use-page.ts";
 import { type Against, useReturn } from "./use-return.ts";
 
+/** What is measured once a lead was: that one once more, since it is not told yet, or another in its place; left out, whatever comes. */
+export type After = "the same" | "another" | undefined;
+
 interface Props {
   readonly held: Held;
+  readonly after?: After;
   /** A lead was measured: its gains at 1 kHz as a finding has them, and one standard deviation of each part. Called once each time. */
   readonly onMatrix: (gains: MeasuredGains, error: number) => void;
 }
 
 /** What lies between an output and an input of this computer, measured: from the hook-up to the result. */
-export function ReturnMeasure({ held, onMatrix }: Props) {
+export function ReturnMeasure({ held, onMatrix, after }: Props) {
   const instruments = useInstruments(held);
   return (
     <div class="measure">
       {instruments ? (
-        <Return held={held} instruments={instruments} onMatrix={onMatrix} />
+        <Return held={held} instruments={instruments} onMatrix={onMatrix} after={after} />
       ) : (
         <Heading>Measure with a sound card</Heading>
       )}
@@ -29,11 +33,16 @@ export function ReturnMeasure({ held, onMatrix }: Props) {
   );
 }
 
-function Return({ held, instruments, onMatrix }: Props & { readonly instruments: Instruments }) {
+function Return({
+  held,
+  instruments,
+  onMatrix,
+  after,
+}: Props & { readonly instruments: Instruments }) {
   const [against, setAgainst] = useState<Against>("healthy");
   const { ways } = useWays(held);
   const bout = useReturn(held, instruments, { ways, against, onMatrix });
-  const props = { held, instruments, bout, against, onAgainst: setAgainst };
+  const props = { held, instruments, bout, against, onAgainst: setAgainst, after };
   return bout.step.at === "before" ? <Before {...props} /> : <ReturnSteps {...props} />;
 }
 
