@@ -2,7 +2,7 @@ import type { MatrixTold, Meant } from "#core/measurement/lead-matrix.ts";
 import { CupMeasure, type CupsOfPosition } from "./cup-measure.tsx";
 import { FlexScreen } from "./flex-screen.tsx";
 import { MeasureScreen } from "./measure-screen.tsx";
-import { ReturnMeasure } from "./return-measure.tsx";
+import { type After, ReturnMeasure } from "./return-measure.tsx";
 import type { Held } from "./use-page.ts";
 
 interface Props {
@@ -11,14 +11,16 @@ interface Props {
   readonly onMatrix?: (told: MatrixTold) => void;
   /** And what a healthy one brings where. */
   readonly meant?: Meant;
+  readonly after?: After;
   /** Of a position whose cups are held to a microphone. */
   readonly cups?: CupsOfPosition;
 }
 
 /** The screens that measure, in a file that is fetched when one of them is opened. */
-export function MeasuringScreens({ held, onMatrix, meant, cups }: Props) {
+export function MeasuringScreens({ held, onMatrix, meant, after, cups }: Props) {
   if (cups) return <CupMeasure held={held} at={cups} />;
-  if (onMatrix) return <ReturnMeasure held={held} onMatrix={onMatrix} meant={meant} />;
+  if (onMatrix)
+    return <ReturnMeasure held={held} onMatrix={onMatrix} meant={meant} after={after} />;
   return held.page.view.screen === "flex" ? (
     <FlexScreen held={held} />
   ) : (

@@ -12,10 +12,16 @@ function placeWords(spelled: Spelled, { at }: Pick<RigFault, "at">): string {
   return `the ${end.isSocket ? "socket" : "plug"} at ${endWord(spelled, at)}`;
 }
 
+/** What was found is like no fault of a lead of this kind. */
+export const isUnlisted = (faults: readonly Pick<RigFault, "name">[]): boolean =>
+  faults.some(({ name }) => name === "something not on the list");
+
 /** A fault of a lead as a sentence without its full stop. */
 export const leadFaultWords = (spelled: Spelled, fault: RigFault): string =>
-  english.faults[fault.name].is(placeWords(spelled, fault)) +
-  (fault.comesAndGoes ? english.nowAndThen : "");
+  isUnlisted([fault])
+    ? "no fault of this lead goes with what was found"
+    : english.faults[fault.name].is(placeWords(spelled, fault)) +
+      (fault.comesAndGoes ? english.nowAndThen : "");
 
 /** Faults that want no solder: their own words say what to do. */
 const asSaid: readonly RigFault["name"][] = [
@@ -26,7 +32,10 @@ const asSaid: readonly RigFault["name"][] = [
 
 /** Whether a soldering iron mends it. */
 export const isSoldered = (faults: readonly RigFault[]): boolean =>
-  !faults.some(({ name }) => asSaid.includes(name));
+  !isUnlisted(faults) && !faults.some(({ name }) => asSaid.includes(name));
+
+const unlistedLine =
+  "See that both its ends are plugged as they should be and that it is a lead of this kind, and check again. Contact by contact a multimeter shows what it is.";
 
 /** What to do about a lead's wires, a line for each thing; nothing to solder is a line, too. */
 export function mendLines(
@@ -34,6 +43,7 @@ export function mendLines(
   wires: readonly Wire[],
   faults: readonly RigFault[],
 ): readonly string[] {
+  if (isUnlisted(faults)) return [unlistedLine];
   const plain = faults.find(({ name }) => asSaid.includes(name));
   if (plain !== undefined)
     return [capital(`${english.faults[plain.name].mend(placeWords(spelled, plain))}.`)];

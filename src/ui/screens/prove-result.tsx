@@ -12,7 +12,7 @@ import { Tape } from "#ui/parts/tape.tsx";
 import { Heading } from "./frame.tsx";
 import { type Chosen, candidatesFor, proving } from "./prove-begun.ts";
 import { LastReading } from "./prove-last.tsx";
-import { isSoldered, leadFaultWords, mendLines } from "./prove-mend.ts";
+import { isSoldered, isUnlisted, leadFaultWords, mendLines } from "./prove-mend.ts";
 import { returnWords } from "./prove-return-words.ts";
 import { unseenNames } from "./prove-unseen.ts";
 import { ProveWirings } from "./prove-wirings.tsx";
@@ -85,7 +85,7 @@ function ToDo({ at: { spelled, proof }, wires }: Wired) {
   if (proof.believed.length === 0) return null;
   return (
     <>
-      <h2>To mend it</h2>
+      <h2>{isUnlisted(proof.believed) ? "What now" : "To mend it"}</h2>
       {mendLines(spelled, wires, proof.believed).map((text) => (
         <p key={text} class="move">
           {text}
@@ -105,16 +105,22 @@ function ToDo({ at: { spelled, proof }, wires }: Wired) {
 function Onward({ at: { held, lead, proof } }: Pick<Wired, "at">) {
   const begin = (next: Chosen) => held.change((page) => proving(page, next, held.edges.now()));
   const anew = () => begin(lead);
+  const unlisted = isUnlisted(proof.believed);
+  const byMeter = (proof.state === "unsure" || unlisted) && lead.by !== "meter";
   return (
     <div class="foot">
-      {proof.state === "unsure" && lead.by !== "meter" && (
+      {byMeter && (
         <button type="button" class="main" onClick={() => begin({ ...lead, by: "meter" })}>
           Settle it with a multimeter
         </button>
       )}
       {proof.believed.length > 0 && (
-        <button type="button" class={proof.state === "wrong" ? "main" : "say"} onClick={anew}>
-          Done, check again
+        <button
+          type="button"
+          class={proof.state === "wrong" && !byMeter ? "main" : "say"}
+          onClick={anew}
+        >
+          {unlisted ? "Check again" : "Done, check again"}
         </button>
       )}
       <button type="button" class={proof.state === "healthy" ? "main" : "say"} onClick={anew}>

@@ -16,7 +16,6 @@ type Props = AtProving & { readonly ready: Ready; readonly plugged: boolean };
  */
 export function ProveReturn(at: Props) {
   const { held, derived, proof, plugged } = at;
-  const [before, setBefore] = useState(false);
   const screens = useMeasuringScreens(held);
   const meant = useMemo(() => relativeGains(derived.model.rig, provedAt, []), [derived.model.rig]);
   const { next } = proof;
@@ -29,17 +28,20 @@ export function ProveReturn(at: Props) {
     section.current?.querySelector("h1")?.focus({ preventScroll: true });
   }, [asks]);
   const onMatrix = (told: MatrixTold) => {
-    setBefore(true);
     const asked = { check: "matrix", position: provedAt } as const;
     held.enter({ entry: "finding", finding: { asked, ...told } });
   };
   return (
     <>
       <section class="prove measuring" hidden={!asks} ref={section}>
-        {before && derived.happenings.length === 0 && (
-          <p class="move">Put the next lead in, and measure it. What stands here is of the last.</p>
+        {screens && (
+          <screens.MeasuringScreens
+            held={held}
+            onMatrix={onMatrix}
+            meant={meant}
+            after={derived.happenings.length > 0 ? "the same" : "another"}
+          />
         )}
-        {screens && <screens.MeasuringScreens held={held} onMatrix={onMatrix} meant={meant} />}
       </section>
       {!asks && <Beside key={held.page.log.length} {...at} />}
     </>

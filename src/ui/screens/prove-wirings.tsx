@@ -2,7 +2,7 @@ import { type Wire, wiringOf } from "#core/proving/wiring.ts";
 import { type DrawnWire, LeadDrawing } from "#ui/parts/lead-drawing.tsx";
 import { useWide } from "#ui/parts/use-wide.ts";
 import { untriedBy } from "./prove-left.ts";
-import { leadFaultWords } from "./prove-mend.ts";
+import { isUnlisted, leadFaultWords } from "./prove-mend.ts";
 import { ohmsWords } from "./prove-names.ts";
 import type { AtProving } from "./prove-work.tsx";
 
@@ -13,7 +13,7 @@ export function ProveWirings({ spelled, derived, proof, lead, wires }: Props) {
   const wide = useWide(42);
   const { rig } = derived.model;
   const untried = lead.by === "meter" ? untriedBy(derived, proof) : () => false;
-  if (proof.believed.length === 0)
+  if (proof.believed.length === 0 || isUnlisted(proof.believed))
     return (
       <div class="wirings">
         <LeadDrawing spelled={spelled} wires={wires.map(drawn)} wide={wide} label={asMeant} />

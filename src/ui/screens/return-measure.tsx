@@ -9,21 +9,31 @@ import { type Instruments, useInstruments } from "./use-instruments.ts";
 import type { Held } from "./use-page.ts";
 import { type Against, useReturn } from "./use-return.ts";
 
+/** What is measured once a lead was: that one once more, since it is not told yet, or another in its place; left out, whatever comes. */
+export type After = "the same" | "another" | undefined;
+
 interface Props {
   readonly held: Held;
   /** A lead was measured: its matrix at 1 kHz as a finding has it. Called once each time. */
   readonly onMatrix: (told: MatrixTold) => void;
   /** What a healthy one of its kind brings where; left out, left to the left and right to the right. */
   readonly meant?: Meant | undefined;
+  readonly after?: After;
 }
 
 /** What lies between an output and an input of this computer, measured: from the hook-up to the result. */
-export function ReturnMeasure({ held, onMatrix, meant }: Props) {
+export function ReturnMeasure({ held, onMatrix, meant, after }: Props) {
   const instruments = useInstruments(held);
   return (
     <div class="measure">
       {instruments ? (
-        <Return held={held} instruments={instruments} onMatrix={onMatrix} meant={meant} />
+        <Return
+          held={held}
+          instruments={instruments}
+          onMatrix={onMatrix}
+          meant={meant}
+          after={after}
+        />
       ) : (
         <Heading>Measure with a sound card</Heading>
       )}
@@ -36,11 +46,12 @@ function Return({
   instruments,
   onMatrix,
   meant,
+  after,
 }: Props & { readonly instruments: Instruments }) {
   const [against, setAgainst] = useState<Against>("healthy");
   const { ways } = useWays(held);
   const bout = useReturn(held, instruments, { ways, against, meant, onMatrix });
-  const props = { held, instruments, bout, against, onAgainst: setAgainst };
+  const props = { held, instruments, bout, against, onAgainst: setAgainst, after };
   return bout.step.at === "before" ? <Before {...props} /> : <ReturnSteps {...props} />;
 }
 

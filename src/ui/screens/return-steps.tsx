@@ -5,11 +5,12 @@ import { Heading } from "./frame.tsx";
 import { FindingLevel, GoingOut, Stop } from "./measure-level.tsx";
 import { useWays } from "./measure-prepare.tsx";
 import type { Ways } from "./page.ts";
+import type { After } from "./return-measure.tsx";
 import { ReturnRefused } from "./return-refused.tsx";
 import { ReturnResult } from "./return-result.tsx";
 import { type Instruments, useMeasurer } from "./use-instruments.ts";
 import type { Held } from "./use-page.ts";
-import type { Against, ReturnBout } from "./use-return.ts";
+import type { Against, ReturnBout, ReturnStep } from "./use-return.ts";
 
 export interface ReturnStepProps {
   readonly held: Held;
@@ -17,11 +18,12 @@ export interface ReturnStepProps {
   readonly bout: ReturnBout;
   readonly against: Against;
   readonly onAgainst: (against: Against) => void;
+  readonly after: After;
 }
 
 /** From the press to the result. */
 export function ReturnSteps(props: ReturnStepProps) {
-  const { held, instruments, bout, against, onAgainst } = props;
+  const { held, instruments, bout, onAgainst, after } = props;
   const { measurer } = instruments;
   const { ways } = useWays(held);
   const world = useMeasurer(measurer);
@@ -38,29 +40,44 @@ export function ReturnSteps(props: ReturnStepProps) {
     case "judging":
       return <Heading key="judging">Working it out</Heading>;
     case "swap":
-      return <Swap bout={bout} first={world.route.first} returns={ways.returns} />;
+      return <Swap {...swapWords.good} bout={bout} world={world} returns={ways.returns} />;
     case "refused":
       return <ReturnRefused refused={step.refused} bout={bout} onAgainst={onAgainst} />;
     case "told":
-      return (
-        <ReturnResult
-          taken={step.taken}
-          healthy={against === "healthy" ? bout.healthy : undefined}
-          granted={step.granted}
-          returns={ways.returns}
-        >
-          <div class="foot">
-            <button type="button" class="main" onClick={bout.measure}>
-              Measure the next one
-            </button>
-            <button type="button" class="quiet" onClick={() => bout.again(true)}>
-              begin anew
-            </button>
-          </div>
-        </ReturnResult>
-      );
+      // What came by one input alone is no finding, and is shown until it is measured again.
+      if (after === "another" && step.taken.measured.entries.length > 1)
+        return <Swap {...swapWords.last} bout={bout} world={world} returns={ways.returns} />;
+      return <Told {...props} {...step} returns={ways.returns} />;
   }
 }
+
+type ToldProps = ReturnStepProps &
+  Pick<Extract<ReturnStep, { at: "told" }>, "taken" | "granted"> &
+  Pick<Ways, "returns">;
+
+const Told = ({ bout, against, after, taken, granted, returns }: ToldProps) => (
+  <ReturnResult
+    taken={taken}
+    healthy={against === "healthy" ? bout.healthy : undefined}
+    granted={granted}
+    returns={returns}
+  >
+    {after === "the same" && (
+      <p class="move">
+        What it is cannot be told from this yet. Leave the lead in, touch nothing, and measure it
+        once more.
+      </p>
+    )}
+    <div class="foot">
+      <button type="button" class="main" onClick={bout.measure}>
+        {after === "the same" ? "Measure the same once more" : "Measure the next one"}
+      </button>
+      <button type="button" class="quiet" onClick={() => bout.again(true)}>
+        begin anew
+      </button>
+    </div>
+  </ReturnResult>
+);
 
 type AtWork = ReturnStepProps & { readonly world: MeasurerWorld };
 
@@ -106,25 +123,38 @@ function Measuring({
 }
 
 interface SwapProps {
+  readonly title: string;
+  readonly hint: string;
+  readonly anew: string;
   readonly bout: ReturnBout;
-  readonly first: number;
+  readonly world: MeasurerWorld;
   readonly returns: Ways["returns"];
 }
 
-const Swap = ({ bout, first, returns }: SwapProps) => (
+const swapWords = {
+  good: {
+    title: "Now the lead in question, in its place",
+    hint: "The good one is measured, and it is silent. Take it out, put the other one in, and touch nothing else: no gain, no level.",
+    anew: "another good one",
+  },
+  last: {
+    title: "Now the next lead, in the same place",
+    hint: "It is silent. Touch nothing else: no gain, no level.",
+    anew: "begin anew",
+  },
+} as const;
+
+const Swap = ({ title, hint, anew, bout, world, returns }: SwapProps) => (
   <>
-    <Heading key="swap">Now the lead in question, in its place</Heading>
-    <p class="hint">
-      The good one is measured, and it is silent. Take it out, put the other one in, and touch
-      nothing else: no gain, no level.
-    </p>
-    <HookUpPicture first={first} returns={returns} />
+    <Heading key={title}>{title}</Heading>
+    <p class="hint">{hint}</p>
+    <HookUpPicture first={world.route.first} returns={returns} />
     <div class="foot">
       <button type="button" class="main" onClick={bout.measure}>
         Measure it
       </button>
       <button type="button" class="quiet" onClick={() => bout.again(true)}>
-        another good one
+        {anew}
       </button>
     </div>
   </>
