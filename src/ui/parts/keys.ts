@@ -1,13 +1,14 @@
 import { useEffect, useLayoutEffect } from "preact/hooks";
 
 /**
- * Space means nothing here, and a key held down presses once: an elbow on a keyboard must not answer. Esc silences from
- * everywhere.
+ * Space means nothing here, and a key held down presses once: an elbow on a keyboard must not answer. Enter ticks what Space would. Esc silences
+ * from everywhere.
  */
 export function useKeys(onEscape: () => void): void {
   useEffect(() => {
     const down = (event: KeyboardEvent) => {
       if (event.key === "Escape") onEscape();
+      tick(event);
       if (event.key === " " || (event.key === "Enter" && event.repeat)) event.preventDefault();
     };
     const up = (event: KeyboardEvent) => {
@@ -20,6 +21,11 @@ export function useKeys(onEscape: () => void): void {
       window.removeEventListener("keyup", up, true);
     };
   }, [onEscape]);
+}
+
+function tick({ key, repeat, target }: KeyboardEvent): void {
+  if (key !== "Enter" || repeat || !(target instanceof HTMLInputElement)) return;
+  if (target.type === "checkbox") target.click();
 }
 
 /** Keys that mean something wherever the focus is, but where somebody writes, with a modifier, or held down. */

@@ -83,7 +83,7 @@ export function PinEnds({
               </text>
             )}
             {ends.length > 1 && !end.goesInto && (
-              <SideLetter name={end.name} x={x(96 * scale)} y={middle - 16 * scale} />
+              <SideLetter name={end.name} x={x(68 * scale)} y={middle - 21 * scale} />
             )}
             <EndPicture
               end={end}

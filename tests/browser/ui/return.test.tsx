@@ -130,6 +130,12 @@ describe("through a lead", () => {
     await keys("{Enter}");
     await expect.element(heading()).toHaveTextContent("known to be good");
     await expect.element(heading()).toHaveFocus();
+    const box = tab.getByRole("checkbox", { name: /load box/ });
+    box.element().focus();
+    await keys("{Enter}");
+    await expect.element(box).toBeChecked();
+    await keys("{Enter}");
+    await expect.element(box).not.toBeChecked();
     button("Measure the good one").element().focus();
     await keys("{Enter}");
     expect(measurer.calls.at(-1)).toMatchObject({
