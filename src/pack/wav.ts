@@ -1,4 +1,5 @@
 import wavefile from "wavefile";
+import type { Capture } from "#core/measurement/capture.ts";
 import type { Sound } from "#core/signals/sound.ts";
 
 /** From one sample up to another, which is where it begins again. */
@@ -15,6 +16,13 @@ export function wavOf({ left, right, rate }: Sound, loop?: Loop): Uint8Array {
   const file = new wavefile.WaveFile();
   file.fromScratch(2, rate, "24", [inBits(left), inBits(right)]);
   if (loop !== undefined) file.smpl = sampler(rate, loop);
+  return file.toBuffer();
+}
+
+/** A capture as a WAV file of 32-bit floats: every sample as it came. */
+export function wavOfCapture({ channels, rate }: Capture): Uint8Array {
+  const file = new wavefile.WaveFile();
+  file.fromScratch(channels.length, rate, "32f", [...channels]);
   return file.toBuffer();
 }
 

@@ -18,7 +18,7 @@ const byChance = (share: number, walked: number): number =>
   share - 2 * Math.sqrt((share * (1 - share)) / walked);
 
 test("one fault: its group is first, in half a checklist's time", { timeout }, () => {
-  const some = walks("one fault", 56, { ...short, plant: "single", alternatives: true });
+  const some = walks("one fault", 40, { ...short, plant: "single", alternatives: true });
   const { first, lost, works, toWorking } = scoresOf(some);
   const { listToWorking } = alternativesOf(some);
   expect(first).toBeGreaterThanOrEqual(byChance(0.97, some.length));
@@ -29,7 +29,7 @@ test("one fault: its group is first, in half a checklist's time", { timeout }, (
 });
 
 test("two faults: one of them is first", { timeout }, () => {
-  const some = walks("two", 30, { ...short, plant: "double" });
+  const some = walks("two", 20, { ...short, plant: "double" });
   const { first, shown } = scoresOf(some);
   expect(first).toBeGreaterThanOrEqual(byChance(0.9, some.length));
   expect(shown).toBeGreaterThanOrEqual(byChance(0.9, some.length));
@@ -41,7 +41,7 @@ test("a healthy position is called healthy", { timeout }, () => {
 });
 
 test("what is stated is about as often true", { timeout }, () => {
-  const some = walks("by odds", 90, { ...short, plant: "by odds" });
+  const some = walks("by odds", 70, { ...short, plant: "by odds" });
   const { gap, byChance } = calibrationOf(some);
   console.log(`gap ${gap.toFixed(3)}, of that ${byChance.toFixed(3)} by chance`);
   expect(gap).toBeLessThan(0.03 + 2 * byChance);

@@ -5,6 +5,7 @@ import type { RigFault } from "#core/rig/rig-faults.ts";
 import { builtInRigs } from "#core/rig/rigs.ts";
 import { modelFor } from "#core/session/derive.ts";
 import { seeded } from "#core/units/random.ts";
+import { long } from "#tests/support/long.ts";
 import { walk } from "./walk.ts";
 
 const [rig] = builtInRigs;
@@ -46,7 +47,7 @@ function bothHeard(a: Listed, b: Listed): boolean {
 test("two faults at once: one of them is found first", { timeout: 120_000 }, () => {
   const random = seeded(11);
   const pairs: (readonly [Listed, Listed])[] = [];
-  while (pairs.length < 60) {
+  while (pairs.length < (long ? 60 : 30)) {
     const [a, b] = [draw(random), draw(random)];
     if (a.group !== b.group && bothHeard(a, b)) pairs.push([a, b]);
   }

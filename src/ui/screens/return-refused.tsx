@@ -1,16 +1,22 @@
+import type { Capture } from "#core/measurement/capture.ts";
 import type { Refusal } from "#core/measurement/return.ts";
 import { refusalText } from "#core/words/english-measuring.ts";
 import { Heading } from "./frame.tsx";
+import { SaveRecording } from "./save-recording.tsx";
+import type { Held } from "./use-page.ts";
 import type { Against, Refused, ReturnBout } from "./use-return.ts";
 
 interface Props {
+  readonly held: Held;
+  /** What was recorded, where anything was. */
+  readonly capture?: Capture;
   readonly refused: Refused;
   readonly bout: ReturnBout;
   readonly onAgainst: (against: Against) => void;
 }
 
 /** Why there is no result, and what to do. */
-export function ReturnRefused({ refused, bout, onAgainst }: Props) {
+export function ReturnRefused({ held, refused, capture, bout, onAgainst }: Props) {
   return (
     <>
       <Heading>
@@ -44,6 +50,7 @@ export function ReturnRefused({ refused, bout, onAgainst }: Props) {
             measure it as it comes
           </button>
         )}
+        {capture && <SaveRecording held={held} capture={capture} />}
       </div>
     </>
   );

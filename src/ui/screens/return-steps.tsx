@@ -8,6 +8,7 @@ import type { Ways } from "./page.ts";
 import type { After } from "./return-measure.tsx";
 import { ReturnRefused } from "./return-refused.tsx";
 import { ReturnResult } from "./return-result.tsx";
+import { SaveRecording } from "./save-recording.tsx";
 import { type Instruments, useMeasurer } from "./use-instruments.ts";
 import type { Held } from "./use-page.ts";
 import type { Against, ReturnBout, ReturnStep } from "./use-return.ts";
@@ -42,7 +43,7 @@ export function ReturnSteps(props: ReturnStepProps) {
     case "swap":
       return <Swap {...swapWords.good} bout={bout} world={world} returns={ways.returns} />;
     case "refused":
-      return <ReturnRefused refused={step.refused} bout={bout} onAgainst={onAgainst} />;
+      return <ReturnRefused {...step} held={held} bout={bout} onAgainst={onAgainst} />;
     case "told":
       // What came by one input alone is no finding, and is shown until it is measured again.
       if (after === "another" && step.taken.measured.entries.length > 1)
@@ -52,10 +53,10 @@ export function ReturnSteps(props: ReturnStepProps) {
 }
 
 type ToldProps = ReturnStepProps &
-  Pick<Extract<ReturnStep, { at: "told" }>, "taken" | "granted"> &
+  Pick<Extract<ReturnStep, { at: "told" }>, "taken" | "granted" | "capture"> &
   Pick<Ways, "returns">;
 
-const Told = ({ bout, against, after, taken, granted, returns }: ToldProps) => (
+const Told = ({ held, bout, against, after, taken, granted, capture, returns }: ToldProps) => (
   <ReturnResult
     taken={taken}
     healthy={against === "healthy" ? bout.healthy : undefined}
@@ -75,6 +76,7 @@ const Told = ({ bout, against, after, taken, granted, returns }: ToldProps) => (
       <button type="button" class="quiet" onClick={() => bout.again(true)}>
         begin anew
       </button>
+      <SaveRecording held={held} capture={capture} />
     </div>
   </ReturnResult>
 );

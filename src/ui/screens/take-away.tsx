@@ -1,32 +1,9 @@
-import { useEffect, useRef, useState } from "preact/hooks";
-import type { Making } from "#worker/packing.ts";
+import { type MakingState, useMaking } from "./use-making.ts";
 import type { Held } from "./use-page.ts";
 
-type State =
-  | { readonly at: "rest" }
-  | { readonly at: "making"; readonly share: number }
-  | { readonly at: "made"; readonly address: string; readonly megabytes: number }
-  | { readonly at: "failed" };
-
 /** All sounds as files with a sheet, for a player that runs no browser. */
-export function TakeAway({ held: { edges } }: { readonly held: Held }) {
-  const [state, setState] = useState<State>({ at: "rest" });
-  const making = useRef<Making>(undefined);
-  useEffect(() => () => making.current?.stop(), []);
-  useEffect(() => () => void (state.at === "made" && URL.revokeObjectURL(state.address)), [state]);
-  const make = async () => {
-    setState({ at: "making", share: 0 });
-    making.current = edges.packing(edges.player.rate(), (share) =>
-      setState({ at: "making", share }),
-    );
-    try {
-      const file = await making.current.file;
-      if (file === undefined) return setState({ at: "rest" });
-      setState({ at: "made", address: URL.createObjectURL(file), megabytes: file.size / 1e6 });
-    } catch {
-      setState({ at: "failed" });
-    }
-  };
+export function TakeAway({ held }: { readonly held: Held }) {
+  const { state, make, stop } = useMaking(held);
   return (
     <div class="take-away">
       <h2>Take them with you</h2>
@@ -34,13 +11,13 @@ export function TakeAway({ held: { edges } }: { readonly held: Held }) {
         WAV files of 24 bits, and a sheet that says what each is and what to hear, for a player that
         runs no browser. What is for instruments only is in it too, and says so.
       </p>
-      <Offer state={state} onMake={make} onStop={() => making.current?.stop()} />
+      <Offer state={state} onMake={() => void make(held.edges.player.rate())} onStop={stop} />
     </div>
   );
 }
 
 interface OfferProps {
-  readonly state: State;
+  readonly state: MakingState;
   readonly onMake: () => void;
   readonly onStop: () => void;
 }

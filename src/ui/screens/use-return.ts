@@ -42,8 +42,15 @@ export type ReturnStep =
   | { readonly at: "judging" }
   /** The healthy lead was measured; the one in question takes its place. */
   | { readonly at: "swap" }
-  | { readonly at: "refused"; readonly refused: Refused }
-  | { readonly at: "told"; readonly taken: Taken; readonly granted: Granted };
+  | { readonly at: "refused"; readonly refused: Refused; readonly capture?: Capture }
+  | ({ readonly at: "told" } & Told);
+
+/** What was measured, and what was recorded of it. */
+interface Told {
+  readonly taken: Taken;
+  readonly granted: Granted;
+  readonly capture: Capture;
+}
 
 type OnMatrix = (told: MatrixTold) => void;
 
@@ -55,9 +62,13 @@ interface Wanted {
 }
 
 /** A measurement that was judged, or how it ended before. */
-export type Outcome = ReturnStep | { readonly taken: Taken; readonly granted: Granted };
+export type Outcome = ReturnStep | Told;
 
-const refusal = (refused: Refused): ReturnStep => ({ at: "refused", refused });
+const refusal = (refused: Refused, capture?: Capture): ReturnStep => ({
+  at: "refused",
+  refused,
+  ...(capture ? { capture } : {}),
+});
 
 /** Plays and records once, and works it out; of what was recorded only a part, where one is asked for. */
 export async function measureOnce(
@@ -75,11 +86,11 @@ export async function measureOnce(
   onStep({ at: "judging" });
   const { capture, granted, level } = ended;
   const words = processedWords(granted);
-  if (words) return refusal({ why: "processed", words });
+  if (words) return refusal({ why: "processed", words }, capture);
   const measured = await judging(only(capture)).catch(() => undefined);
-  if (measured === undefined) return refusal({ why: "no worker" });
-  if ("refused" in measured) return refusal({ why: "not measured", how: measured });
-  return { taken: { measured, level }, granted };
+  if (measured === undefined) return refusal({ why: "no worker" }, capture);
+  if ("refused" in measured) return refusal({ why: "not measured", how: measured }, capture);
+  return { taken: { measured, level }, granted, capture };
 }
 
 const beforeOf = (ended: Broken): BeforeStep =>
@@ -100,16 +111,16 @@ export function useReturn(held: Held, instruments: Instruments, wanted: Wanted) 
   const [step, setStep] = useState<ReturnStep>({ at: "before" });
   const [healthy, setHealthy] = useState<Taken>();
   const { ways, against, meant, onMatrix } = wanted;
-  const tell = ({ taken, granted }: { readonly taken: Taken; readonly granted: Granted }) => {
+  const tell = ({ taken, granted, capture }: Told) => {
     const known = against === "healthy" ? healthy : undefined;
     if (against === "as it comes" || known) {
       const told = matrixOf(taken, known, meant);
-      setStep({ at: "told", taken, granted });
+      setStep({ at: "told", taken, granted, capture });
       if (told) onMatrix(told);
       return;
     }
     const words = notHealthy(taken, meant);
-    if (words) return setStep(refusal({ why: "not healthy", words }));
+    if (words) return setStep(refusal({ why: "not healthy", words }, capture));
     setHealthy(taken);
     setStep({ at: "swap" });
   };
