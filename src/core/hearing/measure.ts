@@ -1,4 +1,5 @@
 import { capWindow, levelCap, peakCap, renderedLevel } from "#core/signals/caps.ts";
+import { offsetOf } from "#core/signals/offset.ts";
 import { fromDecibels } from "#core/units/decibels.ts";
 import type { Hertz } from "#core/units/units.ts";
 
@@ -8,7 +9,7 @@ export interface Measure {
   readonly peak: number;
   /** Greatest root mean square over any `capWindow`. */
   readonly level: number;
-  /** Greatest mean over any `capWindow`, the sound standing in silence. */
+  /** As gate one measures it. */
   readonly offset: number;
 }
 
@@ -37,16 +38,14 @@ export const rendered: Measure = {
 /** The measures of a channel. */
 export function measured(channel: Float32Array, rate: Hertz): Measure {
   const width = Math.max(1, Math.round(capWindow * rate));
-  let [sum, power, peak, greatestSum, greatestPower] = [0, 0, 0, 0, 0];
+  let [power, peak, greatestPower] = [0, 0, 0];
   for (let n = 0; n < channel.length; n += 1) {
     const [comes, goes] = [channel[n] ?? 0, n < width ? 0 : (channel[n - width] ?? 0)];
-    sum += comes - goes;
     power += comes * comes - goes * goes;
     peak = Math.max(peak, Math.abs(comes));
-    greatestSum = Math.max(greatestSum, Math.abs(sum));
     greatestPower = Math.max(greatestPower, power);
   }
-  return { peak, level: Math.sqrt(greatestPower / width), offset: greatestSum / width };
+  return { peak, level: Math.sqrt(greatestPower / width), offset: offsetOf(channel, rate) };
 }
 
 /** The greater of each. */

@@ -1,6 +1,7 @@
 import { toDecibels } from "#core/units/decibels.ts";
 import { capWindow, levelCap, peakCap } from "./caps.ts";
 import { edgeRise, steepestEdge } from "./edges.ts";
+import { offsetOf } from "./offset.ts";
 import { RunningMean } from "./running-mean.ts";
 import type { Sound } from "./sound.ts";
 
@@ -47,7 +48,7 @@ const checks: readonly Check[] = [
   (sound) => above("over the peak cap", toDecibels(of(sound, peak)), peakCap),
   (sound) => above("over the level cap", toDecibels(Math.sqrt(of(sound, power))), levelCap),
   // full scale 1
-  (sound) => above("offset", of(sound, offset), offsetBound),
+  (sound) => above("offset", of(sound, offsetOf), offsetBound),
   // part of the peak
   (sound) => above("no ramps", of(sound, steepestEdge), edgeRise),
 ];
@@ -84,19 +85,12 @@ const countNotFinite: Measure = (channel) => {
 const peak: Measure = (channel) => greatest(channel, (sample) => sample);
 
 const power: Measure = (channel, rate) => {
-  const mean = new RunningMean(widthOf(rate, 1), channel.length);
+  const mean = new RunningMean(widthOf(rate), channel.length);
   return greatest(channel, (sample) => mean.push(sample * sample));
 };
 
-/** Twice over half the window: what swings slowly, as a deep tone does, is no offset. */
-const offset: Measure = (channel, rate) => {
-  const half = () => new RunningMean(widthOf(rate, 2), channel.length);
-  const [once, twice] = [half(), half()];
-  return greatest(channel, (sample) => twice.push(once.push(sample)));
-};
-
-/** Samples in a part of the `capWindow`. */
-const widthOf = (rate: number, parts: number): number => Math.round((capWindow * rate) / parts);
+/** Samples in a `capWindow`. */
+const widthOf = (rate: number): number => Math.round(capWindow * rate);
 
 /** The greatest that is made of a channel's samples, taken in order. */
 function greatest(channel: Float32Array, made: (sample: number) => number): number {

@@ -179,7 +179,8 @@ describe("whatever is given", () => {
         const audition = finish(auditionOf(sound, chains));
         expect(audition).not.toHaveProperty("refused");
       }),
-      { numRuns: 15 },
+      // Its offset was once taken for less than gate one takes it for.
+      { numRuns: 15, examples: [[1162900335]] },
     );
   });
 
