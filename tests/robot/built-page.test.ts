@@ -156,7 +156,7 @@ describe.concurrent("a simulated person at the built page", () => {
           fault.name,
         ),
       )
-      .slice(0, 3);
+      .slice(0, 2);
     const named: boolean[] = [];
     await walkAll(some, async (page, one) => {
       const walked = await walk(page, {
