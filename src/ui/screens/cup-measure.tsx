@@ -2,6 +2,7 @@ import { useEffect, useState } from "preact/hooks";
 import type { Answered } from "#core/checks/finding.ts";
 import { CupAtMicrophone } from "#ui/parts/cup-at-microphone.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
+import { BackToQuestion } from "./back-to-question.tsx";
 import { CupSteps } from "./cup-steps.tsx";
 import { Heading } from "./frame.tsx";
 import { wired } from "./measure-cautions.tsx";
@@ -9,8 +10,9 @@ import { ChooseWays, type WaysWords } from "./measure-hook-up.tsx";
 import { Names, useDevices } from "./measure-names.tsx";
 import type { Ways } from "./page.ts";
 import { useCups } from "./use-cups.ts";
-import { type Instruments, useInstruments, useMeasurer } from "./use-instruments.ts";
+import { type Instruments, useInstruments } from "./use-instruments.ts";
 import type { Held } from "./use-page.ts";
+import { useWorld } from "./use-world.ts";
 
 /** A position whose cups are held to a microphone instead of being asked. */
 export interface CupsOfPosition {
@@ -85,11 +87,7 @@ const First = ({ at, onNext }: FirstProps) => (
       <button type="button" class="main" onClick={onNext}>
         They are wired: go on
       </button>
-      {at && (
-        <button type="button" class="quiet" onClick={at.onBack}>
-          back to the question
-        </button>
-      )}
+      <BackToQuestion at={at} />
     </div>
   </>
 );
@@ -107,7 +105,7 @@ function Where({ held, instruments, ways, onNext }: WhereProps) {
   const { recorder, measurer } = instruments;
   const { devices, ask } = useDevices(recorder, held.edges.outputs);
   const [without, setWithout] = useState(false);
-  const world = useMeasurer(measurer);
+  const world = useWorld(measurer);
   const onWays = (cupWays: Ways) => held.change((one) => ({ ...one, cupWays }));
   if (devices === undefined) return <Heading key="wait">{title}</Heading>;
   if (devices.inputs.length === 0 && !without)

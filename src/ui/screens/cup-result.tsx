@@ -2,6 +2,7 @@ import { surelyAnswered } from "#core/checks/cups-heard.ts";
 import { type CupsTold, type CupTaken, cupsTold } from "#core/measurement/cups-told.ts";
 import { refusalText } from "#core/words/english-measuring.ts";
 import { CupsPicture } from "#ui/parts/cups-picture.tsx";
+import { BackToQuestion } from "./back-to-question.tsx";
 import type { CupsOfPosition } from "./cup-measure.tsx";
 import { cupsLines, cupsTitle, leftToEars } from "./cup-words.ts";
 import { Heading } from "./frame.tsx";
@@ -65,11 +66,7 @@ function Foot({ told, at, onAnew }: FootProps) {
         <button type="button" class={answered.length > 0 ? "quiet" : "main"} onClick={onAnew}>
           Listen to both again
         </button>
-        {at && (
-          <button type="button" class="quiet" onClick={at.onBack}>
-            back to the question
-          </button>
-        )}
+        <BackToQuestion at={at} />
       </div>
     </>
   );

@@ -1,6 +1,7 @@
 import type { Seconds } from "#core/units/units.ts";
 import { CupAtMicrophone } from "#ui/parts/cup-at-microphone.tsx";
 import type { Side } from "#ui/parts/effect-lanes.ts";
+import { BackToQuestion } from "./back-to-question.tsx";
 import type { CupProps } from "./cup-measure.tsx";
 import { CupResult } from "./cup-result.tsx";
 import { Heading } from "./frame.tsx";
@@ -9,8 +10,8 @@ import { GoingOut, Stop } from "./measure-level.tsx";
 import type { Ways } from "./page.ts";
 import { refusedWords } from "./return-refused.tsx";
 import { type CupBout, otherSide } from "./use-cups.ts";
-import { useMeasurer } from "./use-instruments.ts";
 import type { Refused } from "./use-return.ts";
+import { useWorld } from "./use-world.ts";
 
 type Props = CupProps & {
   readonly ways: Ways;
@@ -43,7 +44,7 @@ type HoldProps = Props & { readonly side: Side; readonly trouble: string | undef
 
 /** A cup is to be held to the microphone. */
 function Hold({ instruments, at, ways, bout, onWhere, side, trouble }: HoldProps) {
-  const { route } = useMeasurer(instruments.measurer);
+  const { route } = useWorld(instruments.measurer);
   const second = bout.taken[otherSide(side)] !== undefined;
   return (
     <>
@@ -73,11 +74,7 @@ function Hold({ instruments, at, ways, bout, onWhere, side, trouble }: HoldProps
             begin anew
           </button>
         )}
-        {at && (
-          <button type="button" class="quiet" onClick={at.onBack}>
-            back to the question
-          </button>
-        )}
+        <BackToQuestion at={at} />
       </div>
     </>
   );
@@ -96,7 +93,7 @@ type AtWorkProps = Props & {
 
 /** Something plays, and the microphone is open. */
 function AtWork({ held, instruments: { measurer }, side, title, how }: AtWorkProps) {
-  const world = useMeasurer(measurer);
+  const world = useWorld(measurer);
   return (
     <>
       <Heading key={title}>{`${title}: the ${side} cup`}</Heading>

@@ -5,8 +5,9 @@ import { FindingLevel } from "./measure-level.tsx";
 import { Prepare, useWays } from "./measure-prepare.tsx";
 import { whyBefore } from "./measure-words.ts";
 import { useFlex } from "./use-flex.ts";
-import { type Instruments, useInstruments, useMeasurer } from "./use-instruments.ts";
+import { type Instruments, useInstruments } from "./use-instruments.ts";
 import type { Held } from "./use-page.ts";
+import { useWorld } from "./use-world.ts";
 
 /** A lead is watched while it is bent: every moment at which something in it lets go. */
 export function FlexScreen({ held }: { readonly held: Held }) {
@@ -30,7 +31,7 @@ interface Props {
 function Flex({ held, instruments }: Props) {
   const { measurer } = instruments;
   const { ways } = useWays(held);
-  const world = useMeasurer(measurer);
+  const world = useWorld(measurer);
   const bout = useFlex(held, measurer, ways);
   switch (bout.phase) {
     case "level":

@@ -1,16 +1,16 @@
 import { shareOfDay } from "#core/hearing/exposure.ts";
 import { levelCap } from "#core/signals/caps.ts";
-import { LevelPicture } from "#ui/parts/level-picture.tsx";
-import { useHold } from "#ui/parts/use-hold.ts";
+import { Loudness } from "./loudness.tsx";
+import { dbfs } from "./numbers.ts";
 import type { Held } from "./use-page.ts";
 import { emergency, routeWords } from "./words.ts";
 
 /** How loud it leaves the program, in small steps; what was heard so far; when it reaches the ears, where that is known. */
 export function Level({ held }: { readonly held: Held }) {
-  const { page, world, change } = held;
+  const { page, world, edges, change } = held;
   return (
     <footer class="level">
-      <Loudness held={held} />
+      <Loudness level={world.level} muted={world.muted} free={page.sounded} by={edges.player} />
       <p class="note">
         {page.sounded ? "One press is 3 dB; hold it for more." : "It starts quietly."}
       </p>
@@ -41,31 +41,6 @@ export function Level({ held }: { readonly held: Held }) {
   );
 }
 
-/** The level between the least and the most there is, and the two presses that move it. */
-function Loudness({ held: { page, world, edges } }: { readonly held: Held }) {
-  const [softer, louder] = [useHold(edges.player.softer), useHold(edges.player.louder)];
-  return (
-    <div class="loudness">
-      <LevelPicture level={world.level} muted={world.muted} />
-      <span class="now">{levelWords(world.level)}</span>
-      {page.sounded && (
-        <span>
-          <button type="button" class="step" {...softer}>
-            softer
-          </button>
-          <button type="button" class="step" {...louder}>
-            louder
-          </button>
-        </span>
-      )}
-    </div>
-  );
-}
-
-/** With the minus that a minus is. */
-const levelWords = (level: number): string =>
-  `${level < 0 ? "−" : ""}${Math.abs(Math.round(level))} dBFS`;
-
 /** How much was heard here and how late it arrives; the reckoning behind it when asked. */
 function Facts({ world: { exposure, delay } }: Pick<Held, "world">) {
   const { seconds } = exposure;
@@ -77,7 +52,7 @@ function Facts({ world: { exposure, delay } }: Pick<Held, "world">) {
     <details class="note">
       <summary>{`${long} of sound here${late === undefined ? "" : `, ${late} ms late`}`}</summary>
       <p>
-        {`${share <= 1 ? "Under 1 %" : `Up to ${share} %`} of a day's noise (85 dBA for 8 hours), with sensitive headphones on 1 V; a stronger amplifier makes it more. It never leaves the program above ${levelWords(levelCap)}, the red line.`}
+        {`${share <= 1 ? "Under 1 %" : `Up to ${share} %`} of a day's noise (85 dBA for 8 hours), with sensitive headphones on 1 V; a stronger amplifier makes it more. It never leaves the program above ${dbfs(levelCap)}, the red line.`}
       </p>
       {late !== undefined && (
         <p>{`The sound reaches the ears ${late} ms after the program, later if wireless; so does silence.`}</p>

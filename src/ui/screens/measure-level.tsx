@@ -1,8 +1,7 @@
 import type { Measurer, MeasurerWorld } from "#audio/measurer.ts";
 import { HookUpPicture } from "#ui/parts/hook-up-picture.tsx";
-import { LevelPicture } from "#ui/parts/level-picture.tsx";
-import { useHold } from "#ui/parts/use-hold.ts";
 import { Heading } from "./frame.tsx";
+import { Loudness } from "./loudness.tsx";
 import { dbfs } from "./numbers.ts";
 import type { Ways } from "./page.ts";
 import type { Held } from "./use-page.ts";
@@ -41,23 +40,9 @@ interface Props {
 
 /** How loud it goes out, and what comes back of it. */
 export function GoingOut({ measurer, world, free }: Props) {
-  const [softer, louder] = [useHold(measurer.softer), useHold(measurer.louder)];
   return (
     <div class="going-out level">
-      <div class="loudness">
-        <LevelPicture level={world.level} muted={world.doing === "nothing"} />
-        <span class="now">{dbfs(world.level)}</span>
-        {free && (
-          <span>
-            <button type="button" class="step" {...softer}>
-              softer
-            </button>
-            <button type="button" class="step" {...louder}>
-              louder
-            </button>
-          </span>
-        )}
-      </div>
+      <Loudness level={world.level} muted={world.doing === "nothing"} free={free} by={measurer} />
       <p class="note">{backWords(world)}</p>
     </div>
   );

@@ -6,8 +6,9 @@ import { InstrumentCautions } from "./measure-cautions.tsx";
 import { ChooseWays, Returns } from "./measure-hook-up.tsx";
 import { Names, useDevices } from "./measure-names.tsx";
 import type { Ways } from "./page.ts";
-import { type Instruments, useMeasurer } from "./use-instruments.ts";
+import type { Instruments } from "./use-instruments.ts";
 import type { Held } from "./use-page.ts";
+import { useWorld } from "./use-world.ts";
 
 interface Props {
   readonly held: Held;
@@ -39,7 +40,7 @@ export function Prepare({ held, instruments, title, hint, trouble, children }: P
   const [without, setWithout] = useState(false);
   const [chosen, setChosen] = useState(held.page.ways !== undefined);
   const { ways, onWays, isSaid } = useWays(held);
-  const world = useMeasurer(measurer);
+  const world = useWorld(measurer);
   if (devices === undefined) return <Heading key="wait">{title}</Heading>;
   if (devices.inputs.length === 0 && !without && !chosen)
     return (

@@ -9,9 +9,10 @@ import type { After } from "./return-measure.tsx";
 import { ReturnRefused } from "./return-refused.tsx";
 import { ReturnResult } from "./return-result.tsx";
 import { SaveRecording } from "./save-recording.tsx";
-import { type Instruments, useMeasurer } from "./use-instruments.ts";
+import type { Instruments } from "./use-instruments.ts";
 import type { Held } from "./use-page.ts";
 import type { Against, ReturnBout, ReturnStep } from "./use-return.ts";
+import { useWorld } from "./use-world.ts";
 
 export interface ReturnStepProps {
   readonly held: Held;
@@ -27,7 +28,7 @@ export function ReturnSteps(props: ReturnStepProps) {
   const { held, instruments, bout, onAgainst, after } = props;
   const { measurer } = instruments;
   const { ways } = useWays(held);
-  const world = useMeasurer(measurer);
+  const world = useWorld(measurer);
   const { step } = bout;
   switch (step.at) {
     case "before":

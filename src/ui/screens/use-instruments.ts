@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from "preact/hooks";
-import type { Measurer, MeasurerWorld } from "#audio/measurer.ts";
+import type { Measurer } from "#audio/measurer.ts";
 import type { Recorder } from "#audio/recorder.ts";
 import type { Judging } from "#worker/judging.ts";
 import type { Measuring } from "#worker/measuring.ts";
@@ -54,14 +54,4 @@ export function useInstruments({
   useEffect(fetchInstruments, [fetchInstruments]);
   useEffect(() => () => instruments?.measurer.silence(), [instruments]);
   return instruments;
-}
-
-/** The world of the measurer as it is now: some ten times a second another one while something is recorded. */
-export function useMeasurer({ world, subscribe }: Measurer): MeasurerWorld {
-  const [now, setNow] = useState(world);
-  useEffect(() => {
-    setNow(world());
-    return subscribe(() => setNow(world()));
-  }, [world, subscribe]);
-  return now;
 }

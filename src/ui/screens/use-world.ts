@@ -1,9 +1,13 @@
 import { useEffect, useState } from "preact/hooks";
-import type { Player } from "#audio/player.ts";
-import type { World } from "#audio/world.ts";
 
-/** The world of sound as it is now. */
-export function useWorld({ world, subscribe }: Player): World {
+/** Something that is now so and then otherwise, and says when. */
+interface Changing<World> {
+  readonly world: () => World;
+  readonly subscribe: (listener: () => void) => () => void;
+}
+
+/** The world of a player, a recorder or a measurer as it is now. */
+export function useWorld<World>({ world, subscribe }: Changing<World>): World {
   const [now, setNow] = useState(world);
   useEffect(() => {
     setNow(world());

@@ -1,0 +1,33 @@
+import type { DecibelsFullScale } from "#core/units/units.ts";
+import { LevelPicture } from "#ui/parts/level-picture.tsx";
+import { useHold } from "#ui/parts/use-hold.ts";
+import { dbfs } from "./numbers.ts";
+
+interface Props {
+  readonly level: DecibelsFullScale;
+  readonly muted: boolean;
+  /** The two presses that move it are there. */
+  readonly free: boolean;
+  readonly by: { readonly softer: () => void; readonly louder: () => void };
+}
+
+/** A level between the least and the most there is, and the two presses that move it. */
+export function Loudness({ level, muted, free, by }: Props) {
+  const [softer, louder] = [useHold(by.softer), useHold(by.louder)];
+  return (
+    <div class="loudness">
+      <LevelPicture level={level} muted={muted} />
+      <span class="now">{dbfs(level)}</span>
+      {free && (
+        <span>
+          <button type="button" class="step" {...softer}>
+            softer
+          </button>
+          <button type="button" class="step" {...louder}>
+            louder
+          </button>
+        </span>
+      )}
+    </div>
+  );
+}
