@@ -30,6 +30,7 @@ const layers: Record<string, readonly string[]> = {
   "core/session": ["core/units", "core/parts", "core/rig", "core/checks", "core/diagnosis"],
   "core/proving": [
     "core/units",
+    "core/measurement",
     "core/circuit",
     "core/parts",
     "core/rig",

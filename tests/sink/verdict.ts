@@ -1,5 +1,5 @@
-import { matrixOf, type Taken } from "#core/measurement/lead-matrix.ts";
 import type { PartKind } from "#core/parts/catalogue.ts";
+import { matrixOf, type Taken } from "#core/proving/lead-matrix.ts";
 import { leadRig, provedAt } from "#core/proving/lead-rig.ts";
 import { proofOf } from "#core/proving/proof.ts";
 import { derive } from "#core/session/derive.ts";

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { MeasuredGains } from "#core/checks/finding.ts";
-import { matrixOf, notHealthy, type Taken } from "#core/measurement/lead-matrix.ts";
 import { measureReturn } from "#core/measurement/measured.ts";
+import { matrixOf, notHealthy, type Taken } from "#core/proving/lead-matrix.ts";
 import { captured, type Wire } from "#tests/browser/support/returned.ts";
 import { effectIn, shownEntries } from "#ui/screens/return-shown.ts";
 import { overLines, sideLines } from "#ui/screens/return-words.ts";

@@ -2,7 +2,7 @@ import type { Seconds } from "#core/units/units.ts";
 import { type Aligned, aligned, wholeIn } from "./aligned.ts";
 import type { Capture } from "./capture.ts";
 import { countAt, stretches } from "./combs.ts";
-import { continuityOf } from "./continuity.ts";
+import { goingOn } from "./going-on.ts";
 import type { Clock } from "./grid.ts";
 import { lookAt } from "./look.ts";
 import { monoIn } from "./mono.ts";
@@ -53,7 +53,7 @@ function looked(capture: Capture): ReturnMeasurement | NotMeasured {
   const fault = cutShort(capture, spans, clock) ?? monoIn(capture, clock);
   if (fault !== undefined) return fault;
   const long = spans.filter(({ from, to }) => (to - from) * segmentTime > shortest);
-  const going = continuityOf(look, long, capture.rate);
+  const going = goingOn(look, long, capture.rate);
   if ("refused" in going) return going;
   const clocks = found.map(({ start }) => ({ start, pace: 1 / (1 - going.drift) }));
   return judged(bestOf(capture, clocks, look.count), look.count);

@@ -94,6 +94,18 @@ export const kindOfOhms = (ohms: Ohms): number =>
 /** Whether a contact reaches another, however well. */
 export const isJoined = (shown: readonly Ohms[]): boolean => shown.every((one) => !showsOpen(one));
 
+/** Whether a meter would show a fault at two contacts. */
+export function shows(view: MeterView, fault: RigFault, pair: Pair): boolean {
+  const kinds = new Set(view.shown([], pair).map(kindOfOhms));
+  const shown = view.shown([fault], pair);
+  return isLoose(shown) || shown.some((one) => !kinds.has(kindOfOhms(one)));
+}
+
+/** Whether two readings are of the same two contacts, whichever probe on which. */
+export const isSamePair = (one: Pair, other: Pair): boolean =>
+  (one.from === other.from && one.to === other.to) ||
+  (one.from === other.to && one.to === other.from);
+
 /** Whether something changes in what a meter shows while the lead is bent. */
 export const isLoose = (shown: readonly Ohms[]): boolean =>
   shown.some((one) => !isAlike(one, shown[0] ?? one));

@@ -7,11 +7,12 @@ import { leadId } from "./lead-rig.ts";
 import { type MeterBelief, readingsIn } from "./meter-belief.ts";
 import {
   isJoined,
-  isLoose,
+  isSamePair,
   kindOfOhms,
   type MeterView,
   meterView,
   type Pair,
+  shows,
 } from "./meter-view.ts";
 
 /** What to put a meter to next. */
@@ -43,11 +44,8 @@ export function nextReading(derived: Derived, belief: MeterBelief): NextReading 
   const { rig } = derived.model;
   const view = meterView(rig);
   const readings = readingsIn(derived.happenings);
-  const times = ({ from, to }: Pair): number =>
-    readings.filter(
-      ({ asked }) =>
-        (asked.from === from && asked.to === to) || (asked.from === to && asked.to === from),
-    ).length;
+  const times = (pair: Pair): number =>
+    readings.filter(({ asked }) => isSamePair(asked, pair)).length;
   const [first] = belief.explanations;
   const sound = first?.healthy === true && first.probability > mostlyHealthy;
   const told = (pair: Pair): number =>
@@ -77,14 +75,10 @@ function asking(view: MeterView, pair: Pair, told: number): NextReading {
 }
 
 /** The odds of what was not tested yet and would show at two contacts. */
-function tested(view: MeterView, pair: Pair, untested: readonly RigFault[]): number {
-  const sound = view.shown([], pair);
-  const shows = (fault: RigFault): boolean => {
-    const shown = view.shown([fault], pair);
-    return isLoose(shown) || shown.some((one) => kindOfOhms(one) !== kindOfOhms(sound[0] ?? one));
-  };
-  return untested.reduce((sum, fault) => sum + (shows(fault) ? 1 + fault.weight / 1e4 : 0), 0);
-}
+const tested = (view: MeterView, pair: Pair, untested: readonly RigFault[]): number =>
+  untested
+    .filter((fault) => shows(view, fault, pair))
+    .reduce((sum, { weight }) => sum + 1 + weight / 1e4, 0);
 
 /** What a reading is expected to tell of the explanations, in bits. */
 function bits(view: MeterView, pair: Pair, { explanations }: MeterBelief): number {

@@ -1,4 +1,5 @@
-import type { MatrixTold, Meant } from "#core/measurement/lead-matrix.ts";
+import type { MatrixTold } from "#core/proving/lead-matrix.ts";
+import type { Gains } from "#core/rig/effect.ts";
 import { CupMeasure, type CupsOfPosition } from "./cup-measure.tsx";
 import { FlexScreen } from "./flex-screen.tsx";
 import { MeasureScreen } from "./measure-screen.tsx";
@@ -10,7 +11,7 @@ interface Props {
   /** Of a lead that is proved: what it was measured to be. */
   readonly onMatrix?: (told: MatrixTold) => void;
   /** And what a healthy one brings where. */
-  readonly meant?: Meant;
+  readonly meant?: Gains;
   readonly after?: After;
   /** Of a position whose cups are held to a microphone. */
   readonly cups?: CupsOfPosition;

@@ -1,11 +1,8 @@
 import type { Happening } from "#core/checks/finding.ts";
-import type { PartKind } from "#core/parts/catalogue.ts";
 import { type Candidate, whatThisIs } from "#core/proving/candidates.ts";
-import type { Method } from "#core/proving/choice.ts";
 import { sidesOf } from "#core/proving/ends.ts";
-import { leadRig, provedAt } from "#core/proving/lead-rig.ts";
-import { relativeGains } from "#core/rig/ear-matrix.ts";
-import { build, type Rig } from "#core/rig/rig.ts";
+import { leadRig } from "#core/proving/lead-rig.ts";
+import type { Rig } from "#core/rig/rig.ts";
 import type { Said } from "#core/session/log.ts";
 import { begun, type Page, rigIn } from "./page.ts";
 import { asUnknown, type LeadSaid } from "./prove-said.ts";
@@ -27,15 +24,6 @@ function rigOf({ kind, by, unknown }: Chosen): Rig {
   const rig = leadRig({ kind, by });
   const named = { ...rig, positions: rig.positions.map((one) => ({ ...one, name: "you" })) };
   return unknown ? asUnknown(named) : named;
-}
-
-/** Of the largest gain so much is there, and so much is not. */
-const [there, gone] = [0.5, 0.1];
-
-/** Whether what a sound lead of a kind brings each input is clearly there or clearly not, so that another one can be measured against it. */
-export function comesBack(kind: PartKind, by: Method): boolean {
-  const gains = relativeGains(build(leadRig({ kind, by })), provedAt, []).map(Math.abs);
-  return gains.every((gain) => gain > there || gain < gone);
 }
 
 /** What a lead that nobody knows may be, the likeliest first. */

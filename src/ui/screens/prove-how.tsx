@@ -1,13 +1,14 @@
 import { useMemo } from "preact/hooks";
 import type { PartKind } from "#core/parts/catalogue.ts";
 import type { Method } from "#core/proving/choice.ts";
+import { isComparable } from "#core/proving/lead-matrix.ts";
 import { english } from "#core/words/english.ts";
 import { leadPins } from "#ui/parts/lead-pins.ts";
 import { MethodPicture } from "#ui/parts/method-picture.tsx";
 import { Roving } from "#ui/parts/roving.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
 import { Heading } from "./frame.tsx";
-import { comesBack, proving } from "./prove-begun.ts";
+import { proving } from "./prove-begun.ts";
 import type { LeadSaid } from "./prove-said.ts";
 import { unseenNames } from "./prove-unseen.ts";
 import { methodWords } from "./prove-words.ts";
@@ -26,7 +27,7 @@ const measuring: readonly Method[] = ["return", "load box"];
 
 /** The ways on offer for a kind of lead. */
 const offeredFor = (kind: PartKind): readonly Method[] =>
-  ways.filter((by) => !measuring.includes(by) || comesBack(kind, by));
+  ways.filter((by) => !measuring.includes(by) || isComparable(kind, by));
 
 /** How a lead is to be proved: each way drawn, and what it cannot see. Choosing one begins a session of that lead alone. */
 export function ProveHow({ held: { change, edges }, lead, kind }: Props) {

@@ -1,6 +1,8 @@
 import type { Reading } from "#core/checks/finding.ts";
 import { readingsIn } from "#core/proving/meter-belief.ts";
+import { isSamePair } from "#core/proving/meter-view.ts";
 import type { NextReading } from "#core/proving/next-reading.ts";
+import { readingsLeft } from "#core/proving/readings-left.ts";
 import { counted } from "#core/report/phrases.ts";
 import { english } from "#core/words/english.ts";
 import { LeadDrawing } from "#ui/parts/lead-drawing.tsx";
@@ -9,9 +11,9 @@ import { useWide } from "#ui/parts/use-wide.ts";
 import { Heading } from "./frame.tsx";
 import { redrawn } from "./prove-begun.ts";
 import { LastReading } from "./prove-last.tsx";
-import { isOf, readingsLeft, soFar } from "./prove-left.ts";
 import { MeterAnswers } from "./prove-meter-answers.tsx";
 import { theContact } from "./prove-names.ts";
+import { soFar } from "./prove-so-far.ts";
 import type { AtProving } from "./prove-work.tsx";
 
 type Props = AtProving & { readonly reading: NextReading };
@@ -22,7 +24,9 @@ export function ProveMeter({ held, derived, lead, spelled, proof, reading }: Pro
   const { from, to } = reading.asked;
   const [one, other] = [from, to].map((node) => theContact(spelled, node));
   const first = derived.happenings.length === 0;
-  const again = readingsIn(derived.happenings).some(({ asked }) => isOf(reading.asked)(asked));
+  const again = readingsIn(derived.happenings).some(({ asked }) =>
+    isSamePair(asked, reading.asked),
+  );
   const answer = (shown: Pick<Reading, "ohms" | "bent">) => {
     const finding: Reading = { asked: reading.asked, ...shown };
     const happenings = [...derived.happenings, { kind: "finding", finding } as const];

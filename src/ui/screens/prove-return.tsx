@@ -1,7 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
-import type { MatrixTold } from "#core/measurement/lead-matrix.ts";
+import { type MatrixTold, meantOf } from "#core/proving/lead-matrix.ts";
 import { provedAt } from "#core/proving/lead-rig.ts";
-import { relativeGains } from "#core/rig/ear-matrix.ts";
 import { Needed } from "./position-screen.tsx";
 import { ProveHookUp } from "./prove-hook-up.tsx";
 import { ProveResult } from "./prove-result.tsx";
@@ -15,9 +14,9 @@ type Props = AtProving & { readonly ready: Ready; readonly plugged: boolean };
  * the good one that the others are measured against.
  */
 export function ProveReturn(at: Props) {
-  const { held, derived, proof, plugged } = at;
+  const { held, derived, lead, proof, plugged } = at;
   const screens = useMeasuringScreens(held);
-  const meant = useMemo(() => relativeGains(derived.model.rig, provedAt, []), [derived.model.rig]);
+  const meant = useMemo(() => meantOf(lead.kind, lead.by), [lead.kind, lead.by]);
   const { next } = proof;
   const asks = plugged && next?.next === "ask" && next.asked.check === "matrix";
   const section = useRef<HTMLElement>(null);

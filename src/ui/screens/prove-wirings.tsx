@@ -1,7 +1,7 @@
+import { untriedBy } from "#core/proving/readings-left.ts";
 import { type Wire, wiringOf } from "#core/proving/wiring.ts";
 import { type DrawnWire, LeadDrawing } from "#ui/parts/lead-drawing.tsx";
 import { useWide } from "#ui/parts/use-wide.ts";
-import { untriedBy } from "./prove-left.ts";
 import { isUnlisted, leadFaultWords } from "./prove-mend.ts";
 import { ohmsWords } from "./prove-names.ts";
 import type { AtProving } from "./prove-work.tsx";

@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
-import type { MatrixTold, Meant } from "#core/measurement/lead-matrix.ts";
+import type { MatrixTold } from "#core/proving/lead-matrix.ts";
+import type { Gains } from "#core/rig/effect.ts";
 import { Roving } from "#ui/parts/roving.tsx";
 import { Heading } from "./frame.tsx";
 import { Prepare, useWays } from "./measure-prepare.tsx";
@@ -17,7 +18,7 @@ interface Props {
   /** A lead was measured: its matrix at 1 kHz as a finding has it. Called once each time. */
   readonly onMatrix: (told: MatrixTold) => void;
   /** What a healthy one of its kind brings where; left out, left to the left and right to the right. */
-  readonly meant?: Meant | undefined;
+  readonly meant?: Gains | undefined;
   readonly after?: After;
 }
 

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from "preact";
 import type { Granted } from "#audio/granted.ts";
-import { matrixOf, type Taken } from "#core/measurement/lead-matrix.ts";
+import { matrixOf, type Taken } from "#core/proving/lead-matrix.ts";
 import { capital } from "#core/report/phrases.ts";
 import { english } from "#core/words/english.ts";
 import { MeasuredPicture } from "#ui/parts/measured-picture.tsx";

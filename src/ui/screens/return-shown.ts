@@ -1,5 +1,5 @@
-import type { MatrixTold, Taken } from "#core/measurement/lead-matrix.ts";
 import type { Entry } from "#core/measurement/return.ts";
+import type { MatrixTold, Taken } from "#core/proving/lead-matrix.ts";
 import { type Effect, effectOf } from "#core/rig/effect.ts";
 import type { Decibels } from "#core/units/units.ts";
 

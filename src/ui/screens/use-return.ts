@@ -2,14 +2,9 @@ import { useState } from "preact/hooks";
 import type { Granted } from "#audio/granted.ts";
 import type { Broken, Found, MeasurerTrouble } from "#audio/measurer.ts";
 import type { Capture } from "#core/measurement/capture.ts";
-import {
-  type MatrixTold,
-  type Meant,
-  matrixOf,
-  notHealthy,
-  type Taken,
-} from "#core/measurement/lead-matrix.ts";
 import type { NotMeasured } from "#core/measurement/return.ts";
+import { type MatrixTold, matrixOf, notHealthy, type Taken } from "#core/proving/lead-matrix.ts";
+import type { Gains } from "#core/rig/effect.ts";
 import type { Seconds } from "#core/units/units.ts";
 import { processedWords } from "./measure-words.ts";
 import type { Ways } from "./page.ts";
@@ -57,7 +52,7 @@ type OnMatrix = (told: MatrixTold) => void;
 interface Wanted {
   readonly ways: Ways;
   readonly against: Against;
-  readonly meant: Meant | undefined;
+  readonly meant: Gains | undefined;
   readonly onMatrix: OnMatrix;
 }
 

@@ -1,7 +1,14 @@
+import { gainsAt } from "#core/measurement/gains-at.ts";
+import type { Entry, Gain, ReturnMeasurement } from "#core/measurement/return.ts";
+import type { PartKind } from "#core/parts/catalogue.ts";
+import { relativeGains } from "#core/rig/ear-matrix.ts";
+import type { Gains } from "#core/rig/effect.ts";
+import { midband } from "#core/rig/midband.ts";
+import { build } from "#core/rig/rig.ts";
 import { type Complex, multiply, scale, size, zero } from "#core/units/complex.ts";
-import type { Decibels, DecibelsFullScale, Hertz } from "#core/units/units.ts";
-import { gainsAt } from "./gains-at.ts";
-import type { Entry, Gain, ReturnMeasurement } from "./return.ts";
+import type { Decibels, DecibelsFullScale } from "#core/units/units.ts";
+import type { Method } from "./choice.ts";
+import { leadRig, provedAt } from "./lead-rig.ts";
 
 /** A measurement, and the level at which the signal went out; a recording made elsewhere does not know it. */
 export interface Taken {
@@ -9,21 +16,23 @@ export interface Taken {
   readonly level: DecibelsFullScale | undefined;
 }
 
-/** Where a finding's matrix holds: the middle of the idents. */
-const midband: Hertz = 1000;
-/**
- * What a healthy lead of a kind gives, against the largest gain: left input from left, from right, right input from left, from right. Most bring left to
- * the left and right to the right.
- */
-export type Meant = readonly [ll: number, lr: number, rl: number, rr: number];
-const straight: Meant = [1, 0, 0, 1];
+/** What a healthy lead brings where: most bring left to the left and right to the right. */
+const straight: Gains = [1, 0, 0, 1];
 
 /** So much of a gain is there, and so much is not. */
 const [there, gone] = [0.5, 0.1];
 /** What a healthy lead brings stands so far above what comes over. */
 const clear: Decibels = 20;
 
-const rowsOf = ([ll, lr, rl, rr]: Meant) => [
+/** What a healthy lead of a kind brings where, proved in some way; against the largest. */
+export const meantOf = (kind: PartKind, by: Method): Gains =>
+  relativeGains(build(leadRig({ kind, by })), provedAt, []);
+
+/** Whether a kind brings each input clearly something or clearly nothing, so that one can be measured against another. */
+export const isComparable = (kind: PartKind, by: Method): boolean =>
+  meantOf(kind, by).every((gain) => Math.abs(gain) > there || Math.abs(gain) < gone);
+
+const rowsOf = ([ll, lr, rl, rr]: Gains) => [
   [ll, lr],
   [rl, rr],
 ];
@@ -32,7 +41,7 @@ const most = (row: readonly number[]): number => Math.max(...row.map(Math.abs));
 /** What is wrong with a lead that is to count as healthy, as a part of a sentence; undefined where nothing is. */
 export function notHealthy(
   { measured: { entries } }: Taken,
-  meant: Meant = straight,
+  meant: Gains = straight,
 ): string | undefined {
   if (entries.length < 2) return "only one input was heard";
   const rows = rowsOf(meant).map((row, input) => ({ row, heard: entries[input] ?? [] }));
@@ -84,7 +93,7 @@ function settingOf(healthy: readonly Complex[], meant: readonly number[]): Compl
 }
 
 /** What a lead does as if both inputs were set alike, and to the drawing: each by what the healthy one brought it. Outputs are taken to be alike. */
-function against([ll, lr, rl, rr]: Square, [p, q, r, s]: Square, meant: Meant): Square {
+function against([ll, lr, rl, rr]: Square, [p, q, r, s]: Square, meant: Gains): Square {
   const [first, second] = rowsOf(meant);
   const one = settingOf([p, q], first ?? []);
   const other = settingOf([r, s], second ?? []);
@@ -110,7 +119,7 @@ export interface MatrixTold {
 export function matrixOf(
   taken: Taken,
   healthy: Taken | undefined,
-  meant: Meant = straight,
+  meant: Gains = straight,
 ): MatrixTold | undefined {
   if (taken.measured.entries.length < 2) return undefined;
   const own = atMidband(taken);

@@ -149,7 +149,7 @@ function faultOfTracks(tracks: readonly Track[], rate: Hertz): NotMeasured | und
 }
 
 /** Whether the tones of a capture go on evenly, as a measurement needs. Without, the drift of the clocks as a part of one. */
-export function continuityOf(
+export function goingOn(
   look: Look,
   spans: readonly Span[],
   rate: Hertz,
