@@ -44,7 +44,6 @@ export { type Next, type Proof, proofOf } from "#core/proving/proof.ts";
 export { type MeasuredOhms, returnOhms } from "#core/proving/return-ohms.ts";
 export { type Unseen, unseenBy } from "#core/proving/unseen.ts";
 export { type Wire, type WireState, wiringOf } from "#core/proving/wiring.ts";
-export { contactWords, solderWords, unseenWords, wireWords } from "#core/report/proof-words.ts";
 export { earMatrix } from "#core/rig/ear-matrix.ts";
 export type { Move } from "#core/rig/moves.ts";
 export { build, type Connection, type Position, type Rig, type RigPart } from "#core/rig/rig.ts";

@@ -1,8 +1,7 @@
 import { catalogue, type PartKind } from "#core/parts/catalogue.ts";
-import { contactsAt, type PartContact } from "#core/parts/contacts-joined.ts";
+import { contactsAt } from "#core/parts/contacts-joined.ts";
 import type { Settings } from "#core/parts/kind.ts";
 import type { PlugKind } from "#core/parts/plugs.ts";
-import type { BuiltRig } from "#core/rig/rig.ts";
 
 /** What a lead may have at one of its two ends: a plug, two of them, or an in-line socket. */
 export const leadEnds = [
@@ -82,16 +81,4 @@ export const kindsWith = (one: LeadEnd, other: LeadEnd): readonly PartKind[] =>
 export function contactsOfLead(kind: PartKind, settings?: Settings) {
   const all = contactsAt(catalogue[kind].make(settings));
   return [...all.filter(({ at }) => isFirst(at)), ...all.filter(({ at }) => !isFirst(at))];
-}
-
-/** A contact of a rig's lead that is written `plug.contact`, and the plug that has it or fits there. Throws where there is none. */
-export function contactOf(
-  rig: BuiltRig,
-  written: string,
-): PartContact & { readonly plug: PlugKind } {
-  const part = rig.part("lead");
-  const found = contactsAt(part).find(({ at, contact }) => `${at}.${contact}` === written);
-  if (found === undefined) throw new Error(`the lead has no contact ${written}`);
-  const plug = part.plugs.find(({ name }) => name === found.at)?.kind ?? "TRS";
-  return { ...found, plug };
 }

@@ -4,7 +4,6 @@ import { faults } from "./english-faults.ts";
 import { moves } from "./english-moves.ts";
 import { patching } from "./english-patching.ts";
 import { prompts } from "./english-prompts.ts";
-import { proving } from "./english-proving.ts";
 import { where } from "./english-where.ts";
 import type { Language } from "./language.ts";
 
@@ -33,7 +32,6 @@ export const english: Language = {
   },
   patching,
   prompts,
-  proving,
   heard: places,
   complaints: complaintWords,
   checks: {

@@ -6,7 +6,6 @@ import type { PromptWord } from "#core/prompts/words.ts";
 import type { Effect } from "#core/rig/effect.ts";
 import type { MoveWords } from "./move-words.ts";
 import type { PatchingWords } from "./patching-words.ts";
-import type { ProvingWords } from "./proving-words.ts";
 
 /** What is said of a fault, given the words for where it is. */
 export interface FaultWords {
@@ -71,7 +70,6 @@ export interface Language {
   /** What is said before anything is plugged in. */
   readonly patching: PatchingWords;
   /** What is said of a lead that is proved. */
-  readonly proving: ProvingWords;
   /** What is spoken into the ears, and shown for it, word by word. */
   readonly prompts: Readonly<Record<PromptWord, string>>;
 }
