@@ -9,6 +9,7 @@ import { derived, drawn, ownFaults, type Proved, prove } from "./prover.ts";
 
 /** One row of what is printed: how many readings it took, against the least there can be. */
 const rows: string[] = [];
+let proved = 0;
 
 /** Which of some faults a reading of two contacts would show. */
 const shows = (view: MeterView, faults: readonly RigFault[]) =>
@@ -83,6 +84,7 @@ describe.each(provable)("%s", (kind) => {
       ({ fault, proved }) => !isRight(proved, [fault], visible.includes(fault)),
     );
     expect(missed.map(({ fault, proved }) => `${fault.id}: ${proved.proof.state}`)).toEqual([]);
+    proved += walks.length;
     const steps = walks.map(({ proved }) => proved.steps);
     const mean = steps.reduce((sum, one) => sum + one, 0) / steps.length;
     const weight = walks.reduce((sum, { fault }) => sum + fault.weight, 0);
@@ -95,7 +97,7 @@ describe.each(provable)("%s", (kind) => {
 
 test("readings, against all there are and the least there can be", () => {
   console.log(
-    `${"".padEnd(45)} pairs  least  healthy faults   mean  by odds  most   bits\n${rows.join("\n")}`,
+    `${"".padEnd(45)} pairs  least  healthy faults   mean  by odds  most   bits\n${rows.join("\n")}\n${proved} faults of ${rows.length} leads and adapters`,
   );
   expect(rows).toHaveLength(provable.length);
 });
