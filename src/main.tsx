@@ -1,6 +1,7 @@
 import { render } from "preact";
 import { createOutputs } from "#audio/outputs.ts";
 import { createPlayer } from "#audio/web-player.ts";
+import { createSettings } from "#storage/settings.ts";
 import { createStore } from "#storage/store.ts";
 import { App } from "#ui/screens/app.tsx";
 import { packing } from "#worker/packing.ts";
@@ -25,6 +26,7 @@ render(
   <App
     player={createPlayer()}
     store={createStore(() => localStorage)}
+    settings={createSettings(() => localStorage, navigator.languages)}
     outputs={createOutputs()}
     packing={packing}
     instruments={instruments}

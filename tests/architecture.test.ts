@@ -74,10 +74,12 @@ const layers: Record<string, readonly string[]> = {
   ],
   worker: ["core", "pack", "recording"],
   storage: ["core/session", "core/rig", "core/checks"],
-  "ui/parts": ["core", "preact"],
+  "ui/words": ["core", "preact", "type audio", "type storage"],
+  "ui/parts": ["core", "ui/words", "preact"],
   "ui/screens": [
     "core",
     "recording",
+    "ui/words",
     "ui/parts",
     "preact",
     "type audio",

@@ -1,4 +1,4 @@
-import { counted, inHundred, sentence } from "#core/report/phrases.ts";
+import { inHundred, sentence } from "#core/report/phrases.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import { build } from "#core/rig/rig.ts";
 import type { Derived } from "#core/session/derive.ts";
@@ -10,6 +10,7 @@ import { effectBriefly } from "#ui/parts/fault-effect.ts";
 import { Tick } from "#ui/parts/marks.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
 import { useWide } from "#ui/parts/use-wide.ts";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import { Cautions } from "./cautions.tsx";
 import { Heading } from "./frame.tsx";
 import { seatsToPass } from "./hands-up-state.ts";
@@ -29,6 +30,7 @@ import type { Session } from "./use-session.ts";
 /** Every position where it hangs on the rig, and how it stands. */
 export function Board({ held }: { readonly held: Session }) {
   const { page, ready, show } = held;
+  const { board } = useWords();
   const rig = rigIn(page.log);
   if (rig === undefined) return null;
   const derived = ready?.derived;
@@ -36,10 +38,10 @@ export function Board({ held }: { readonly held: Session }) {
   const heard = seats.some(({ state }) => state !== "not heard");
   return (
     <div class="board-screen">
-      <Heading>{headline(seats)}</Heading>
+      <Heading>{headline(board, seats)}</Heading>
       <p class="sub">
-        {page.seed === undefined ? rig.name : "A rig without gear: something in it is wrong"}
-        {derived && heard && rig.positions.length > 1 ? soundWords(derived) : ""}
+        {page.seed === undefined ? rig.name : board.noGear}
+        {derived && heard && rig.positions.length > 1 ? soundWords(board, derived) : ""}
       </p>
       {!heard && !page.sounded && <Cautions bench={page.seed !== undefined} />}
       <Rigging
@@ -73,20 +75,21 @@ const unheard = (rig: Rig): readonly Seat[] =>
     needsYou: false,
   }));
 
-function headline(seats: readonly Seat[]): string {
+type BoardWords = Words["board"];
+
+function headline(words: BoardWords, seats: readonly Seat[]): string {
   const healthy = seats.filter(({ state }) => state === "healthy").length;
   const wrong = seats.filter(({ needsYou }) => needsYou).length;
-  if (healthy === seats.length)
-    return healthy === 1 ? "It is healthy" : `All ${healthy} are healthy`;
-  if (healthy + wrong === 0) return `${counted(seats.length, "position", "positions")} to check`;
-  const needs = wrong === 0 ? "" : `, ${wrong} ${wrong === 1 ? "needs" : "need"} you`;
-  return `${healthy} of ${seats.length} healthy${needs}`;
+  if (healthy === seats.length) return healthy === 1 ? words.oneHealthy : words.allHealthy(healthy);
+  if (healthy + wrong === 0) return words.toCheck(seats.length);
+  const needs = wrong === 0 ? "" : `, ${words.needYou(wrong)}`;
+  return `${words.someHealthy(healthy, seats.length)}${needs}`;
 }
 
 /** What all positions share, so far as it seems sound. */
-function soundWords(derived: Derived): string {
+function soundWords(words: BoardWords, derived: Derived): string {
   const sound = trunkSound(derived);
-  return sound < 0.5 ? "" : ` · nothing wrong in what they share: ${inHundred(sound)}`;
+  return sound < 0.5 ? "" : ` · ${words.trunkSound(inHundred(sound))}`;
 }
 
 interface NextProps {

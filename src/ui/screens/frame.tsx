@@ -2,11 +2,11 @@ import type { ComponentChildren } from "preact";
 import { useRef } from "preact/hooks";
 import type { Trouble } from "#audio/world.ts";
 import { useArrival } from "#ui/parts/use-arrival.ts";
+import { useFirstWords } from "#ui/words/use-words.ts";
 import { unsaid } from "./complaint-told.ts";
 import type { View } from "./page.ts";
 import { saidBefore } from "./prove-said.ts";
 import type { Held } from "./use-page.ts";
-import { noticeWords, troubleWords } from "./words.ts";
 
 interface Props {
   readonly held: Held;
@@ -16,6 +16,7 @@ interface Props {
 /** Silence in its corner, what the world has to say, and the screen. */
 export function Frame({ held, children }: Props) {
   const { page, world, measuring, show } = held;
+  const words = useFirstWords();
   const away = page.view.screen !== "start" && page.view.screen !== "board";
   const back = backFrom(page.view);
   return (
@@ -26,13 +27,13 @@ export function Frame({ held, children }: Props) {
             <svg viewBox="0 0 24 24" aria-hidden="true">
               <path d="M14 5l-7 7 7 7M7 12h14" />
             </svg>
-            {back.screen === "board" ? "board" : "back"}
+            {back.screen === "board" ? words.board : words.back}
           </button>
         )}
         <button type="button" class="silence" aria-keyshortcuts="Escape" onClick={held.silence}>
-          Silence{" "}
+          {words.silence}{" "}
           <span class="key" aria-hidden="true">
-            Esc
+            {words.escape}
           </span>
         </button>
       </header>
@@ -69,9 +70,10 @@ function Message({
 }: {
   readonly held: Pick<Held, "page" | "world" | "show">;
 }) {
+  const words = useFirstWords();
   const text = world.trouble
-    ? troubleWords[world.trouble]
-    : page.notice && noticeWords[page.notice];
+    ? words.trouble[world.trouble]
+    : page.notice && words.notice[page.notice];
   if (text === undefined || world.playing) return null;
   const { view } = page;
   const elsewhere = world.trouble !== undefined && outTroubles.includes(world.trouble);
@@ -84,7 +86,7 @@ function Message({
           class="quiet"
           onClick={() => show({ screen: "sound out", from: view })}
         >
-          Sound out
+          {words.soundOut}
         </button>
       )}
     </p>

@@ -1,13 +1,13 @@
 import type { Granted } from "#audio/granted.ts";
 import type { Found, MeasurerTrouble } from "#audio/measurer.ts";
 import type { NoInputs } from "#audio/recorder.ts";
-import { troubleWords } from "./words.ts";
+import { first } from "#ui/words/english/first.ts";
 
 const quietly = "it starts quietly";
 
 /** Why nothing is measured, and what to do. */
 export const measurerTroubleWords: Readonly<Record<MeasurerTrouble, string>> = {
-  ...troubleWords,
+  ...first.trouble,
   "no output":
     "There is no sound output with two sides. Plug one in or choose one in the system's settings, then start again.",
   suspended:

@@ -3,7 +3,9 @@ import type { FlexReturn } from "#core/measurement/flex-names.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import { add, holding, type Log, lastToTake, type Said } from "#core/session/log.ts";
 import type { Answered } from "#core/training/score.ts";
+import type { Settings } from "#storage/settings.ts";
 import type { Reading } from "#storage/store.ts";
+import type { Notice } from "#ui/words/notice.ts";
 import type { Told } from "./complaint-told.ts";
 import type { Plan } from "./plan.ts";
 import { type LeadSaid, leadIn } from "./prove-said.ts";
@@ -61,9 +63,6 @@ export interface Ways {
   readonly returns: FlexReturn;
 }
 
-/** What went wrong with what is kept, or with the program itself. */
-export type Notice = "dropped" | "not kept" | "not loaded";
-
 /** Everything the page holds. All else is derived from it. */
 export interface Page {
   readonly log: Log;
@@ -75,6 +74,8 @@ export interface Page {
   /** Something was played since the page was opened. */
   readonly sounded: boolean;
   readonly notice: Notice | undefined;
+  /** How the page looks and which language it speaks. */
+  readonly settings: Settings;
   /** Whoever comes back to it goes on where they left it; it is not kept when the page is closed. */
   readonly training?: RoundSoFar;
   /** How what is measured was hooked up last. */
@@ -83,13 +84,14 @@ export interface Page {
   readonly cupWays?: Ways;
 }
 
-export const firstPage = ({ kept, dropped }: Reading): Page => ({
+export const firstPage = ({ kept, dropped }: Reading, settings: Settings): Page => ({
   log: kept?.log ?? [],
   seed: kept?.seed,
   view: { screen: "start" },
   facing: false,
   sounded: false,
   notice: dropped ? "dropped" : undefined,
+  settings,
 });
 
 /** A session of a rig, from its beginning. */

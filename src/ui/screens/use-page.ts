@@ -7,16 +7,19 @@ import type { OwnSound } from "#core/hearing/own-sound.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import { builtInRigs, straightIn } from "#core/rig/rigs.ts";
 import type { Hertz } from "#core/units/units.ts";
+import type { SettingsStore } from "#storage/settings.ts";
 import type { Store } from "#storage/store.ts";
 import type { Packing } from "#worker/packing.ts";
 import { begun, firstPage, type Page, type View } from "./page.ts";
 import { type Instruments, useBench } from "./use-instruments.ts";
+import { useSettings } from "./use-settings.ts";
 import { useWorld } from "./use-world.ts";
 
 /** Everything outside the page, handed in. */
 export interface Edges {
   readonly player: Player;
   readonly store: Store;
+  readonly settings: SettingsStore;
   readonly outputs: Outputs;
   readonly packing: Packing;
   /** All that measures, fetched when it is wanted. */
@@ -56,7 +59,7 @@ const benchNumbers = 9999;
 
 export function usePage(edges: Edges): Held {
   const { player, store, now, chance } = edges;
-  const [page, change] = useState(() => firstPage(store.read()));
+  const [page, change] = useState(() => firstPage(store.read(), edges.settings.read()));
   const world = useWorld(player);
   const bench = useBench(edges.instruments, () =>
     change((one) => ({ ...one, notice: "not loaded" })),
@@ -71,6 +74,7 @@ export function usePage(edges: Edges): Held {
       change((one) => ({ ...one, notice: "not kept" }));
   }, [log, seed, store]);
   useEffect(() => player.warm(), [player]);
+  useSettings(page.settings, edges.settings);
   return {
     page,
     world,

@@ -7,6 +7,7 @@ import { createFakeRecorder } from "#audio/fake-recorder.ts";
 import { createOutputs } from "#audio/outputs.ts";
 import type { Log } from "#core/session/log.ts";
 import { createMemoryStorage } from "#storage/memory-storage.ts";
+import { createSettings } from "#storage/settings.ts";
 import { createStore } from "#storage/store.ts";
 import { App } from "#ui/screens/app.tsx";
 import type { Instruments } from "#ui/screens/use-instruments.ts";
@@ -22,6 +23,7 @@ export function open({
   outputs = createOutputs(),
   instruments = undefined as Instruments | undefined,
   judging = inWorker as Judging,
+  tongues = ["en"] as readonly string[],
 } = {}) {
   cleanup();
   const player = createFakePlayer();
@@ -34,6 +36,7 @@ export function open({
     <App
       player={player}
       store={createStore(() => storage)}
+      settings={createSettings(() => storage, tongues)}
       outputs={outputs}
       packing={packing}
       instruments={async () => instruments ?? fakes}

@@ -1,7 +1,7 @@
 import { cleanup } from "@testing-library/preact";
 import { afterEach, describe, expect, test } from "vitest";
 import { cdp, page as tab } from "vitest/browser";
-import { troubleWords } from "#ui/screens/words.ts";
+import { first } from "#ui/words/english/first.ts";
 import { benchPlayer, numberOf } from "../support/bench-player.ts";
 import { clean } from "../support/clean.ts";
 import { button, heading, open, openBench, press } from "../support/open.tsx";
@@ -33,7 +33,7 @@ describe.each(["dark", "light"] as const)("%s", (scheme) => {
     await press("Play");
     await clean("question");
     opened.player.change({ trouble: "lost" });
-    await expect.poll(() => document.body.textContent).toContain(troubleWords.lost);
+    await expect.poll(() => document.body.textContent).toContain(first.trouble.lost);
     await clean("trouble");
     await press("play again");
     await press("board");

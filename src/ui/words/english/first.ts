@@ -1,0 +1,41 @@
+import type { Trouble } from "#audio/world.ts";
+import type { Notice } from "#ui/words/notice.ts";
+
+/** What went wrong with the sound, and what to do. */
+const trouble: Readonly<Record<Trouble, string>> = {
+  "no output":
+    "There is no sound output with two sides. Plug one in or choose one in the system's settings, then press Play.",
+  suspended:
+    "The browser holds the sound back. Press Play again; if it stays silent, allow sound for this page in the browser.",
+  lost: "The output changed or went away, so the sound was stopped. Volume down first, see that the right output is chosen, then press Play: it starts quietly.",
+  hidden:
+    "The page was out of sight, so the sound was stopped. Press Play when you are back: it starts quietly.",
+  "not loaded":
+    "The part that makes the sound did not load. Look at the connection and press Play again; if that does not help, reload the page. Nothing is lost.",
+  gone: "The output that was chosen has gone, so the sound was stopped. Plug it in again, or choose another under Sound out.",
+  "not that device":
+    "The browser would not play to the output that was chosen. Choose it again under Sound out, or let the system choose.",
+  refused:
+    "This sound did not pass the check that protects ears, so it was not played. Reload the page; if it comes back, do not use this copy.",
+};
+
+const notice: Readonly<Record<Notice, string>> = {
+  dropped:
+    "What was kept from the last session could not be understood, so it was put away. Begin anew.",
+  "not loaded":
+    "A part of the program did not load. Look at the connection, then reload the page. Nothing is lost.",
+  "not kept":
+    "This browser will not keep anything here: a private window, or a full disk. The session goes on, but a reload would lose it.",
+};
+
+/** The first screen, the frame around every screen, and what the world has to say. */
+export const first = {
+  trouble,
+  notice,
+  silence: "Silence",
+  escape: "Esc",
+  back: "back",
+  board: "board",
+  soundOut: "Sound out",
+  lead: "Finds the link that is wrong between the mixer and the ears, by what the ears hear.",
+};

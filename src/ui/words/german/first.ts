@@ -1,0 +1,38 @@
+import type { FirstWords } from "#ui/words/use-words.ts";
+
+const trouble: FirstWords["trouble"] = {
+  "no output":
+    "Es gibt keinen Tonausgang mit zwei Seiten. Einen anstecken oder in den Einstellungen des Systems wählen, dann auf Abspielen drücken.",
+  suspended:
+    "Der Browser hält den Ton zurück. Noch einmal auf Abspielen drücken; bleibt es still, dieser Seite im Browser Ton erlauben.",
+  lost: "Der Ausgang hat gewechselt oder ist weg, deshalb wurde der Ton angehalten. Erst leiser drehen, nachsehen, ob der richtige Ausgang gewählt ist, dann abspielen: Es beginnt leise.",
+  hidden:
+    "Die Seite war nicht zu sehen, deshalb wurde der Ton angehalten. Wieder da? Auf Abspielen drücken: Es beginnt leise.",
+  "not loaded":
+    "Der Teil, der den Ton macht, wurde nicht geladen. Die Verbindung prüfen und noch einmal abspielen; hilft das nicht, die Seite neu laden. Nichts geht verloren.",
+  gone: "Der gewählte Ausgang ist weg, deshalb wurde der Ton angehalten. Wieder anstecken, oder unter Tonausgang einen anderen wählen.",
+  "not that device":
+    "Der Browser spielt nicht auf dem gewählten Ausgang. Unter Tonausgang noch einmal wählen, oder das System wählen lassen.",
+  refused:
+    "Dieser Ton hat die Prüfung nicht bestanden, die Ohren schützt, und wurde nicht gespielt. Die Seite neu laden; kommt es wieder, diese Kopie nicht benutzen.",
+};
+
+const notice: FirstWords["notice"] = {
+  dropped:
+    "Was von der letzten Sitzung aufgehoben war, war nicht zu verstehen und wurde weggelegt. Bitte neu beginnen.",
+  "not loaded":
+    "Ein Teil des Programms wurde nicht geladen. Die Verbindung prüfen, dann die Seite neu laden. Nichts geht verloren.",
+  "not kept":
+    "Dieser Browser hebt hier nichts auf: ein privates Fenster oder eine volle Platte. Die Sitzung geht weiter, aber ein Neuladen würde sie verlieren.",
+};
+
+export const first: FirstWords = {
+  trouble,
+  notice,
+  silence: "Stille",
+  escape: "Esc",
+  back: "zurück",
+  board: "Übersicht",
+  soundOut: "Tonausgang",
+  lead: "Findet das Glied, das zwischen Mischpult und Ohren falsch ist: an dem, was die Ohren hören.",
+};
