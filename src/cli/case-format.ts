@@ -43,6 +43,21 @@ const entryFormat = z
     z.object({
       entry: z.literal("finding").describe("Something was found."),
       finding: findingFormat,
+      level: z
+        .number()
+        .exactOptional()
+        .describe("How loud the test signal was, in dBFS. Left out: not known."),
+      ...stamp,
+    }),
+    z.object({
+      entry: z.literal("absent").describe("Nobody is at a position."),
+      position: text("Which position."),
+      ...stamp,
+    }),
+    z.object({
+      entry: z.literal("titled").describe("What the session is called, and who does it."),
+      name: text("The name of the session.").exactOptional(),
+      who: text("Who does it.").exactOptional(),
       ...stamp,
     }),
     z.object({

@@ -44,7 +44,12 @@ function contactsIn({ plugs, sockets, body }: Part): readonly string[] {
   return [...new Set([...named, ...others])].filter((node) => nodes.has(node));
 }
 
-const seatProblems = ({ positions }: BuiltRig, position: string, at: Path): readonly Problem[] => {
+/** A position that a rig lacks; the path is of what names it by `position`. */
+export const seatProblems = (
+  { positions }: BuiltRig,
+  position: string,
+  at: Path,
+): readonly Problem[] => {
   const ids = positions.map(({ id }) => id);
   return ids.includes(position)
     ? []

@@ -2,7 +2,7 @@ import type { Model } from "#core/diagnosis/model.ts";
 import { build, type Log, type Rig } from "#core/index.ts";
 import { type Arranged, arranged, asDrawn } from "#core/rig/arranged.ts";
 import { holding } from "#core/session/log.ts";
-import { findingProblems } from "./finding-problems.ts";
+import { findingProblems, seatProblems } from "./finding-problems.ts";
 import { moveProblems } from "./move-problems.ts";
 import { type Path, type Problem, pointer } from "./problem.ts";
 import { rigProblems } from "./rig-problems.ts";
@@ -57,6 +57,7 @@ export function logProblems(model: Model, placed: readonly Placed[]): readonly P
 function namedBy(model: Model, state: Arranged, entry: Log[number], at: Path): readonly Problem[] {
   if (entry.entry === "finding")
     return findingProblems(model, build(state.rig), entry.finding, [...at, "finding"]);
+  if (entry.entry === "absent") return seatProblems(build(state.rig), entry.position, at);
   return entry.entry === "move" || entry.entry === "cannot"
     ? moveProblems(build(state.rig), state, entry.move, [...at, "move"])
     : [];

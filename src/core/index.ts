@@ -50,7 +50,15 @@ export { build, type Connection, type Position, type Rig, type RigPart } from "#
 export { type RigFault, rigFaults } from "#core/rig/rig-faults.ts";
 export { builtInRigs, fromHeadphoneSocket, fromMainPair, straightIn } from "#core/rig/rigs.ts";
 export { type Derived, derive } from "#core/session/derive.ts";
-export { add, type Entry, type Log, lastToTake, type Said } from "#core/session/log.ts";
+export {
+  absentIn,
+  add,
+  type Entry,
+  type Log,
+  lastToTake,
+  type Said,
+  titleOf,
+} from "#core/session/log.ts";
 export { type Where, whereNext } from "#core/session/where.ts";
 export { english } from "#core/words/english.ts";
 export { faultText, mendText } from "#core/words/fault-text.ts";

@@ -36,7 +36,9 @@ const said: Readonly<Record<string, (value: Fields) => boolean>> = {
   drawing: ({ rig }) => isRig(rig) && leadsSomewhere(rig),
   move: ({ move }) => isMove(move),
   cannot: ({ move }) => isMove(move),
-  finding: ({ finding }) => isFinding(finding),
+  finding: ({ finding, level }) => isFinding(finding) && (level === undefined || isNumber(level)),
+  absent: ({ position }) => isText(position),
+  titled: ({ name, who }) => [name, who].every((text) => text === undefined || isText(text)),
   "taken back": ({ taken }) => isText(taken),
 };
 

@@ -6,11 +6,13 @@ import { english } from "#core/words/english.ts";
 import { movedText } from "#core/words/move-text.ts";
 import { answerWords, askedWords } from "./asked-words.ts";
 import { doText } from "./do-text.ts";
+import { seatName } from "./names.ts";
 
 /** What a finding or a move said, in one line. */
 export function toldWords(model: Model, entry: Entry): string {
   if (entry.entry === "move") return movedText(english, model.rig, entry.move);
   if (entry.entry === "cannot") return `not possible here: ${lower(doText(model, entry.move))}`;
+  if (entry.entry === "absent") return `nobody at ${seatName(model.rig, entry.position)}`;
   if (entry.entry !== "finding") return entry.entry;
   const { finding } = entry;
   if (!isAnswered(finding)) return askedWords(model, finding.asked);

@@ -1,16 +1,24 @@
 import type { Finding } from "#core/checks/finding.ts";
 import type { Move } from "#core/rig/moves.ts";
 import type { Rig } from "#core/rig/rig.ts";
+import type { DecibelsFullScale } from "#core/units/units.ts";
 
 /**
- * What an entry says: what the rig is, what somebody changed, what cannot be changed here, what was found, or that an earlier entry is taken
- * back.
+ * What an entry says: what the rig is, what somebody changed, what cannot be changed here, what was found and how loud the test signal was
+ * meanwhile, that nobody is at a position, what the session is called and who does it, or that an earlier entry is taken back.
  */
 export type Said =
   | { readonly entry: "drawing"; readonly rig: Rig }
   | { readonly entry: "move"; readonly move: Move }
   | { readonly entry: "cannot"; readonly move: Move }
-  | { readonly entry: "finding"; readonly finding: Finding }
+  | {
+      readonly entry: "finding";
+      readonly finding: Finding;
+      /** Of the test signal, as it was answered; left out where none played or nobody knows. */
+      readonly level?: DecibelsFullScale;
+    }
+  | { readonly entry: "absent"; readonly position: string }
+  | { readonly entry: "titled"; readonly name?: string; readonly who?: string }
   | { readonly entry: "taken back"; readonly taken: string };
 
 /** One entry of a log. `at` is milliseconds since 1970, `seen` the last entry its author had seen. */
@@ -40,4 +48,16 @@ export function holding(log: Log): Log {
 
 /** The last finding or move that holds: what 'take it back' takes. */
 export const lastToTake = (log: Log): Entry | undefined =>
-  holding(log).findLast(({ entry }) => entry !== "drawing");
+  holding(log).findLast(({ entry }) => entry !== "drawing" && entry !== "titled");
+
+/** What a session is called and who does it, as the last entries say that hold. */
+export function titleOf(log: Log): { readonly name?: string; readonly who?: string } {
+  const titles = holding(log).filter((entry) => entry.entry === "titled");
+  const name = titles.findLast((one) => one.name !== undefined)?.name;
+  const who = titles.findLast((one) => one.who !== undefined)?.who;
+  return { ...(name === undefined ? {} : { name }), ...(who === undefined ? {} : { who }) };
+}
+
+/** The positions where nobody is. */
+export const absentIn = (log: Log): ReadonlySet<string> =>
+  new Set(holding(log).flatMap((one) => (one.entry === "absent" ? [one.position] : [])));
