@@ -30,6 +30,12 @@ const centredAt = (right: Decibels): string => {
 export const centredNear = (right: Decibels): readonly string[] =>
   right % 2 === 0 ? [centredAt(right)] : [right - 1, right + 1].map(centredAt);
 
+/** By how much the right was made louder in answers to the question, the middle of them; nothing where it never was in the middle. */
+export function rightUp(answers: Iterable<string>): Decibels | undefined {
+  const up = [...answers].flatMap((answer) => offsets.filter((one) => centredAt(one) === answer));
+  return up.length === 0 ? undefined : up.reduce((sum, one) => sum + one, 0) / up.length;
+}
+
 /** How far apart people stop (the least difference they notice, a little more for hurry; common practice, no source). */
 const spread: Decibels = 1.2;
 
