@@ -109,7 +109,9 @@ describe("faults found and mended", () => {
       ?.id ?? "";
   const audible = groups
     .filter(({ inaudible }) => !inaudible)
-    .flatMap(({ faults }) => faults.filter((fault) => !isUnlisted(fault)));
+    .flatMap(({ faults }) =>
+      faults.filter((fault) => !isUnlisted(fault) && fault.part !== clientId),
+    );
 
   /** What the sheet says of a fault that was planted: before what a verdict asked for was done, right after, and healthy again. */
   function told(fault: RigFault) {
@@ -125,10 +127,15 @@ describe("faults found and mended", () => {
     return { fault, walked, before, mending: sheet(moved).found.at(-1)?.end, mended, last, move };
   }
   const random = seeded(7);
-  const all = audible.filter((_, at) => at % Math.ceil(audible.length / 16) === 3).map(told);
+  /** Leads that are taped down are costly to mend and get a verdict; most else is quickly tried. */
+  const isLead = ({ part }: RigFault) => part.endsWith("lead");
+  const leads = audible.filter(isLead).filter((_, at) => at % 6 === 0);
+  const others = audible.filter((fault) => !isLead(fault)).filter((_, at) => at % 30 === 0);
+  const all = [...leads, ...others].map(told);
 
   test("a verdict is on it as still there, with what was planted among those it cannot tell apart", () => {
     const sure = all.filter(({ walked }) => walked.end === "sure");
+    console.log(`planted ${all.length}, verdicts ${sure.length}`);
     expect(sure.length).toBeGreaterThanOrEqual(3);
     for (const { fault, before } of sure) {
       expect(before).toMatchObject({ named: true, end: "still there", mended: undefined });
