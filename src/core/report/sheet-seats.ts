@@ -5,11 +5,11 @@ import { type Effect, effectOf } from "#core/rig/effect.ts";
 import { clientId } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import type { Derived, State } from "#core/session/derive.ts";
-import { absentIn, type Log } from "#core/session/log.ts";
+import type { Log } from "#core/session/log.ts";
 import type { Decibels, DecibelsFullScale, Probability } from "#core/units/units.ts";
 
 /** How a position stands when the sheet is made; 'as ordered' is a feed that is mono or in one ear on purpose. */
-export type SeatState = State | "absent" | "as ordered";
+export type SeatState = State | "as ordered";
 
 /** One position on the sheet. */
 export interface SheetSeat {
@@ -45,14 +45,13 @@ export function* seatsIn(
   derived: Derived,
 ): Generator<void, readonly SheetSeat[], void> {
   const now = derived.evidence.era.course.state.rig;
-  const away = awayIn(entries);
   const seats: SheetSeat[] = [];
   for (const { id, name, wears } of derived.rig.positions) {
     seats.push({
       id,
       name,
       wears: now.positions.find((one) => one.id === id)?.wears ?? wears,
-      ...standingOf(derived, id, away.has(id)),
+      ...standingOf(derived, id),
       level: levelAt(entries, id),
       ...readingsAt(derived, id),
     });
@@ -61,27 +60,13 @@ export function* seatsIn(
   return seats;
 }
 
-/** Nobody is there, and nobody was heard there since that was said. */
-function awayIn(entries: Log): ReadonlySet<string> {
-  const said = absentIn(entries);
-  const last = (position: string, kind: "absent" | "finding") =>
-    entries.findLastIndex((one) => one.entry === kind && positionOf(one) === position);
-  return new Set([...said].filter((one) => last(one, "absent") > last(one, "finding")));
-}
-
-/** The position an entry speaks of. */
+/** The position a finding speaks of. */
 export function positionOf(entry: Log[number]): string | undefined {
-  if (entry.entry === "absent") return entry.position;
   if (entry.entry !== "finding" || !("position" in entry.finding.asked)) return undefined;
   return entry.finding.asked.position;
 }
 
-function standingOf(
-  derived: Derived,
-  position: string,
-  away: boolean,
-): Pick<SheetSeat, "state" | "wrong"> {
-  if (away) return { state: "absent", wrong: undefined };
+function standingOf(derived: Derived, position: string): Pick<SheetSeat, "state" | "wrong"> {
   const state = derived.state(position);
   const wrong = state === "wrong" || state === "unsure" ? leadingAt(derived, position) : undefined;
   const ordered = state === "wrong" && wrong?.fault.part === clientId;

@@ -30,7 +30,7 @@ import type { Session } from "./use-session.ts";
 /** Every position where it hangs on the rig, and how it stands. */
 export function Board({ held }: { readonly held: Session }) {
   const { page, ready, show } = held;
-  const { board } = useWords();
+  const { board, sheet } = useWords();
   const rig = rigIn(page.log);
   if (rig === undefined) return null;
   const derived = ready?.derived;
@@ -58,6 +58,9 @@ export function Board({ held }: { readonly held: Session }) {
           </button>
         )}
         <LastAnswer held={held} />
+        <button type="button" class="quiet" onClick={() => show({ screen: "sheet" })}>
+          {sheet.open}
+        </button>
         <button type="button" class="quiet" onClick={() => show({ screen: "start" })}>
           another rig
         </button>

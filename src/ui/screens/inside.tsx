@@ -1,4 +1,3 @@
-import { useEffect, useState } from "preact/hooks";
 import type { Answered } from "#core/checks/finding.ts";
 import { seatName } from "#core/report/names.ts";
 import { Board } from "./board.tsx";
@@ -17,6 +16,7 @@ import type { Ready } from "./ready.ts";
 import { SoundOut } from "./sound-out.tsx";
 import { Sounds } from "./sounds.tsx";
 import { Training } from "./training.tsx";
+import { useFetched } from "./use-fetched.ts";
 import type { Held } from "./use-page.ts";
 import { type Session, useSession } from "./use-session.ts";
 
@@ -50,19 +50,18 @@ export function Inside({ held }: { readonly held: Held }) {
   }
 }
 
-type Screens = typeof import("./measuring-screens.tsx");
-type MeasuringProps = Parameters<Screens["MeasuringScreens"]>[0];
+type MeasuringProps = Parameters<typeof import("./measuring-screens.tsx")["MeasuringScreens"]>[0];
 
 /** The screens that measure are fetched when one of them is wanted. */
 function Measuring(props: Pick<MeasuringProps, "held" | "cups">) {
-  const [screens, setScreens] = useState<Screens>();
-  const { change } = props.held;
-  useEffect(() => {
-    import("./measuring-screens.tsx").then(setScreens, () =>
-      change((one) => ({ ...one, notice: "not loaded" })),
-    );
-  }, [change]);
+  const screens = useFetched(true, () => import("./measuring-screens.tsx"), props.held.change);
   return screens ? <screens.MeasuringScreens {...props} /> : null;
+}
+
+/** What is read and taken away is fetched when it is wanted, too. */
+function Papers({ held }: { readonly held: Session }) {
+  const screens = useFetched(true, () => import("./paper-screens.tsx"), held.change);
+  return screens ? <screens.PaperScreens held={held} /> : null;
 }
 
 interface AtMicrophone {
@@ -118,6 +117,8 @@ function InSession({ held }: { readonly held: Held }) {
     case "flex":
     case "measure":
       return null;
+    case "sheet":
+      return <Papers held={session} />;
     case "board":
       return <Board held={session} />;
     case "position":

@@ -33,6 +33,8 @@ export type View =
       /** The plan it was come from. */
       readonly plan?: Plan;
     }
+  /** The session as it is handed over. */
+  | { readonly screen: "sheet" }
   /** One complaint, as far as it was told. */
   | { readonly screen: "complaint"; readonly told: Told }
   /** Which output plays; and where one came from. */
