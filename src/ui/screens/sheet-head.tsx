@@ -14,6 +14,7 @@ export function SheetHead({ sheet, sayer, noGear, onTitle }: Props) {
   const well = sheet.seats.filter(({ state }) => state === "healthy" || state === "as ordered");
   return (
     <header>
+      <h2 class="printed">{sheet.name}</h2>
       <Written
         key={sheet.name}
         kind="name"
@@ -26,7 +27,7 @@ export function SheetHead({ sheet, sayer, noGear, onTitle }: Props) {
         <span>{words.sheet.healthy(well.length, sheet.seats.length)}</span>
         {sheet.rig.name !== sheet.name && <span>{words.sheet.rig(sheet.rig.name)}</span>}
         <span class="by">
-          {words.sheet.whoLabel}{" "}
+          {words.sheet.whoLabel} <span class="printed">{sheet.who}</span>
           <Written
             key={sheet.who}
             kind="who"

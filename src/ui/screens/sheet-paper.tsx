@@ -1,3 +1,4 @@
+import { sentence } from "#core/report/phrases.ts";
 import type { Sheet } from "#core/report/sheet.ts";
 import type { Found } from "#core/report/sheet-found.ts";
 import type { SheetSeat } from "#core/report/sheet-seats.ts";
@@ -83,7 +84,9 @@ function Seats({
         <tr>
           <th scope="col">{sheet.position}</th>
           <th scope="col">{sheet.result}</th>
-          <th scope="col">{sheet.worn}</th>
+          <th scope="col" class="worn">
+            {sheet.worn}
+          </th>
           <th scope="col" class="figure">
             {sheet.level}
           </th>
@@ -96,7 +99,7 @@ function Seats({
             <td>
               <Result seat={seat} sayer={sayer} />
             </td>
-            <td>{seat.wears}</td>
+            <td class="worn">{seat.wears}</td>
             <td class="figure">
               {seat.level === undefined ? "–" : sayer.figures.level(seat.level)}
             </td>
@@ -137,9 +140,9 @@ function AllFound({
           <li key={`${one.fault.id} ${one.at}`}>
             <b>{seatsSaid(sayer, one.positions)}</b>
             {`: ${faultSaid(sayer, one.fault)} (${foundBy(sayer, one)}). `}
-            <span
-              class={one.end === "mended" ? "end" : "end open"}
-            >{`${endSaid(sayer, one)}.`}</span>
+            <span class={one.end === "mended" ? "end" : "end open"}>
+              {sentence(endSaid(sayer, one))}
+            </span>
           </li>
         ))}
       </ol>

@@ -96,12 +96,24 @@ const soundsOr = ({ decibels }: Figures, level: Decibels): string =>
 export function endSaid(sayer: SheetSayer, { end, mended }: Found): string {
   const { sheet, language } = sayer.words;
   const moves = (mended?.moves ?? []).map((move) => movedText(language, sayer.rig, move));
-  return moves.length === 0 ? sheet.ends[end] : `${sheet.ends[end]}, ${sheet.by(moves.join("; "))}`;
+  return moves.length === 0 ? sheet.ends[end] : `${sheet.ends[end]} ${sheet.by(moves.join("; "))}`;
 }
 
 /** Where a fault was heard. */
 export const seatsSaid = ({ rig }: SheetSayer, positions: readonly string[]): string =>
   positions.map((id) => rig.positions.find((one) => one.id === id)?.name ?? id).join(", ");
+
+/** Parts in a row that are of one kind and have as many such faults are said at once. */
+function alikeIn(unheard: Sheet["unheard"]) {
+  const kinds: { readonly kind: string; readonly faults: number; readonly parts: string[] }[] = [];
+  for (const { part, faults } of unheard) {
+    const kind = part.replace(/\d+$/, "");
+    const last = kinds.at(-1);
+    if (last?.kind === kind && last.faults === faults.length) last.parts.push(part);
+    else kinds.push({ kind, faults: faults.length, parts: [part] });
+  }
+  return kinds;
+}
 
 /** All that was not tested: positions, what cannot be told here, and what no check can tell. */
 export function notTestedSaid({ words }: SheetSayer, { seats, unheard }: Sheet): readonly string[] {
@@ -109,7 +121,11 @@ export function notTestedSaid({ words }: SheetSayer, { seats, unheard }: Sheet):
   const named = (...states: readonly SheetSeat["state"][]) =>
     seats.filter(({ state }) => states.includes(state)).map(({ name }) => name);
   const [silent, begun] = [named("not heard", "absent"), named("begun")];
-  const parts = unheard.map(({ part, faults }) => sheet.unheardIn(part, faults.length));
+  const parts = alikeIn(unheard).map(({ parts: [first = "", ...more], faults }) =>
+    more.length === 0
+      ? sheet.unheardIn(first, faults)
+      : sheet.unheardInEach(first, more.at(-1) ?? "", faults),
+  );
   return [
     ...(silent.length > 0 ? [sheet.notHeard(silent.join(", "))] : []),
     ...(begun.length > 0 ? [sheet.unfinished(begun.join(", "))] : []),

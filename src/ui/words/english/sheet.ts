@@ -57,9 +57,12 @@ export const sheet = {
   found: "Faults found",
   foundNone: "None.",
   told: "told by what cured it",
-  by: (moves: string) => `after this: ${moves}`,
+  by: (moves: string) => `after: ${moves}`,
   notTested: "Not tested",
-  unheard: (parts: string) => `What cannot be told from a sound chain here: ${parts}`,
+  unheard: (parts: string) =>
+    `Faults that nothing here tells from a sound chain, so many in each part: ${parts}`,
+  unheardInEach: (first: string, last: string, faults: number) =>
+    `${first} to ${last} (${faults} each)`,
   unheardIn: (part: string, faults: number) => `${part} (${faults})`,
   notHeard: (seats: string) => `Not heard: ${seats}`,
   unfinished: (seats: string) => `Begun and not finished: ${seats}`,

@@ -53,7 +53,7 @@ export const sheet: SheetWords = {
   shared: "in dem, was alle teilen",
   alone: (seat) => `in dem, was nur ${seat} hat`,
   alike: (others) =>
-    `oder ${counted(others, "anderer", "andere")}, was keine Prüfung hier davon unterscheidet`,
+    `oder ${counted(others, "weitere Möglichkeit", "weitere Möglichkeiten")}, die hier keine Prüfung davon unterscheidet`,
   unsure: (fault) => `unsicher; am wahrscheinlichsten: ${fault}`,
   centred: "in der Mitte, wie es ist",
   rightUp: (level) => `in der Mitte, wenn rechts ${level} lauter ist`,
@@ -63,9 +63,11 @@ export const sheet: SheetWords = {
   found: "Gefundene Fehler",
   foundNone: "Keine.",
   told: "erkannt an dem, was half",
-  by: (moves) => `danach: ${moves}`,
+  by: (moves) => `nach: ${moves}`,
   notTested: "Nicht geprüft",
-  unheard: (parts) => `Was hier nicht von einer gesunden Kette zu unterscheiden ist: ${parts}`,
+  unheard: (parts) =>
+    `Fehler, die hier nichts von einer gesunden Kette unterscheidet, so viele in jedem Teil: ${parts}`,
+  unheardInEach: (first, last, faults) => `${first} bis ${last} (je ${faults})`,
   unheardIn: (part, faults) => `${part} (${faults})`,
   notHeard: (seats) => `Nicht gehört: ${seats}`,
   unfinished: (seats) => `Begonnen und nicht fertig: ${seats}`,
