@@ -2,23 +2,27 @@ import type { ComponentChildren } from "preact";
 import { useRef } from "preact/hooks";
 import type { Trouble } from "#audio/world.ts";
 import { useArrival } from "#ui/parts/use-arrival.ts";
-import { useFirstWords } from "#ui/words/use-words.ts";
+import { useFirstWords, type Words } from "#ui/words/use-words.ts";
 import { unsaid } from "./complaint-told.ts";
+import { Help, HelpButton, useAsked } from "./help.tsx";
 import type { View } from "./page.ts";
 import { saidBefore } from "./prove-said.ts";
 import type { Held } from "./use-page.ts";
 
 interface Props {
   readonly held: Held;
+  /** The words behind the first screen, once they have come. */
+  readonly behind: Words | undefined;
   readonly children: ComponentChildren;
 }
 
 /** Silence in its corner, what the world has to say, and the screen. */
-export function Frame({ held, children }: Props) {
+export function Frame({ held, behind, children }: Props) {
   const { page, world, measuring, show } = held;
   const words = useFirstWords();
   const away = page.view.screen !== "start" && page.view.screen !== "board";
   const back = backFrom(page.view);
+  const [asked, setAsked] = useAsked(page.view);
   return (
     <div class={world.playing || measuring ? "page playing" : "page"}>
       <header class="top">
@@ -30,12 +34,14 @@ export function Frame({ held, children }: Props) {
             {back.screen === "board" ? words.board : words.back}
           </button>
         )}
+        <HelpButton open={asked} onPress={() => setAsked(!asked)} />
         <button type="button" class="silence" aria-keyshortcuts="Escape" onClick={held.silence}>
           {words.silence}{" "}
           <span class="key" aria-hidden="true">
             {words.escape}
           </span>
         </button>
+        {asked && <Help held={held} behind={behind} />}
       </header>
       <main>
         <Message held={{ page, world, show }} />
@@ -47,7 +53,7 @@ export function Frame({ held, children }: Props) {
 
 /** Where the way back leads. */
 function backFrom(view: View): View {
-  if (view.screen === "sound out") return view.from;
+  if ("from" in view && view.from) return view.from;
   if (view.screen === "listen" && view.plan) return { screen: "plan", plan: view.plan };
   if (view.screen === "prove") {
     const lead = saidBefore(view.lead);
@@ -57,7 +63,7 @@ function backFrom(view: View): View {
     const told = unsaid(view.told);
     return told ? { screen: "complaint", told } : { screen: "start" };
   }
-  return ["plan", "listen", "training", "sounds", "flex", "measure"].includes(view.screen)
+  return ["plan", "listen", "training", "sounds", "flex", "measure", "words"].includes(view.screen)
     ? { screen: "start" }
     : { screen: "board" };
 }

@@ -37,6 +37,8 @@ export function Inside({ held }: { readonly held: Held }) {
     case "flex":
     case "measure":
       return <Measuring held={held} />;
+    case "words":
+      return <TradeWords held={held} word={view.word} />;
     case "complaint":
       return <ComplaintScreen held={held} told={view.told} />;
     case "prove":
@@ -59,9 +61,14 @@ function Measuring(props: Pick<MeasuringProps, "held" | "cups">) {
 }
 
 /** What is read and taken away is fetched when it is wanted, too. */
-function Papers({ held }: { readonly held: Session }) {
-  const screens = useFetched(true, () => import("./paper-screens.tsx"), held.change);
-  return screens ? <screens.PaperScreens held={held} /> : null;
+function Sheet({ held }: { readonly held: Session }) {
+  const sheet = useFetched(true, () => import("./sheet-screen.tsx"), held.change);
+  return sheet ? <sheet.SheetScreen held={held} /> : null;
+}
+
+function TradeWords({ held, word }: { readonly held: Held; readonly word: string | undefined }) {
+  const words = useFetched(true, () => import("./words-screen.tsx"), held.change);
+  return words ? <words.WordsScreen held={held} word={word} /> : null;
 }
 
 interface AtMicrophone {
@@ -116,9 +123,10 @@ function InSession({ held }: { readonly held: Held }) {
     case "sounds":
     case "flex":
     case "measure":
+    case "words":
       return null;
     case "sheet":
-      return <Papers held={session} />;
+      return <Sheet held={session} />;
     case "board":
       return <Board held={session} />;
     case "position":

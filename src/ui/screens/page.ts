@@ -35,6 +35,8 @@ export type View =
     }
   /** The session as it is handed over. */
   | { readonly screen: "sheet" }
+  /** The words of the trade; one of them to stand at, and where one came from. */
+  | { readonly screen: "words"; readonly word?: string; readonly from?: View }
   /** One complaint, as far as it was told. */
   | { readonly screen: "complaint"; readonly told: Told }
   /** Which output plays; and where one came from. */

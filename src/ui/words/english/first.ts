@@ -36,6 +36,7 @@ export const first = {
   escape: "Esc",
   back: "back",
   board: "board",
+  whatIsThis: "what is this?",
   soundOut: "Sound out",
   start: {
     lead: "Finds the link that is wrong between the mixer and the ears, by what the ears hear.",

@@ -33,6 +33,7 @@ export const first: FirstWords = {
   escape: "Esc",
   back: "zurück",
   board: "Übersicht",
+  whatIsThis: "was ist das?",
   soundOut: "Tonausgang",
   start: {
     lead: "Findet das Glied, das zwischen Pult und Ohren nicht stimmt: an dem, was die Ohren hören.",
