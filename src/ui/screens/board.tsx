@@ -58,11 +58,11 @@ export function Board({ held }: { readonly held: Session }) {
           </button>
         )}
         <LastAnswer held={held} />
-        <button type="button" class="quiet" onClick={() => show({ screen: "sheet" })}>
-          {sheet.open}
-        </button>
         <button type="button" class="quiet" onClick={() => show({ screen: "start" })}>
           another rig
+        </button>
+        <button type="button" class="quiet" onClick={() => show({ screen: "sheet" })}>
+          {sheet.open}
         </button>
       </div>
     </div>

@@ -55,17 +55,30 @@ export function Frame({ held, behind, children }: Props) {
 function backFrom(view: View): View {
   if ("from" in view && view.from) return view.from;
   if (view.screen === "listen" && view.plan) return { screen: "plan", plan: view.plan };
+  return answerBefore(view) ?? { screen: fromStart.includes(view.screen) ? "start" : "board" };
+}
+
+const fromStart: readonly View["screen"][] = [
+  "plan",
+  "listen",
+  "training",
+  "sounds",
+  "flex",
+  "measure",
+  "words",
+  "prove",
+  "complaint",
+];
+
+/** The same screen with one answer less, where there is one to take away. */
+function answerBefore(view: View): View | undefined {
   if (view.screen === "prove") {
     const lead = saidBefore(view.lead);
-    return lead ? { screen: "prove", lead } : { screen: "start" };
+    return lead && { screen: "prove", lead };
   }
-  if (view.screen === "complaint") {
-    const told = unsaid(view.told);
-    return told ? { screen: "complaint", told } : { screen: "start" };
-  }
-  return ["plan", "listen", "training", "sounds", "flex", "measure", "words"].includes(view.screen)
-    ? { screen: "start" }
-    : { screen: "board" };
+  if (view.screen !== "complaint") return undefined;
+  const told = unsaid(view.told);
+  return told && { screen: "complaint", told };
 }
 
 /** What another output may help against. */

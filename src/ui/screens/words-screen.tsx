@@ -18,9 +18,7 @@ export function WordsScreen({ held: { page }, word }: Props) {
   const { trade } = useWords();
   const [sought, setSought] = useState("");
   const { tongue } = page.settings;
-  const found = ordered(trade, tongue).filter((name) =>
-    has(trade, name, sought.toLocaleLowerCase(tongue)),
-  );
+  const found = foundIn(trade, ordered(trade, tongue), sought.trim().toLocaleLowerCase(tongue));
   return (
     <div class="words-screen">
       <Heading>{trade.title}</Heading>
@@ -50,9 +48,15 @@ function ordered({ terms }: Trade, tongue: string): readonly TermName[] {
   return termNames.toSorted((a, b) => compare(terms[a].term, terms[b].term));
 }
 
-/** What is typed may be a part of the word, or of what is said of it. */
-const has = ({ terms }: Trade, name: TermName, sought: string): boolean =>
-  `${terms[name].term} ${terms[name].text}`.toLocaleLowerCase().includes(sought.trim());
+/** What is typed may be a part of the word, which comes first, or of what is said of it. */
+function foundIn({ terms }: Trade, names: readonly TermName[], sought: string) {
+  const within = (text: string) => text.toLocaleLowerCase().includes(sought);
+  const called = names.filter((name) => within(terms[name].term));
+  return [
+    ...called,
+    ...names.filter((name) => !called.includes(name) && within(terms[name].text)),
+  ];
+}
 
 const letterOf = ({ terms }: Trade, name: TermName): string =>
   terms[name].term.charAt(0).normalize("NFD").charAt(0).toLocaleUpperCase();
@@ -101,7 +105,7 @@ function Word({ trade, name, here }: WordProps) {
   const { term, text } = trade.terms[name];
   const source = termSources[name];
   return (
-    <div class="word">
+    <div class="trade-word">
       <dt id={idOf(name)} tabIndex={-1}>
         {term}
       </dt>
