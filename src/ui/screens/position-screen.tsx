@@ -7,6 +7,7 @@ import { DoScreen } from "./do-screen.tsx";
 import { Healthy } from "./healthy.tsx";
 import { LastAnswer } from "./last-answer.tsx";
 import { LookScreen } from "./look-screen.tsx";
+import { NumbersHere } from "./numbers-here.tsx";
 import type { Ready } from "./ready.ts";
 import { TwistScreen } from "./twist-screen.tsx";
 import type { Session } from "./use-session.ts";
@@ -31,6 +32,7 @@ export function PositionScreen(props: AtPosition) {
       <WhyNext derived={derived} choice={choice} />
       <DidElse key={`done ${props.held.page.log.length}`} {...props} />
       <LastAnswer held={props.held} />
+      <NumbersHere held={props.held} derived={derived} position={props.position} />
     </>
   );
 }

@@ -52,10 +52,7 @@ function ordered({ terms }: Trade, tongue: string): readonly TermName[] {
 function foundIn({ terms }: Trade, names: readonly TermName[], sought: string) {
   const within = (text: string) => text.toLocaleLowerCase().includes(sought);
   const called = names.filter((name) => within(terms[name].term));
-  return [
-    ...called,
-    ...names.filter((name) => !called.includes(name) && within(terms[name].text)),
-  ];
+  return [...called, ...names.filter((name) => !called.includes(name) && within(terms[name].text))];
 }
 
 const letterOf = ({ terms }: Trade, name: TermName): string =>
