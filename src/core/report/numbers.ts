@@ -37,8 +37,9 @@ export interface EarGain {
 /** Left ear from left, left ear from right, right ear from left, right ear from right. */
 export type Ears = readonly [EarGain, EarGain, EarGain, EarGain];
 
-/** So many suspects are named. */
+/** So many suspects are named, and none that is less likely, but for what is not on the list. */
 const most = 8;
+const least: Probability = 0.001;
 
 /** Reads the numbers of a position; nothing of it is in the log. */
 export function numbersAt(derived: Derived, position: string): Numbers {
@@ -46,7 +47,10 @@ export function numbersAt(derived: Derived, position: string): Numbers {
   const { trouble, suspects, leading, choice } = derived.standing(position);
   const rig = build(evidence.era.course.state.rig);
   const [fault] = leading?.group.faults ?? [];
-  const named = suspects.filter(({ group }, at) => at < most || group.faults.some(isUnlisted));
+  const named = suspects.filter(
+    ({ group, probability }, at) =>
+      (at < most && probability >= least) || group.faults.some(isUnlisted),
+  );
   const others = suspects.filter((one) => !named.includes(one));
   const under = (faults: readonly RigFault[]) => earsOf(earMatrix(rig, position, faults));
   return {

@@ -1,12 +1,10 @@
-import type { Choice } from "#core/diagnosis/choice.ts";
-import { askedWords } from "#core/report/asked-words.ts";
-import { doText } from "#core/report/do-text.ts";
-import { type Ears, type Numbers, numbersAt } from "#core/report/numbers.ts";
-import { capital } from "#core/report/phrases.ts";
+import { type Ears, numbersAt } from "#core/report/numbers.ts";
 import type { Derived } from "#core/session/derive.ts";
 import { MatrixPicture } from "#ui/parts/matrix-picture.tsx";
 import { useWords } from "#ui/words/use-words.ts";
 import { type Figures, figuresIn } from "./figures.ts";
+import { Told } from "./numbers-checks.tsx";
+import { Row, type Shown } from "./numbers-row.tsx";
 import { faultSaid, type SheetSayer } from "./sheet-words.ts";
 import type { Held } from "./use-page.ts";
 
@@ -14,13 +12,6 @@ interface Props {
   readonly held: Held;
   readonly derived: Derived;
   readonly position: string;
-}
-
-/** What is said of the numbers, with the rig as it was drawn. */
-interface Shown {
-  readonly sayer: SheetSayer;
-  readonly derived: Derived;
-  readonly numbers: Numbers;
 }
 
 /** The numbers behind a position, in small type: for those who want them. */
@@ -38,7 +29,8 @@ export function NumbersStrip({ held, derived, position }: Props) {
   );
 }
 
-const hundredth = ({ number }: Figures, share: number): string => `${number(share * 100, 1)} %`;
+const hundredth = ({ number }: Figures, share: number): string =>
+  share < 0.0005 ? `< ${number(0.1, 1)} %` : `${number(share * 100, 1)} %`;
 
 /** Every suspect with how likely it is. */
 function Believed({ sayer, numbers: { trouble, suspects, others } }: Shown) {
@@ -66,21 +58,6 @@ function Believed({ sayer, numbers: { trouble, suspects, others } }: Shown) {
     </table>
   );
 }
-
-interface RowProps {
-  readonly name: string;
-  readonly figures: readonly string[];
-}
-
-const Row = ({ name, figures }: RowProps) => (
-  <tr>
-    <th scope="row">{name}</th>
-    {figures.map((text, at) => (
-      // biome-ignore lint/suspicious/noArrayIndexKey: columns have their places
-      <td key={at}>{text}</td>
-    ))}
-  </tr>
-);
 
 /** The four ways to two ears, sound and under the leading suspect. */
 function AtEars({ sayer, numbers: { sound, suspected } }: Shown) {
@@ -135,70 +112,11 @@ function OneMatrix({ sayer: { words, figures }, ears, name }: MatrixProps) {
 /** Under this there is nothing. */
 const silent = -90;
 
-/** A level with its sign, and its phase where it is neither upright nor upside down. */
+/** A level and how far it is turned: at 180° it comes upside down. */
 function gainSaid(
   nothing: string,
   { decibels, number }: Figures,
   { level, degrees }: Ears[0],
 ): string {
-  if (level < silent) return nothing;
-  const sign = Math.abs(degrees) > 90 ? "−" : "+";
-  const aside = Math.min(Math.abs(degrees), 180 - Math.abs(degrees));
-  return `${sign} ${decibels(level)}${aside < 1 ? "" : `, ${number(degrees, 0)}°`}`;
-}
-
-/** What each check would tell for its seconds; and where something is wrong what each step would take in all. */
-function Told({
-  sayer: { words, figures },
-  derived: { model },
-  numbers: { options, choice },
-}: Shown) {
-  const { numbers } = words;
-  const steps = choice?.best
-    ? [choice.best, ...choice.others.filter((one) => one !== choice.best)]
-    : [];
-  const stepSaid = ({ doing }: Choice) =>
-    capital(doing.do === "ask" ? askedWords(model, doing.asked) : doText(model, doing.move));
-  return (
-    <div>
-      <table>
-        <caption>{numbers.checks}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{numbers.check}</th>
-            <th scope="col">{numbers.bits}</th>
-            <th scope="col">{numbers.seconds}</th>
-            <th scope="col">{numbers.perMinute}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {options.map(({ asked, bits, seconds }) => (
-            <Row
-              key={JSON.stringify(asked)}
-              name={askedWords(model, asked)}
-              figures={[
-                figures.number(bits, 3),
-                figures.number(seconds, 0),
-                figures.number((60 * bits) / seconds, 2),
-              ]}
-            />
-          ))}
-        </tbody>
-      </table>
-      {steps.length > 0 && (
-        <table>
-          <caption>{numbers.steps}</caption>
-          <tbody>
-            {steps.map((one) => (
-              <Row
-                key={JSON.stringify(one.doing)}
-                name={stepSaid(one)}
-                figures={[figures.number(one.seconds, 0)]}
-              />
-            ))}
-          </tbody>
-        </table>
-      )}
-    </div>
-  );
+  return level < silent ? nothing : `${decibels(level)}, ${number(Math.abs(degrees), 0)}°`;
 }

@@ -23,5 +23,7 @@ export const numbers = {
   bits: "bits",
   seconds: "seconds",
   perMinute: "bits a minute",
+  less: (count: number, bits: string) =>
+    `${counted(count, "other", "others")}, less than ${bits} bits`,
   steps: "Expected seconds to a working rig, beginning with",
 };

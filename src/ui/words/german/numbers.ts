@@ -24,5 +24,6 @@ export const numbers: Words["numbers"] = {
   bits: "Bit",
   seconds: "Sekunden",
   perMinute: "Bit je Minute",
+  less: (count, bits) => `${others(count, "weitere", "weitere")}, weniger als ${bits} Bit`,
   steps: "Erwartete Sekunden bis zu einem heilen Aufbau, beginnend mit",
 };
