@@ -14,7 +14,7 @@ export function SheetHead({ sheet, sayer, noGear, onTitle }: Props) {
   const well = sheet.seats.filter(({ state }) => state === "healthy" || state === "as ordered");
   return (
     <header>
-      <h2 class="printed">{sheet.name}</h2>
+      <p class="printed title">{sheet.name}</p>
       <Written
         key={sheet.name}
         kind="name"

@@ -37,7 +37,7 @@ export function Paper({ sheet, sayer, noGear, onTitle }: Props) {
       <Seats seats={sheet.seats} sayer={sayer} />
       <AllFound found={sheet.found} sayer={sayer} />
       <section class="not-tested">
-        <h3>{sayer.words.sheet.notTested}</h3>
+        <h2>{sayer.words.sheet.notTested}</h2>
         <ul>
           {notTestedSaid(sayer, sheet).map((text) => (
             <li key={text}>{text}</li>
@@ -133,7 +133,7 @@ function AllFound({
   const { sheet } = sayer.words;
   return (
     <section class="found">
-      <h3>{sheet.found}</h3>
+      <h2>{sheet.found}</h2>
       {found.length === 0 && <p>{sheet.foundNone}</p>}
       <ol>
         {found.map((one) => (

@@ -2,7 +2,7 @@ import { cleanup } from "@testing-library/preact";
 import { afterEach, expect, test } from "vitest";
 import { page as tab } from "vitest/browser";
 import { createMemoryStorage } from "#storage/memory-storage.ts";
-import { evening } from "#tests/support/sessions.ts";
+import { empty } from "#tests/support/entries.ts";
 import { help as english } from "#ui/words/english/help.ts";
 import { help as german } from "#ui/words/german/help.ts";
 import { clean } from "../support/clean.ts";
@@ -10,21 +10,23 @@ import { button, heading, keys, open, press } from "../support/open.tsx";
 
 afterEach(cleanup);
 
+/** All behind the first screen comes unbundled here. */
+const first = { timeout: 12_000 };
 const question = () => document.querySelector("#help .help-question")?.textContent;
 const storage = () => {
   const kept = createMemoryStorage();
-  kept.setItem("leftwright.log", JSON.stringify(evening(5)));
+  kept.setItem("leftwright.log", JSON.stringify(empty));
   return kept;
 };
 
 test("each screen answers its own question where it stands, and closes as another comes", async () => {
   open({ storage: storage() });
   await press("what is this?");
-  await expect.poll(question).toBe(english.screens.start.question);
+  await expect.poll(question, first).toBe(english.screens.start.question);
   await expect.element(button("what is this?")).toHaveAttribute("aria-expanded", "true");
   await clean("help");
   await press("Go on with the last session");
-  await expect.element(heading()).toHaveTextContent("healthy");
+  await expect.element(heading()).toHaveTextContent("5 positions to check");
   expect(question()).toBeUndefined();
   await keys("?");
   await expect.poll(question).toBe(english.screens.board.question);
@@ -40,13 +42,13 @@ test("each screen answers its own question where it stands, and closes as anothe
 test("in German it is answered in German", async () => {
   open({ storage: storage(), tongues: ["de"] });
   await press("was ist das?");
-  await expect.poll(question).toBe(german.screens.start.question);
+  await expect.poll(question, first).toBe(german.screens.start.question);
 });
 
 test("the words of the trade are a press away, found as one types or by their letter, and lead back", async () => {
   open({ storage: storage() });
   await press("Go on with the last session");
-  await expect.element(heading()).toHaveTextContent("healthy");
+  await expect.element(heading()).toHaveTextContent("5 positions to check");
   await press("what is this?");
   await press("The words of the trade");
   await expect.element(heading()).toHaveTextContent("The words of the trade");
@@ -65,5 +67,5 @@ test("the words of the trade are a press away, found as one types or by their le
   await expect.poll(() => document.body.textContent).toContain("No word here has that in it.");
   expect(terms()).toEqual([]);
   await press("board");
-  await expect.element(heading()).toHaveTextContent("healthy");
+  await expect.element(heading()).toHaveTextContent("5 positions to check");
 });
