@@ -7,7 +7,9 @@ import { howSure, inHundred, sentence } from "#core/report/phrases.ts";
 import { unsureWords } from "#core/report/reason-words.ts";
 import { build, clientId } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
+import { MendPicture } from "#ui/parts/mend-picture.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
+import { useWide } from "#ui/parts/use-wide.ts";
 import { useWords, type Words } from "#ui/words/use-words.ts";
 import { Ordered } from "./complaint-meant.tsx";
 import { Heading } from "./frame.tsx";
@@ -76,10 +78,18 @@ type MoveProps = AtPosition & { readonly fault: RigFault; readonly verdict: Said
 function NextMove({ held: { enter, show }, ready, fault, verdict: { mend } }: MoveProps) {
   const { language, doing, verdict } = useWords();
   const { model } = ready.derived;
+  const wide = useWide(42);
   if (fault.part === clientId) return <Ordered show={show} rig={model.rig} fault={fault} />;
   return (
     <div class="next-move">
       <p class="dim">{verdict.muted}</p>
+      <MendPicture
+        rig={model.rig}
+        fault={fault}
+        place={mend && "place" in mend.move ? mend.move.place : undefined}
+        wide={wide}
+        label={faultWords(language, model, fault)}
+      />
       <p class="move">
         {language.volumeFirst}. {sentence(mendWords(language, model, mend?.move, fault))}
       </p>

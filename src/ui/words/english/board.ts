@@ -9,6 +9,7 @@ const states: Readonly<Record<State, string>> = {
   healthy: "healthy",
   wrong: "something is wrong",
   unsure: "not sure",
+  absent: "nobody here",
 };
 
 /** Why somebody goes there next. */

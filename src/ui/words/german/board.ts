@@ -15,6 +15,7 @@ export const board: Words["board"] = {
     healthy: "in Ordnung",
     wrong: "etwas ist falsch",
     unsure: "nicht sicher",
+    absent: "niemand da",
   },
   unsureYet: (words) => `noch nicht sicher: ${words}`,
   because: {
