@@ -30,9 +30,13 @@ const centredAt = (right: Decibels): string => {
 export const centredNear = (right: Decibels): readonly string[] =>
   right % 2 === 0 ? [centredAt(right)] : [right - 1, right + 1].map(centredAt);
 
-/** By how much the right was made louder in answers to the question, the middle of them; nothing where it never was in the middle. */
+/** By how much the right was made louder, in an answer that says so. */
+export const balanceOf = (answer: string): Decibels | undefined =>
+  offsets.find((one) => centredAt(one) === answer);
+
+/** The same of several answers, the middle of them; nothing where it never was in the middle. */
 export function rightUp(answers: Iterable<string>): Decibels | undefined {
-  const up = [...answers].flatMap((answer) => offsets.filter((one) => centredAt(one) === answer));
+  const up = [...answers].flatMap((answer) => balanceOf(answer) ?? []);
   return up.length === 0 ? undefined : up.reduce((sum, one) => sum + one, 0) / up.length;
 }
 

@@ -13,14 +13,18 @@ export function Told({
   derived: { model },
   numbers: { options, choice },
 }: Shown) {
-  const { numbers } = words;
+  const { numbers, language } = words;
   const steps = choice?.best
     ? [choice.best, ...choice.others.filter((one) => one !== choice.best)]
     : [];
   const telling = options.filter(({ bits }) => bits >= leastTold);
   const less = options.length - telling.length;
   const stepSaid = ({ doing }: Choice) =>
-    capital(doing.do === "ask" ? askedWords(model, doing.asked) : doText(model, doing.move));
+    capital(
+      doing.do === "ask"
+        ? askedWords(language, model, doing.asked)
+        : doText(language, model, doing.move),
+    );
   return (
     <div>
       <table>
@@ -37,7 +41,7 @@ export function Told({
           {telling.map(({ asked, bits, seconds }) => (
             <Row
               key={JSON.stringify(asked)}
-              name={askedWords(model, asked)}
+              name={askedWords(language, model, asked)}
               figures={[
                 figures.number(bits, 3),
                 figures.number(seconds, 0),

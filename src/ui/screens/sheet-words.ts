@@ -1,6 +1,6 @@
 import type { MeasuredGains } from "#core/checks/finding.ts";
 import { isUnlisted } from "#core/diagnosis/fault-sets.ts";
-import { capital } from "#core/report/phrases.ts";
+import { capital, inHundred } from "#core/report/phrases.ts";
 import type { Sheet } from "#core/report/sheet.ts";
 import type { Found } from "#core/report/sheet-found.ts";
 import type { SheetSeat, Wrong } from "#core/report/sheet-seats.ts";
@@ -27,11 +27,12 @@ export const sayerOf = (sheet: Sheet, words: Words, figures: Figures): SheetSaye
 });
 
 /** A fault as a sentence without its full stop; what is not on the list with the stretch it is in. */
-export function faultSaid({ words, rig }: SheetSayer, fault: RigFault): string {
-  const text = faultText(words.language, rig, fault);
+export function faultSaid({ words: { language }, rig }: SheetSayer, fault: RigFault): string {
+  const text = faultText(language, rig, fault);
   if (!isUnlisted(fault) || rig.positions.length === 1) return text;
   const seat = rig.positions.find(({ id }) => id === fault.part);
-  return `${text}, ${seat === undefined ? words.sheet.shared : words.sheet.alone(seat.name)}`;
+  const { inShared, inOwn } = language.report;
+  return seat === undefined ? inShared(text) : inOwn(text, seat.name);
 }
 
 /** How a position stands, in a word or two. */
@@ -50,10 +51,10 @@ export function wrongSaid(sayer: SheetSayer, { state, wrong }: SheetSeat): strin
 
 /** How sure, and how many are alike. */
 export function surelySaid(
-  { words: { sheet } }: SheetSayer,
+  { words: { sheet, language } }: SheetSayer,
   { alike, probability }: Pick<Wrong, "alike" | "probability">,
 ): string {
-  const sure = sheet.inHundred(probability);
+  const sure = inHundred(language, probability);
   return alike === 0 ? sure : `${sure}, ${sheet.alike(alike)}`;
 }
 

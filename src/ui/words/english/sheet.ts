@@ -1,4 +1,4 @@
-import { counted, inHundred } from "#core/report/phrases.ts";
+import { counted } from "#core/report/phrases.ts";
 import type { Found } from "#core/report/sheet-found.ts";
 import type { SeatState } from "#core/report/sheet-seats.ts";
 
@@ -35,7 +35,6 @@ export const sheet = {
   rig: (name: string) => `rig: ${name}`,
   healthy: (healthy: number, of: number) =>
     `${healthy} of ${counted(of, "position", "positions")} healthy`,
-  inHundred,
   states,
   ends,
   positions: "Each position",
@@ -44,8 +43,6 @@ export const sheet = {
   result: "Result",
   level: "Test signal",
   ears: "Ears",
-  shared: "in what all share",
-  alone: (seat: string) => `in what ${seat} alone has`,
   alike: (others: number) =>
     `or ${counted(others, "other", "others")} that no check here tells from it`,
   unsure: (fault: string) => `not sure; the likeliest: ${fault}`,

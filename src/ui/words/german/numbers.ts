@@ -1,6 +1,5 @@
+import { counted } from "#core/report/phrases.ts";
 import type { Words } from "#ui/words/use-words.ts";
-
-const others = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 
 export const numbers: Words["numbers"] = {
   open: "Zahlen",
@@ -8,8 +7,8 @@ export const numbers: Words["numbers"] = {
   beliefs: "Angenommen",
   trouble: "hier ist etwas Hörbares falsch",
   more: (alike) =>
-    `und ${others(alike, "anderer, der gleich antwortet", "andere, die gleich antworten")}`,
-  others: (count, most) => `${others(count, "weiterer", "weitere")}, keiner über ${most}`,
+    `und ${counted(alike, "anderer, der gleich antwortet", "andere, die gleich antworten")}`,
+  others: (count, most) => `${counted(count, "weiterer", "weitere")}, keiner über ${most}`,
   ears: "An den Ohren, 1 kHz, gegen das, was die Quelle gibt",
   sound: "wenn nichts falsch ist",
   under: (fault) => `falls: ${fault}`,
@@ -24,6 +23,6 @@ export const numbers: Words["numbers"] = {
   bits: "Bit",
   seconds: "Sekunden",
   perMinute: "Bit je Minute",
-  less: (count, bits) => `${others(count, "weitere", "weitere")}, weniger als ${bits} Bit`,
+  less: (count, bits) => `${counted(count, "weitere", "weitere")}, weniger als ${bits} Bit`,
   steps: "Erwartete Sekunden bis zu einem heilen Aufbau, beginnend mit",
 };

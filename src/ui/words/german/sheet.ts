@@ -1,3 +1,4 @@
+import { counted } from "#core/report/phrases.ts";
 import type { Words } from "#ui/words/use-words.ts";
 
 type SheetWords = Words["sheet"];
@@ -19,14 +20,6 @@ const ends: SheetWords["ends"] = {
   "no longer suspected": "spätere Antworten sprachen dagegen",
 };
 
-const counted = (count: number, one: string, many: string) =>
-  `${count} ${count === 1 ? one : many}`;
-
-function inHundred(probability: number): string {
-  if (probability < 0.01) return "weniger als 1 von 100";
-  return `${Math.min(99, Math.round(probability * 100))} von 100`;
-}
-
 export const sheet: SheetWords = {
   title: "Das Blatt zum Übergeben",
   open: "das Blatt",
@@ -41,7 +34,6 @@ export const sheet: SheetWords = {
   noGear: "ein Aufbau ohne Geräte: die Fehler darin waren simuliert",
   rig: (name) => `Aufbau: ${name}`,
   healthy: (healthy, of) => `${healthy} von ${counted(of, "Platz", "Plätzen")} in Ordnung`,
-  inHundred,
   states,
   ends,
   positions: "Jeder Platz",
@@ -50,8 +42,6 @@ export const sheet: SheetWords = {
   result: "Ergebnis",
   level: "Testsignal",
   ears: "Ohren",
-  shared: "in dem, was alle teilen",
-  alone: (seat) => `in dem, was nur ${seat} hat`,
   alike: (others) =>
     `oder ${counted(others, "weitere Möglichkeit", "weitere Möglichkeiten")}, die hier keine Prüfung davon unterscheidet`,
   unsure: (fault) => `unsicher; am wahrscheinlichsten: ${fault}`,
