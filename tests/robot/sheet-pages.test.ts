@@ -8,7 +8,8 @@ import { evening } from "#tests/support/sessions.ts";
 import { type BuiltPage, openBuiltPage } from "./built-page.ts";
 
 /** Poppler reads what was printed; where it is not installed pages are counted and no more. */
-const reader = onPath("pdftotext") !== undefined && onPath("pdftoppm") !== undefined;
+const [text = "", picture = ""] = ["pdftotext", "pdftoppm"].map((one) => onPath(one));
+const reader = text !== "" && picture !== "";
 const folder = mkdtempSync(join(tmpdir(), "sheet-"));
 let built: BuiltPage;
 
@@ -49,12 +50,12 @@ const pageCount = (file: string): number =>
 
 /** The words of each page, in lines as they lie on it. */
 const pagesOf = (file: string): readonly string[] =>
-  execFileSync("pdftotext", ["-layout", file, "-"], { encoding: "utf8" }).split("\f").slice(0, -1);
+  execFileSync(text, ["-layout", file, "-"], { encoding: "utf8" }).split("\f").slice(0, -1);
 
 /** Which share of a page's dots is white, and the darkest of all. */
 function inkOf(file: string): { readonly white: number; readonly darkest: number } {
   const image = join(folder, "page");
-  execFileSync("pdftoppm", ["-gray", "-r", "40", "-singlefile", file, image]);
+  execFileSync(picture, ["-gray", "-r", "40", "-singlefile", file, image]);
   const bytes = readFileSync(`${image}.pgm`);
   const head = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(bytes.toString("latin1", 0, 40));
   const dots = bytes.subarray(head?.[0].length ?? 0);
@@ -71,7 +72,7 @@ test("eight positions stand on one page, with all there is to say", {
   for (const file of Object.values(await printed(8))) {
     expect(pageCount(file)).toBe(1);
     if (!reader) continue;
-    const [text = ""] = pagesOf(file);
+    const [words = ""] = pagesOf(file);
     for (const said of [
       "Tallow Hall, Saturday soundcheck",
       "rig: Tallow Hall story evening",
@@ -83,10 +84,10 @@ test("eight positions stand on one page, with all there is to say", {
       "Still there.",
       "Both sides inverted together",
     ])
-      expect(text).toContain(said);
-    expect(text).toMatch(/\b1 ?\/ ?1\b/);
+      expect(words).toContain(said);
+    expect(words).toMatch(/\b1 ?\/ ?1\b/);
     for (const left of ["Print or save", "Silence", "to hand over"])
-      expect(text).not.toContain(left);
+      expect(words).not.toContain(left);
     const { white, darkest } = inkOf(file);
     expect(white).toBeGreaterThan(0.85);
     expect(darkest).toBeLessThan(40);

@@ -28,7 +28,7 @@ export interface Numbers {
 }
 
 /** One way from a side of the programme to an ear, against the programme's open voltage at 1 kHz. */
-export interface EarGain {
+interface EarGain {
   readonly level: Decibels;
   /** From −180 to 180. */
   readonly degrees: number;

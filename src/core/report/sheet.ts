@@ -24,7 +24,7 @@ export interface Sheet {
 }
 
 /** Faults of one part that no check here can hear. */
-export interface Unheard {
+interface Unheard {
   readonly part: string;
   readonly faults: readonly RigFault[];
 }

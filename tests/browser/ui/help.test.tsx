@@ -19,7 +19,9 @@ const storage = () => {
   return kept;
 };
 
-test("each screen answers its own question where it stands, and closes as another comes", async () => {
+test("each screen answers its own question where it stands, and closes as another comes", {
+  timeout: 30_000,
+}, async () => {
   open({ storage: storage() });
   await press("what is this?");
   await expect.poll(question, first).toBe(english.screens.start.question);

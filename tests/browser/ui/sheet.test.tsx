@@ -30,7 +30,9 @@ const titles = (opened: ReturnType<typeof open>) =>
 const paper = () => document.querySelector("article")?.textContent ?? "";
 const row = (name: string) => tab.getByRole("row", { name: new RegExp(`^${name}`) });
 
-test("every position, every fault and what was not tested stand on it", async () => {
+test("every position, every fault and what was not tested stand on it", {
+  timeout: 30_000,
+}, async () => {
   await openSheet();
   await expect.element(heading()).toHaveTextContent("The sheet to hand over");
   await expect.element(row("1 host")).toHaveTextContent(/Healthy.*headphones 1.*−41 dBFS/);
