@@ -13,6 +13,7 @@ import {
   endSaid,
   faultSaid,
   notTestedSaid,
+  partSaid,
   type SheetSayer,
   seatsSaid,
   stateSaid,
@@ -99,7 +100,7 @@ function Seats({
             <td>
               <Result seat={seat} sayer={sayer} />
             </td>
-            <td class="worn">{seat.wears}</td>
+            <td class="worn">{partSaid(sayer, seat.wears)}</td>
             <td class="figure">
               {seat.level === undefined ? "–" : sayer.figures.level(seat.level)}
             </td>

@@ -4,6 +4,7 @@ import { capital, inHundred } from "#core/report/phrases.ts";
 import type { Sheet } from "#core/report/sheet.ts";
 import type { Found } from "#core/report/sheet-found.ts";
 import type { SheetSeat, Wrong } from "#core/report/sheet-seats.ts";
+import { standInFor } from "#core/rig/arranged.ts";
 import { type BuiltRig, build } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { toDecibels } from "#core/units/decibels.ts";
@@ -33,6 +34,13 @@ export function faultSaid({ words: { language }, rig }: SheetSayer, fault: RigFa
   const seat = rig.positions.find(({ id }) => id === fault.part);
   const { inShared, inOwn } = language.report;
   return seat === undefined ? inShared(text) : inOwn(text, seat.name);
+}
+
+/** A part by its name alone; of one that stands in for another, that one's, and that it is known to be good. */
+export function partSaid({ words }: SheetSayer, id: string): string {
+  const { alone } = words.language.names;
+  const good = standInFor("");
+  return id.startsWith(good) ? words.verdict.good(alone(id.slice(good.length))) : alone(id);
 }
 
 /** How a position stands, in a word or two. */
@@ -117,15 +125,15 @@ function alikeIn(unheard: Sheet["unheard"]) {
 }
 
 /** All that was not tested: positions, what cannot be told here, and what no check can tell. */
-export function notTestedSaid({ words }: SheetSayer, { seats, unheard }: Sheet): readonly string[] {
-  const { sheet, language } = words;
+export function notTestedSaid(sayer: SheetSayer, { seats, unheard }: Sheet): readonly string[] {
+  const { sheet, language } = sayer.words;
   const named = (...states: readonly SheetSeat["state"][]) =>
     seats.filter(({ state }) => states.includes(state)).map(({ name }) => name);
   const [silent, begun] = [named("not heard", "absent"), named("begun")];
   const parts = alikeIn(unheard).map(({ parts: [first = "", ...more], faults }) =>
     more.length === 0
-      ? sheet.unheardIn(first, faults)
-      : sheet.unheardInEach(first, more.at(-1) ?? "", faults),
+      ? sheet.unheardIn(partSaid(sayer, first), faults)
+      : sheet.unheardInEach(partSaid(sayer, first), partSaid(sayer, more.at(-1) ?? ""), faults),
   );
   return [
     ...(silent.length > 0 ? [sheet.notHeard(silent.join(", "))] : []),
