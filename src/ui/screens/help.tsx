@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
 import { useLetters } from "#ui/parts/keys.ts";
-import { useFirstWords, type Words } from "#ui/words/use-words.ts";
+import { useFirstWords, type Words, WordsContext } from "#ui/words/use-words.ts";
 import type { View } from "./page.ts";
 import { useFetched } from "./use-fetched.ts";
 import type { Held } from "./use-page.ts";
@@ -49,7 +49,11 @@ export function Help({ held, behind }: Props) {
   const panel = useFetched(true, () => import("./help-panel.tsx"), held.change);
   return (
     <div id="help" class="help" role="status">
-      {panel && behind && <panel.HelpPanel held={held} words={behind} />}
+      {panel && behind && (
+        <WordsContext.Provider value={behind}>
+          <panel.HelpPanel held={held} words={behind} />
+        </WordsContext.Provider>
+      )}
     </div>
   );
 }

@@ -6,6 +6,7 @@ import {
   endSaid,
   faultSaid,
   notTestedSaid,
+  partSaid,
   type SheetSayer,
   seatsSaid,
   sidesOf,
@@ -44,7 +45,7 @@ const seatRows = ({ seats }: Sheet, sayer: SheetSayer): readonly Row[] =>
   seats.map((seat) => ({
     kind: sayer.words.sheet.kinds.position,
     name: seat.name,
-    worn: seat.wears,
+    worn: partSaid(sayer, seat.wears),
     result: stateSaid(sayer, seat),
     detail: [wrongSaid(sayer, seat), earsSaid(sayer, seat)].filter(Boolean).join("; "),
     sure: seat.wrong && hundredth(seat.wrong.probability),
@@ -79,7 +80,7 @@ function notTestedRows(sheet: Sheet, sayer: SheetSayer): readonly Row[] {
   const unheard = sheet.unheard.flatMap(({ part, faults }) =>
     [...new Set(faults.map((fault) => faultSaid(sayer, fault)))].map((detail) => ({
       kind,
-      name: part,
+      name: partSaid(sayer, part),
       detail,
     })),
   );
