@@ -27,7 +27,7 @@ export function Told({
     );
   return (
     <div>
-      <table>
+      <table class="checks">
         <caption>{numbers.checks}</caption>
         <thead>
           <tr>

@@ -48,10 +48,10 @@ function ordered({ terms }: Trade, tongue: string): readonly TermName[] {
   return termNames.toSorted((a, b) => compare(terms[a].term, terms[b].term));
 }
 
-/** What is typed may be a part of the word, which comes first, or of what is said of it. */
+/** What is typed may be a part of the word, here or in English, which comes first, or of what is said of it. */
 function foundIn({ terms }: Trade, names: readonly TermName[], sought: string) {
   const within = (text: string) => text.toLocaleLowerCase().includes(sought);
-  const called = names.filter((name) => within(terms[name].term));
+  const called = names.filter((name) => within(terms[name].term) || within(name));
   return [...called, ...names.filter((name) => !called.includes(name) && within(terms[name].text))];
 }
 
