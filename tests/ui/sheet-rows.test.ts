@@ -1,7 +1,7 @@
 import Papa from "papaparse";
 import { describe, expect, test } from "vitest";
 import { csvOf, guarded } from "#core/report/csv.ts";
-import { sheetOf } from "#core/report/sheet.ts";
+import { sheetOf } from "#core/report/session-sheet.ts";
 import { fromHeadphoneSocket } from "#core/rig/rigs.ts";
 import { add } from "#core/session/log.ts";
 import { evening } from "#tests/support/sessions.ts";

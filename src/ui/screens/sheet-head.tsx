@@ -1,4 +1,4 @@
-import type { Sheet } from "#core/report/sheet.ts";
+import type { Sheet } from "#core/report/session-sheet.ts";
 import type { SheetSayer } from "./sheet-words.ts";
 
 interface Props {

@@ -1,5 +1,5 @@
 import { sentence } from "#core/report/phrases.ts";
-import type { Sheet } from "#core/report/sheet.ts";
+import type { Sheet } from "#core/report/session-sheet.ts";
 import type { Found } from "#core/report/sheet-found.ts";
 import type { SheetSeat } from "#core/report/sheet-seats.ts";
 import { effects } from "#core/rig/effect.ts";

@@ -1,5 +1,5 @@
 import type { Cell } from "#core/report/csv.ts";
-import type { Sheet } from "#core/report/sheet.ts";
+import type { Sheet } from "#core/report/session-sheet.ts";
 import type { SheetSeat } from "#core/report/sheet-seats.ts";
 import {
   earsSaid,

@@ -1,5 +1,5 @@
 import { csvOf } from "#core/report/csv.ts";
-import type { Sheet } from "#core/report/sheet.ts";
+import type { Sheet } from "#core/report/session-sheet.ts";
 import { useWords } from "#ui/words/use-words.ts";
 import { figuresIn } from "./figures.ts";
 import { Heading } from "./frame.tsx";

@@ -1,7 +1,7 @@
 import type { MeasuredGains } from "#core/checks/finding.ts";
 import { isUnlisted } from "#core/diagnosis/fault-sets.ts";
 import { capital, inHundred } from "#core/report/phrases.ts";
-import type { Sheet } from "#core/report/sheet.ts";
+import type { Sheet } from "#core/report/session-sheet.ts";
 import type { Found } from "#core/report/sheet-found.ts";
 import type { SheetSeat, Wrong } from "#core/report/sheet-seats.ts";
 import { standInFor } from "#core/rig/arranged.ts";

@@ -1,5 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
-import { type Sheet, sheetMaking } from "#core/report/sheet.ts";
+import { type Sheet, sheetMaking } from "#core/report/session-sheet.ts";
 import type { Log } from "#core/session/log.ts";
 
 /** So long it works before it gives way: a frame and a half. */

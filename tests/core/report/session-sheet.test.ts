@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { isUnlisted } from "#core/diagnosis/fault-sets.ts";
-import { sheetOf } from "#core/report/sheet.ts";
+import { sheetOf } from "#core/report/session-sheet.ts";
 import type { Found } from "#core/report/sheet-found.ts";
 import { clientId, type Rig } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
