@@ -5,6 +5,7 @@ import { complaint } from "./english/complaint.ts";
 import { doing } from "./english/doing.ts";
 import { help } from "./english/help.ts";
 import { numbers } from "./english/numbers.ts";
+import { round } from "./english/round.ts";
 import { sheet } from "./english/sheet.ts";
 import { sounding } from "./english/sounding.ts";
 import { trade } from "./english/trade.ts";
@@ -14,6 +15,7 @@ import { verdict } from "./english/verdict.ts";
 export const words = {
   language,
   board,
+  round,
   sounding,
   asking,
   doing,

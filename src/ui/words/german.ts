@@ -5,6 +5,7 @@ import { complaint } from "./german/complaint.ts";
 import { doing } from "./german/doing.ts";
 import { help } from "./german/help.ts";
 import { numbers } from "./german/numbers.ts";
+import { round } from "./german/round.ts";
 import { sheet } from "./german/sheet.ts";
 import { sounding } from "./german/sounding.ts";
 import { trade } from "./german/trade.ts";
@@ -15,6 +16,7 @@ import type { Words } from "./use-words.ts";
 export const words: Words = {
   language,
   board,
+  round,
   sounding,
   asking,
   doing,
