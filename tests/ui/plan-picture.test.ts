@@ -18,7 +18,7 @@ import {
 } from "#ui/screens/plan.ts";
 import { foresee, rigFor } from "#ui/screens/plan-foresee.ts";
 import { leaveBy, leftOut, takeInHand } from "#ui/screens/plan-moves.ts";
-import { choicesOf } from "#ui/screens/plan-patches.ts";
+import { choicesOf } from "#core/patching/patches.ts";
 import { pinWords } from "#ui/screens/plan-pin-words.ts";
 
 /** A small mixer's output by a lead into a headphone amplifier. */
