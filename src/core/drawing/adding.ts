@@ -2,7 +2,7 @@ import { catalogue, type PartKind } from "#core/parts/catalogue.ts";
 import type { Part, Socket } from "#core/parts/part.ts";
 import { fits } from "#core/parts/plugs.ts";
 import type { Patch } from "#core/patching/patch.ts";
-import { firstPatch } from "#core/patching/patches.ts";
+
 import { isFed } from "#core/rig/reach.ts";
 import { build, type Connection, type Rig, type RigPart } from "#core/rig/rig.ts";
 import {
@@ -14,6 +14,7 @@ import {
   type Spot,
   socketAt,
 } from "./edited.ts";
+import { joinOf } from "./joining.ts";
 import { freshName, nextPosition } from "./names.ts";
 import { plugFor, settingsSo } from "./sizes.ts";
 
@@ -71,7 +72,7 @@ function ledInto(rig: Rig, kind: PartKind, { into, socket }: Spot, called: Calle
   const from = rig.parts.find(({ id }) => id === into);
   if (from === undefined) return refuse({ refused: "nothing free", part: into });
   const part = partOf(rig, kind, called);
-  const patch = firstPatch({ from, into: part }, socket);
+  const patch = joinOf({ from, into: part }, socket);
   if (patch.plugged.length === 0) return refuse({ refused: "nothing joins", kind });
   return checked(withPatch({ ...rig, parts: [...rig.parts, part] }, patch, called), rig);
 }
@@ -137,7 +138,7 @@ function ledBefore(rig: Rig, part: RigPart, spot: Spot, called: Called): Rig | u
   if (from === undefined || socket === undefined) return undefined;
   const made = catalogue[part.kind].make();
   if (made.plugs.length > 0) return plugFor(made, socket) ? hung(rig, part, spot) : undefined;
-  const patch = firstPatch({ from, into: part }, spot.socket);
+  const patch = joinOf({ from, into: part }, spot.socket);
   return patch.plugged.length === 0
     ? undefined
     : withPatch({ ...rig, parts: [...rig.parts, part] }, patch, called);
@@ -175,7 +176,7 @@ function putBefore(rig: Rig, kind: PartKind, box: string, called: Called): Edite
   const from = partOf(rig, kind, called);
   for (const { name, side } of catalogue[kind].make().sockets) {
     if (side !== "out") continue;
-    const patch = firstPatch({ from, into }, name);
+    const patch = joinOf({ from, into }, name);
     if (patch.plugged.length > 0)
       return checked(withPatch({ ...rig, parts: [from, ...rig.parts] }, patch, called), rig);
   }
