@@ -1,4 +1,4 @@
-import type { PartKind } from "#core/parts/catalogue.ts";
+import { catalogue, type PartKind } from "#core/parts/catalogue.ts";
 import type { Family } from "#core/parts/kind.ts";
 
 /** Three faders in a case. */
@@ -10,7 +10,7 @@ const knob = (x: number, y: number, r: number): string =>
 const cups = "M28 34V28C28 4 68 4 68 28V34";
 
 /** A lead has a plug at either end, an adapter a plug and a socket, a person a head; anything else is a plain case. */
-export const familyGlyphs: Readonly<Partial<Record<Family, string>>> = {
+const familyGlyphs: Readonly<Partial<Record<Family, string>>> = {
   lead: "M4 18H22V30H4ZM22 24H30C42 24 38 40 50 40S56 24 66 24H74M74 18H92V30H74Z",
   adapter: "M6 20H30V32H6ZM30 14H72V38H30ZM72 20H84V32H72",
   person:
@@ -40,3 +40,7 @@ export const glyphs: Readonly<Partial<Record<PartKind, string>>> = {
   headset: `${cups}M22 32H34V54H22ZM62 32H74V54H62ZM28 54Q28 62 44 60`,
   "in-ears": "M26 20a9 9 0 1 1 0.1 0M22 20V44Q22 58 48 58Q74 58 74 44V20M70 20a9 9 0 1 0 -0.1 0",
 };
+
+/** What a kind is drawn as. */
+export const glyphOf = (kind: PartKind): string =>
+  glyphs[kind] ?? familyGlyphs[catalogue[kind].family] ?? "M10 8H86V40H10Z";

@@ -37,6 +37,8 @@ export function Inside({ held }: { readonly held: Held }) {
     case "flex":
     case "measure":
       return <Measuring held={held} />;
+    case "rig":
+      return <TheRig held={held} />;
     case "complaint":
       return <ComplaintScreen held={held} told={view.told} />;
     case "prove":
@@ -63,6 +65,20 @@ function Measuring(props: Pick<MeasuringProps, "held" | "cups">) {
     );
   }, [change]);
   return screens ? <screens.MeasuringScreens {...props} /> : null;
+}
+
+type Drawing = typeof import("./rig-screen.tsx");
+
+/** The rig as a picture to be changed, fetched when it is wanted. */
+function TheRig({ held }: { readonly held: Held }) {
+  const [screen, setScreen] = useState<Drawing>();
+  const { change } = held;
+  useEffect(() => {
+    import("./rig-screen.tsx").then(setScreen, () =>
+      change((one) => ({ ...one, notice: "not loaded" })),
+    );
+  }, [change]);
+  return screen ? <screen.RigScreen held={held} /> : null;
 }
 
 interface AtMicrophone {
@@ -112,6 +128,7 @@ function InSession({ held }: { readonly held: Held }) {
     case "plan":
     case "listen":
     case "training":
+    case "rig":
     case "complaint":
     case "sound out":
     case "sounds":
