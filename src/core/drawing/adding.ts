@@ -1,4 +1,5 @@
 import { catalogue, type PartKind } from "#core/parts/catalogue.ts";
+import type { Settings } from "#core/parts/kind.ts";
 import type { Part, Socket } from "#core/parts/part.ts";
 import { fits } from "#core/parts/plugs.ts";
 import type { Patch } from "#core/patching/patch.ts";
@@ -24,6 +25,11 @@ export type Place =
   | { readonly place: "plug"; readonly end: PlugEnd }
   | { readonly place: "box"; readonly part: string };
 
+/** How a kind usually comes where that is not what is typical of one alone: most headphone amplifiers have four outputs. Common practice, no source. */
+const usually: Readonly<Partial<Record<PartKind, Settings>>> = {
+  "headphone amplifier": { outputs: 4 },
+};
+
 /** What a kind is called in the language of the page. */
 export type Called = (kind: PartKind) => string;
 
@@ -43,12 +49,12 @@ const partOf = (
   rig: Rig,
   kind: PartKind,
   called: Called,
-  settings?: RigPart["settings"],
-): RigPart => ({
-  id: freshName(rig, called(kind)),
-  kind,
-  ...(settings === undefined || Object.keys(settings).length === 0 ? {} : { settings }),
-});
+  chosen?: Settings,
+): RigPart => {
+  const settings = { ...usually[kind], ...chosen };
+  const id = freshName(rig, called(kind));
+  return { id, kind, ...(Object.keys(settings).length === 0 ? {} : { settings }) };
+};
 
 /** Something with a plug of its own goes in by that; a box by the plainest lead. What is worn becomes a position. */
 function hungOn(rig: Rig, kind: PartKind, spot: Spot, called: Called): Edited {

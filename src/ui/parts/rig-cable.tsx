@@ -1,19 +1,21 @@
 import type { PlugKind } from "#core/parts/plugs.ts";
 
-/** How far apart plugs stand in a picture of a rig, and how wide a cable is drawn between them, in CSS pixels. */
-const [row, width, gap] = [46, 88, 4];
+/** How wide a cable is drawn, and how far its lanes lie from its middle, in CSS pixels. */
+const [width, gap] = [88, 4];
 
 interface Props {
   /** The plugs at each end. */
   readonly near: readonly PlugKind[];
   readonly far: readonly PlugKind[];
+  /** How far apart the plugs stand, in CSS pixels. */
+  readonly row: number;
+  /** From the top down rather than from left to right. */
+  readonly down?: boolean;
 }
 
-const middleOf = (count: number, rows: number): number => (rows * row) / 2 + (count * row) / 2;
-
 /** Where each plug of an end lies, and which lanes it has: two of them are left and right, one stereo plug has both. */
-function lanesAt(plugs: readonly PlugKind[], rows: number) {
-  const top = middleOf(0, rows) - (plugs.length * row) / 2;
+function lanesAt(plugs: readonly PlugKind[], rows: number, row: number) {
+  const top = ((rows - plugs.length) * row) / 2;
   const at = (index: number) => top + (index + 0.5) * row;
   const [first] = plugs;
   if (plugs.length === 2) return { left: at(0), right: at(1), other: [] };
@@ -23,35 +25,40 @@ function lanesAt(plugs: readonly PlugKind[], rows: number) {
 }
 
 /** A cable from the plugs at one end to those at the other: its two lanes, or a bare cord where it carries one signal. */
-export function RigCable({ near, far }: Props) {
+export function RigCable({ near, far, row, down = false }: Props) {
   const rows = Math.max(near.length, far.length, 1);
   const height = rows * row;
-  const [from, to] = [lanesAt(near, rows), lanesAt(far.length > 0 ? far : near, rows)];
+  const [from, to] = [near, far.length > 0 ? far : near].map((plugs) =>
+    lanesAt(plugs, rows, row),
+  ) as [Ends, Ends];
   const middle = height / 2;
   const lane = (side: "left" | "right") => {
     const [a, b] = [from[side], to[side]];
     if (a === undefined || b === undefined) return undefined;
-    const m = middle + (side === "left" ? -gap : gap);
+    const together = middle + (side === "left" ? -gap : gap);
+    const m = near.length === far.length ? a : together;
     return `M0 ${a}C${width * 0.3} ${a} ${width * 0.2} ${m} ${width / 2} ${m}S${width * 0.7} ${b} ${width} ${b}`;
   };
   const [left, right] = [lane("left"), lane("right")];
   return (
     <svg
       class="rig-cable"
-      viewBox={`0 0 ${width} ${height}`}
-      style={{ height: `${height}px` }}
+      viewBox={down ? `0 0 ${height} ${width}` : `0 0 ${width} ${height}`}
+      style={{ [down ? "width" : "height"]: `${height}px` }}
       preserveAspectRatio="none"
       aria-hidden="true"
     >
-      {left && right ? (
-        <>
-          <path class="lane left" d={left} />
-          <path class="lane right" d={right} />
-          <path class="lane core" d={right} />
-        </>
-      ) : (
-        <Cords from={from} to={to} middle={middle} />
-      )}
+      <g {...(down && { transform: "matrix(0 1 1 0 0 0)" })}>
+        {left && right ? (
+          <>
+            <path class="lane left" d={left} />
+            <path class="lane right" d={right} />
+            <path class="lane core" d={right} />
+          </>
+        ) : (
+          <Cords from={from} to={to} middle={middle} />
+        )}
+      </g>
     </svg>
   );
 }

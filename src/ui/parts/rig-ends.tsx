@@ -38,7 +38,7 @@ function RigEnd({ rig, end, edge }: Omit<Props, "ends"> & { readonly end: Connec
       <PlugInSocket plug={plug} socket={socket} facing={edge === "near" ? "west" : "east"} />
       <span class="end-words">
         <span>{end.socket}</span>
-        <span class="what">{what}</span>
+        <span class="what">{words.plugBriefly(plug)}</span>
       </span>
     </button>
   );
@@ -96,7 +96,7 @@ export function LooseEnds({ rig, part }: { readonly rig: BuiltRig; readonly part
           </svg>
           <span class="end-words">
             <span>{plug.name}</span>
-            <span class="what">{`${words.plug(plug)}, ${words.loose}`}</span>
+            <span class="what">{`${words.plugBriefly(plug)}, ${words.loose}`}</span>
           </span>
         </button>
       ))}
@@ -113,7 +113,7 @@ export function FreeSockets({ rig, part }: { readonly rig: BuiltRig; readonly pa
   return (
     <span class="free">
       {free.slice(0, mostDots).map(({ name, kind, size }) => (
-        <span key={name} class="spot" data-spot={spotKey({ into: part, socket: name })}>
+        <span key={name} class="free-socket" data-spot={spotKey({ into: part, socket: name })}>
           <svg viewBox="-20 -20 40 40" aria-hidden="true">
             <SocketPicture kind={kind} size={size} at={[0, 0]} />
           </svg>

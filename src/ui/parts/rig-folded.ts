@@ -49,6 +49,19 @@ const seatsBy = (rig: BuiltRig, { twig }: Join): readonly Position[] => {
   return [...here, ...twig.joins.flatMap((join) => seatsBy(rig, join))];
 };
 
-/** How many joins there are between a source and the farthest ear. */
-export const depthOf = ({ joins }: Twig): number =>
-  Math.max(0, ...joins.map(({ twig }) => (twig === undefined ? 0 : 1 + depthOf(twig))));
+/** What things take of a line from left to right, in CSS pixels, as the style sheet has them. */
+const [box, adapter, ends, lead, cord, seat] = [114, 114, 70, 44, 22, 160];
+
+/** How wide a picture from left to right would be. */
+export function widthOf(rig: BuiltRig, { part, joins }: Twig): number {
+  const { sockets, plugs } = rig.part(part);
+  const own = plugs.length > 0 && sockets.length === 1 ? adapter : box;
+  return own + Math.max(0, ...joins.map((join) => widthBy(rig, join)));
+}
+
+function widthBy(rig: BuiltRig, { leads, twig }: Join): number {
+  const way = leads.length === 0 ? ends + cord : 2 * ends + lead;
+  if (twig === undefined) return way;
+  const worn = rig.positions.some(({ wears }) => wears === twig.part);
+  return way + (worn ? seat : widthOf(rig, twig));
+}

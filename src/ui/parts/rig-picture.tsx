@@ -4,14 +4,16 @@ import { useWords } from "#ui/words/use-words.ts";
 import { glyphOf } from "./kind-glyphs.ts";
 import { RigCable } from "./rig-cable.tsx";
 import { FreeSockets, LooseEnds, RigEnds } from "./rig-ends.tsx";
-import { depthOf, foldedOn, type Run } from "./rig-folded.ts";
+import { foldedOn, type Run, widthOf } from "./rig-folded.ts";
 import { endKey, keyOf, spotKey } from "./rig-keys.ts";
 import { Roving } from "./roving.tsx";
 import { Tape } from "./tape.tsx";
 import { useWide } from "./use-wide.ts";
 
-/** So many boxes find room beside one another. */
-const mostAcross = 3;
+/** What a line has room for, in CSS pixels: in a window of 75 rem, and in a wide one. */
+const [roomy, wideRoom] = [1220, 1305];
+/** How far apart plugs stand, one under the other, as the style sheet has it. */
+const rows = { across: 66, down: 46 };
 
 interface Props {
   readonly rig: BuiltRig;
@@ -20,16 +22,17 @@ interface Props {
 /** A rig from its sources to the ears, left to right where there is room, else from the top down; and the same as a list in that order. */
 export function RigPicture({ rig }: Props) {
   const { rig: words } = useWords();
-  const wide = useWide(76);
+  const [wide, wider] = [useWide(75), useWide(80)];
   const hanging: Hanging = hangingIn(rig);
-  const deepest = Math.max(...hanging.roots.map(depthOf));
-  const across = wide && deepest <= mostAcross;
+  const widest = Math.max(...hanging.roots.map((twig) => widthOf(rig, twig)));
+  const across = wide && widest <= (wider ? wideRoom : roomy);
+  const row = across ? rows.across : rows.down;
   return (
     <Roving label={words.picture} kind={across ? "rig-picture across" : "rig-picture down"}>
       <ol class="roots">
         {hanging.roots.map((twig) => (
           <li key={twig.part}>
-            <Box rig={rig} twig={twig} />
+            <Box rig={rig} row={row} twig={twig} />
           </li>
         ))}
         {hanging.loose.map((id) => (
@@ -43,12 +46,16 @@ export function RigPicture({ rig }: Props) {
   );
 }
 
-interface BoxProps extends Props {
+interface InPicture extends Props {
+  readonly row: number;
+}
+
+interface BoxProps extends InPicture {
   readonly twig: Twig;
 }
 
 /** A box with all that hangs on it. */
-function Box({ rig, twig }: BoxProps) {
+function Box({ rig, row, twig }: BoxProps) {
   const { rig: words, language } = useWords();
   const { part, joins } = twig;
   const { kind } = rig.part(part);
@@ -76,7 +83,7 @@ function Box({ rig, twig }: BoxProps) {
             "seats" in one ? (
               <RunOf key={one.seats[0]?.id} rig={rig} run={one} />
             ) : (
-              <Joined key={keyOfJoin(one)} rig={rig} join={one} />
+              <Joined key={keyOfJoin(one)} rig={rig} row={row} join={one} />
             ),
           )}
         </ol>
@@ -88,7 +95,7 @@ function Box({ rig, twig }: BoxProps) {
 const keyOfJoin = ({ twig, leads }: Join): string => twig?.part ?? leads.join();
 
 /** One way that leaves a box: the plugs in it, the cable, the plugs at its end, and what stands there. */
-function Joined({ rig, join }: Props & { readonly join: Join }) {
+function Joined({ rig, row, join }: InPicture & { readonly join: Join }) {
   const { leads, near, far, twig } = join;
   const worn = twig && rig.positions.find(({ wears }) => wears === twig.part);
   const kindsOf = (ends: Join["near"]) =>
@@ -100,7 +107,12 @@ function Joined({ rig, join }: Props & { readonly join: Join }) {
     <li class={worn ? "join leaf" : "join"}>
       <RigEnds rig={rig} ends={near} edge="near" />
       <span class="cable">
-        <RigCable near={kindsOf(near)} far={kindsOf(far)} />
+        <RigCable
+          near={kindsOf(near)}
+          far={kindsOf(far)}
+          row={row}
+          down={!worn && row === rows.down}
+        />
         {leads.map((id) => (
           <LeadTape key={id} rig={rig} id={id} />
         ))}
@@ -110,7 +122,7 @@ function Joined({ rig, join }: Props & { readonly join: Join }) {
       ))}
       {far.length > 0 && <RigEnds rig={rig} ends={far} edge="far" />}
       {worn && <Seat rig={rig} position={worn.id} />}
-      {twig && !worn && <Box rig={rig} twig={twig} />}
+      {twig && !worn && <Box rig={rig} row={row} twig={twig} />}
     </li>
   );
 }

@@ -3,7 +3,7 @@ import { added } from "#core/drawing/adding.ts";
 import { positionCopied } from "#core/drawing/copying.ts";
 import { partRemoved, positionRemoved } from "#core/drawing/removing.ts";
 import { replugged, spotsFor, unplugged } from "#core/drawing/replugging.ts";
-import { build } from "#core/rig/rig.ts";
+import { build, type Rig } from "#core/rig/rig.ts";
 import { called, refusalOf, rigOf, start, wayTo } from "./drawn.ts";
 
 describe("from one person to a podcast table", () => {
@@ -32,13 +32,21 @@ describe("from one person to a podcast table", () => {
     });
   });
 
-  test("a position copied takes the next output, and the amplifier has one more", () => {
-    const four = [1, 2, 3].reduce((rig) => rigOf(positionCopied(rig, "position 1")), amplified);
+  test("a position copied takes the next output, and the fifth has the amplifier come with one more", () => {
+    const copies = (count: number) =>
+      Array.from({ length: count }).reduce<Rig>(
+        (rig) => rigOf(positionCopied(rig, "position 1")),
+        amplified,
+      );
+    const four = copies(3);
     expect(four.positions.map(({ name }) => name)).toEqual(["1 you", "4 you", "3 you", "2 you"]);
     expect(four.plugged.filter(({ into }) => into === "headphone amplifier")).toHaveLength(5);
     expect(four.parts.find(({ kind }) => kind === "headphone amplifier")?.settings?.outputs).toBe(
       4,
     );
+    expect(
+      copies(4).parts.find(({ kind }) => kind === "headphone amplifier")?.settings?.outputs,
+    ).toBe(5);
   });
 
   test("what has no room is refused by name", () => {

@@ -15,8 +15,9 @@ const someRig = fc
   .map(([{ make }, edits]) => after(make(words), edits));
 
 const numRuns = long ? 2000 : 150;
+const timeout = 300_000;
 
-test("whatever is edited, what comes out can be, or is refused", () => {
+test("whatever is edited, what comes out can be, or is refused", { timeout }, () => {
   fc.assert(
     fc.property(someRig, someEdit, (rig, some) => {
       const edited = edit(rig, some);
@@ -30,7 +31,7 @@ test("whatever is edited, what comes out can be, or is refused", () => {
   );
 });
 
-test("every part hangs in the picture once", () => {
+test("every part hangs in the picture once", { timeout }, () => {
   fc.assert(
     fc.property(someRig, (rig) => {
       const { roots, loose } = hangingIn(build(rig));
@@ -44,7 +45,7 @@ test("every part hangs in the picture once", () => {
   );
 });
 
-test("a plug put elsewhere and back leaves the rig as it was", () => {
+test("a plug put elsewhere and back leaves the rig as it was", { timeout }, () => {
   fc.assert(
     fc.property(someRig, fc.nat(1000), fc.nat(1000), (rig, one, other) => {
       const end = rig.plugged[one % rig.plugged.length];

@@ -177,7 +177,7 @@ function next(log: Log, one: Happened): Log {
 const smallRigs = starts.filter(({ key }) => key === "draw your own" || key === "podcast table");
 
 test("whatever is drawn, found, done and undone: it is derived, and every entry tells or is told to be left out", {
-  timeout: 120_000,
+  timeout: 900_000,
 }, () => {
   fc.assert(
     fc.property(

@@ -16,6 +16,10 @@ const plug = ({ kind, size }: Plug): string =>
 const socket = ({ kind, size }: Socket): string =>
   kind === "link" ? "radio or digital" : `${kind}${sizeOf(kind, size)}`;
 
+/** The same where there is little room: 'TRS 6.35'. */
+const plugBriefly = (one: Plug): string =>
+  one.kind === "link" ? "link" : plug(one).replace(" mm", "");
+
 function refused(refusal: Refusal): string {
   switch (refusal.refused) {
     case "no name":
@@ -78,6 +82,7 @@ export const rig = {
   picture: "the rig, from its sources to the ears",
   positions: (count: number) => counted(count, "position", "positions"),
   plug,
+  plugBriefly,
   socket,
   refused,
   loose: "hangs in the air",

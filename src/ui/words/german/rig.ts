@@ -25,6 +25,9 @@ const socket = ({ kind, size }: Socket): string =>
 
 const places = (count: number): string => (count === 1 ? "1 Platz" : `${count} Plätze`);
 
+const plugBriefly = (one: Plug): string =>
+  one.kind === "link" ? "Strecke" : plug(one).replace(" mm", "");
+
 function refused(refusal: Refusal): string {
   switch (refusal.refused) {
     case "no name":
@@ -87,6 +90,7 @@ export const rig: Words["rig"] = {
   picture: "der Aufbau, von den Quellen bis zu den Ohren",
   positions: places,
   plug,
+  plugBriefly,
   socket,
   refused,
   loose: "hängt in der Luft",
