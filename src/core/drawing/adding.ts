@@ -45,12 +45,7 @@ export function added(rig: Rig, kind: PartKind, place: Place, called: Called): E
   }
 }
 
-const partOf = (
-  rig: Rig,
-  kind: PartKind,
-  called: Called,
-  chosen?: Settings,
-): RigPart => {
+const partOf = (rig: Rig, kind: PartKind, called: Called, chosen?: Settings): RigPart => {
   const settings = { ...usually[kind], ...chosen };
   const id = freshName(rig, called(kind));
   return { id, kind, ...(Object.keys(settings).length === 0 ? {} : { settings }) };

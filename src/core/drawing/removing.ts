@@ -15,13 +15,14 @@ function without(rig: Rig, gone: readonly string[]): Rig {
   };
 }
 
-/** A position with its headphones, and with what served nobody else: its lead, its adapter, the pack on its belt. */
+/** A position with all that is its own. */
 export function positionRemoved(rig: Rig, position: string): Edited {
   const wears = rig.positions.find(({ id }) => id === position)?.wears;
   return wears === undefined ? { rig } : removedFrom(rig, ownOf(rig, wears));
 }
 
-function ownOf(rig: Rig, wears: string): readonly string[] {
+/** What is worn, and what serves nobody else: its lead, its adapter, the pack on its belt. */
+export function ownOf(rig: Rig, wears: string): readonly string[] {
   const steps = stepsTo(hangingIn(build(rig)), wears);
   const own: string[] = [wears];
   for (const { on, join } of [...steps].reverse()) {

@@ -1,4 +1,5 @@
 import { useLayoutEffect, useRef } from "preact/hooks";
+import { placedBy } from "#ui/parts/placed-by.ts";
 import { keyOf, type Meant } from "#ui/parts/rig-keys.ts";
 import { useWords, type Words } from "#ui/words/use-words.ts";
 import type { RigDoing } from "./page.ts";
@@ -91,20 +92,4 @@ function titleOf({ rig }: AtRig, chosen: Meant, { language }: Words): string {
   if ("part" in chosen) return chosen.part;
   if ("end" in chosen) return `${chosen.end.part}, ${chosen.end.plug}`;
   return rig.positions.find(({ id }) => id === chosen.position)?.name ?? "";
-}
-
-/** How far it stands from what it is about, and from the edges, in CSS pixels. */
-const [apart, edge] = [8, 12];
-
-/** Under the thing, or above it where there is more room, and within the window. A style sheet puts it elsewhere where that is too narrow. */
-function placedBy(panel: HTMLElement, thing: HTMLElement | null): void {
-  const box = thing?.getBoundingClientRect();
-  const around = panel.offsetParent?.getBoundingClientRect();
-  if (box === undefined || around === undefined) return;
-  const { offsetWidth: width, offsetHeight: height } = panel;
-  const below = box.bottom + apart + height < innerHeight || box.top < height + apart;
-  const top = below ? box.bottom + apart : box.top - height - apart;
-  const left = Math.min(Math.max(box.left, edge), innerWidth - width - edge);
-  panel.style.setProperty("--top", `${top - around.top}px`);
-  panel.style.setProperty("--left", `${left - around.left}px`);
 }

@@ -1,8 +1,9 @@
 import type { ComponentChildren } from "preact";
 import { positionCopied } from "#core/drawing/copying.ts";
 import type { PlugEnd } from "#core/drawing/edited.ts";
-import { hangingIn, isLead, stepsTo } from "#core/drawing/hanging.ts";
+import { isLead } from "#core/drawing/hanging.ts";
 import { positionMoved } from "#core/drawing/names.ts";
+import { ownOf } from "#core/drawing/removing.ts";
 import { isFed } from "#core/rig/reach.ts";
 import type { Connection } from "#core/rig/rig.ts";
 import type { Meant } from "#ui/parts/rig-keys.ts";
@@ -35,11 +36,7 @@ export function PositionActions({
 }: Of & { readonly position: string; readonly part: string }) {
   const { rig: words } = useWords();
   const chosen: Meant = { position };
-  const own = stepsTo(hangingIn(at.built), part).slice(-2);
-  const between = own.flatMap(({ on, join }, index) => [
-    ...(index > 0 ? [on.part] : []),
-    ...join.leads,
-  ]);
+  const between = ownOf(at.rig, part).filter((id) => id !== part);
   const seats = at.rig.positions;
   return (
     <ul class="choices">

@@ -131,7 +131,7 @@ export const rig = {
   remove: "remove",
   removeWith: (count: number) =>
     `remove, with ${counted(count, "position", "positions")} that ${count === 1 ? "hangs" : "hang"} on it`,
-  ownWay: "what is on its way",
+  ownWay: "on its way",
   drop: (what: string) => `to ${what}`,
   notThere: "Not there",
   undone: "The last change is undone.",

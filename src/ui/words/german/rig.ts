@@ -138,7 +138,7 @@ export const rig: Words["rig"] = {
   later: "später hören",
   remove: "entfernen",
   removeWith: (count) => `entfernen, mit ${places(count)} daran`,
-  ownWay: "was auf seinem Weg liegt",
+  ownWay: "auf seinem Weg",
   drop: (what) => `nach ${what}`,
   notThere: "Dorthin nicht",
   undone: "Die letzte Änderung ist rückgängig.",
