@@ -33,6 +33,8 @@ const notice: Readonly<Record<Notice, string>> = {
 
 /** The first screen, the frame around every screen, and what the world has to say. */
 export const first = {
+  /** Which way it is written. */
+  direction: "ltr" as "ltr" | "rtl",
   trouble,
   starts,
   notice,
@@ -42,6 +44,8 @@ export const first = {
   board: "board",
   soundOut: "Sound out",
   start: {
+    /** Names of the rigs that come with the program; all others are as somebody gave them. */
+    rigName: (name: string): string => name,
     lead: "Finds the link that is wrong between the mixer and the ears, by what the ears hear.",
     everyone: "Check everyone's headphones",
     everyoneMore: "Which is most like yours?",
