@@ -69,7 +69,7 @@ function freeLike(rig: Rig, box: string, ends: readonly Connection[]): readonly 
 }
 
 /** A box with one output more, where its kind comes with so many. */
-export function withOneMore(rig: Rig, id: string): Rig | undefined {
+function withOneMore(rig: Rig, id: string): Rig | undefined {
   const part = rig.parts.find((one) => one.id === id);
   const counted = part && countedIn(part);
   if (part === undefined || counted === undefined || counted.count >= counted.most)

@@ -1,11 +1,13 @@
 import { cleanup } from "@testing-library/preact";
-import { afterEach, expect, test } from "vitest";
+import { afterEach, expect, test, vi } from "vitest";
 import { cdp, page as tab } from "vitest/browser";
 import { clean } from "../support/clean.ts";
 import { press } from "../support/open.tsx";
 import { openRig, startOf, thing } from "../support/rig.ts";
 
 afterEach(cleanup);
+// A busy machine may take ten times as long; no test waits for this.
+vi.setConfig({ testTimeout: 60_000 });
 
 /** Everything that is pressed is large enough for a thumb. */
 function smallOnes(): readonly string[] {

@@ -6,6 +6,8 @@ import type { Rig } from "#core/rig/rig.ts";
 import { drawnIn, openRig, seatsIn, startOf } from "../support/rig.ts";
 
 afterEach(cleanup);
+// A busy machine may take ten times as long; no test waits for this.
+vi.setConfig({ testTimeout: 60_000 });
 
 /** A podcast table of 64. */
 function large(): Rig {
