@@ -16,7 +16,9 @@ export function placedBy(panel: HTMLElement, thing: HTMLElement | null): void {
   }
   const [left, top] = spotFor(box, own);
   panel.style.setProperty("--top", `${top - around.top}px`);
-  panel.style.setProperty("--left", `${left - around.left}px`);
+  const fromRight = getComputedStyle(panel).direction === "rtl";
+  const start = fromRight ? around.right - left - own.width : left - around.left;
+  panel.style.setProperty("--start", `${start}px`);
 }
 
 /** Where there is room, in the window: left and top. */

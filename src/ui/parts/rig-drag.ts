@@ -77,6 +77,8 @@ class Held {
     this.#ghost.className = "ghost tape";
     this.#ghost.ariaHidden = "true";
     this.#ghost.textContent = said;
+    // A pointer is told from the left in every script.
+    this.#ghost.style.left = "0";
     root.append(this.#ghost);
     root.classList.add("dragging");
     for (const { element, said: words } of this.#spots)
