@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { PartKind } from "#core/parts/catalogue.ts";
+import { choicesOf } from "#core/patching/patches.ts";
 import { build } from "#core/rig/rig.ts";
 import { cableLanes } from "#ui/parts/cable-lanes.ts";
 import { tieOf } from "#ui/parts/cable-tie.ts";
@@ -18,7 +19,6 @@ import {
 } from "#ui/screens/plan.ts";
 import { foresee, rigFor } from "#ui/screens/plan-foresee.ts";
 import { leaveBy, leftOut, takeInHand } from "#ui/screens/plan-moves.ts";
-import { choicesOf } from "#ui/screens/plan-patches.ts";
 import { pinWords } from "#ui/screens/plan-pin-words.ts";
 
 /** A small mixer's output by a lead into a headphone amplifier. */

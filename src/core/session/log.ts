@@ -50,6 +50,25 @@ export function holding(log: Log): Log {
 export const lastToTake = (log: Log): Entry | undefined =>
   holding(log).findLast(({ entry }) => entry !== "drawing" && entry !== "titled");
 
+/** The last drawing that holds, where one holds before it: what 'undo' takes back. The first says what the rig is at all. */
+export function lastDrawing(log: Log): Entry | undefined {
+  const drawings = holding(log).filter(({ entry }) => entry === "drawing");
+  return drawings.length < 2 ? undefined : drawings.at(-1);
+}
+
+/** The last taking back of a drawing that holds, with nothing drawn since: what 'redo' takes back. */
+export function lastUndone(log: Log): Entry | undefined {
+  const taken = new Set<string>();
+  const drawn = new Set(log.flatMap(({ entry, id }) => (entry === "drawing" ? [id] : [])));
+  for (const entry of [...log].reverse()) {
+    if (entry.entry === "drawing") return undefined;
+    if (entry.entry !== "taken back") continue;
+    if (drawn.has(entry.taken) && !taken.has(entry.id)) return entry;
+    if (!taken.has(entry.id)) taken.add(entry.taken);
+  }
+  return undefined;
+}
+
 /** What a session is called and who does it, as the last entries say that hold. */
 export function titleOf(log: Log): { readonly name?: string; readonly who?: string } {
   const titles = holding(log).filter((entry) => entry.entry === "titled");

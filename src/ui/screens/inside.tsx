@@ -39,6 +39,8 @@ export function Inside({ held }: { readonly held: Held }) {
       return <Measuring held={held} />;
     case "words":
       return <TradeWords held={held} word={view.word} />;
+    case "rig":
+      return <TheRig held={held} />;
     case "complaint":
       return <ComplaintScreen held={held} told={view.told} />;
     case "prove":
@@ -69,6 +71,11 @@ function Sheet({ held }: { readonly held: Session }) {
 function TradeWords({ held, word }: { readonly held: Held; readonly word: string | undefined }) {
   const words = useFetched(true, () => import("./words-screen.tsx"), held.change);
   return words ? <words.WordsScreen held={held} word={word} /> : null;
+}
+
+function TheRig({ held }: { readonly held: Held }) {
+  const screen = useFetched(true, () => import("./rig-screen.tsx"), held.change);
+  return screen ? <screen.RigScreen held={held} /> : null;
 }
 
 interface AtMicrophone {
@@ -118,6 +125,7 @@ function InSession({ held }: { readonly held: Held }) {
     case "plan":
     case "listen":
     case "training":
+    case "rig":
     case "complaint":
     case "sound out":
     case "sounds":

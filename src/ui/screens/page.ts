@@ -1,10 +1,12 @@
 import type { Device } from "#audio/route.ts";
+import type { PlugEnd, Refusal } from "#core/drawing/edited.ts";
 import type { FlexReturn } from "#core/measurement/flex-names.ts";
 import type { Rig } from "#core/rig/rig.ts";
-import { add, holding, type Log, lastToTake, type Said } from "#core/session/log.ts";
+import { add, holding, type Log, lastDrawing, lastToTake, type Said } from "#core/session/log.ts";
 import type { Answered } from "#core/training/score.ts";
 import type { Settings } from "#storage/settings.ts";
 import type { Reading } from "#storage/store.ts";
+import type { Meant } from "#ui/parts/rig-keys.ts";
 import type { Notice } from "#ui/words/notice.ts";
 import type { Told } from "./complaint-told.ts";
 import type { Plan } from "./plan.ts";
@@ -17,6 +19,8 @@ export type View =
       /** The position that was left by itself, since it was found healthy. */
       readonly came?: string;
     }
+  /** The rig as a picture to be changed, and what of it is in hand. */
+  | RigView
   | {
       readonly screen: "position";
       readonly position: string;
@@ -57,6 +61,22 @@ export type View =
   | { readonly screen: "measure" }
   /** The ear-training round that the page holds. */
   | { readonly screen: "training" };
+
+export interface RigView {
+  readonly screen: "rig";
+  /** The thing that was pressed, whose few actions are shown. */
+  readonly chosen?: Meant | undefined;
+  readonly doing?: RigDoing | undefined;
+  /** Why the last edit was not made. */
+  readonly refused?: Refusal | undefined;
+  /** What the last press did, where the picture alone does not say it. */
+  readonly did?: "undone" | "redone" | undefined;
+}
+
+/** What is being chosen or written for the thing in hand. */
+export type RigDoing =
+  | { readonly do: "name" | "change" | "put" | "source" | "lead" }
+  | { readonly do: "re-plug" | "between"; readonly end: PlugEnd };
 
 /** An ear-training round so far: its seed, what was answered, and the answer to the question in hand once it is given. */
 export interface RoundSoFar {
@@ -130,8 +150,17 @@ export function tookBack(page: Page, at: number): Page {
   return last === undefined ? page : entered(page, { entry: "taken back", taken: last.id }, at);
 }
 
-/** A kept session that could not be understood after all. */
-export const dropped = (page: Page): Page => ({
+/** A kept session that could not be understood after all; a rig that was only just drawn so is taken back alone. */
+export function dropped(page: Page, at: number): Page {
+  const last = lastDrawing(page.log);
+  if (last === undefined) return nothingKept(page);
+  return {
+    ...entered(page, { entry: "taken back", taken: last.id }, at),
+    notice: "not worked out",
+  };
+}
+
+const nothingKept = (page: Page): Page => ({
   ...page,
   log: [],
   seed: undefined,

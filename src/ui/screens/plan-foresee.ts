@@ -2,10 +2,10 @@ import { catalogue } from "#core/parts/catalogue.ts";
 import { panMoves } from "#core/patching/panning.ts";
 import { type Ends, type Patch, rigOf } from "#core/patching/patch.ts";
 import { type Prediction, predictionAt } from "#core/patching/prediction.ts";
+import { outputsOf } from "#core/patching/sockets-of.ts";
 import { stageParameter, stagesOf } from "#core/patching/stages.ts";
 import { gives, type Want } from "#core/patching/wants.ts";
 import { type BuiltRig, build, type Rig, type RigPart } from "#core/rig/rig.ts";
-import { outputsOf } from "#ui/parts/sockets-of.ts";
 import type { Plan } from "./plan.ts";
 
 /** What will come of a plan. */

@@ -1,10 +1,10 @@
 import { useState } from "preact/hooks";
 import type { Patch } from "#core/patching/patch.ts";
+import { choicesOf } from "#core/patching/patches.ts";
 import { english } from "#core/words/english.ts";
 import { LeadPicture } from "#ui/parts/lead-picture.tsx";
 import { Roving } from "#ui/parts/roving.tsx";
 import { withPatch } from "./plan.ts";
-import { choicesOf } from "./plan-patches.ts";
 import type { AtPlan } from "./plan-stage.tsx";
 import { patchName } from "./plan-words.ts";
 

@@ -1,12 +1,12 @@
 import type { Socket } from "#core/parts/part.ts";
 import { type Balancing, balancings, legsOf } from "#core/parts/stages.ts";
+import { made, outputsOf } from "#core/patching/sockets-of.ts";
 import { stageParameter } from "#core/patching/stages.ts";
 import type { Effect } from "#core/rig/effect.ts";
 import type { RigPart } from "#core/rig/rig.ts";
 import { english } from "#core/words/english.ts";
 import { carriedBy } from "#ui/parts/content.ts";
 import { Roving } from "#ui/parts/roving.tsx";
-import { made, outputsOf } from "#ui/parts/sockets-of.ts";
 import { StagePicture } from "#ui/parts/stage-picture.tsx";
 import { type Plan, withStage } from "./plan.ts";
 import { type Outcome, outcomesOf } from "./plan-foresee.ts";

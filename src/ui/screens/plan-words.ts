@@ -1,9 +1,9 @@
 import type { Heard } from "#core/listening/heard.ts";
 import type { Patch } from "#core/patching/patch.ts";
 import type { Prediction } from "#core/patching/prediction.ts";
+import { outputsOf } from "#core/patching/sockets-of.ts";
 import type { RigPart } from "#core/rig/rig.ts";
 import { english } from "#core/words/english.ts";
-import { outputsOf } from "#ui/parts/sockets-of.ts";
 import type { Plan } from "./plan.ts";
 import { panWorks, supplyOf } from "./plan-foresee.ts";
 

@@ -15,7 +15,7 @@ export interface Session extends Held {
 export function useSession(held: Held): Session {
   const { page, edges, change } = held;
   const { player, now } = edges;
-  const ready = useReady(page, () => change(dropped));
+  const ready = useReady(page, () => change((one) => dropped(one, now())));
   const go = (next: Page) => {
     player.silence();
     const { muted, turnedUp } = player.world();

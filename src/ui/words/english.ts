@@ -5,6 +5,7 @@ import { complaint } from "./english/complaint.ts";
 import { doing } from "./english/doing.ts";
 import { help } from "./english/help.ts";
 import { numbers } from "./english/numbers.ts";
+import { rig } from "./english/rig.ts";
 import { round } from "./english/round.ts";
 import { sheet } from "./english/sheet.ts";
 import { sounding } from "./english/sounding.ts";
@@ -24,5 +25,6 @@ export const words = {
   help,
   numbers,
   sheet,
+  rig,
   trade,
 };

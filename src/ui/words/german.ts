@@ -5,6 +5,7 @@ import { complaint } from "./german/complaint.ts";
 import { doing } from "./german/doing.ts";
 import { help } from "./german/help.ts";
 import { numbers } from "./german/numbers.ts";
+import { rig } from "./german/rig.ts";
 import { round } from "./german/round.ts";
 import { sheet } from "./german/sheet.ts";
 import { sounding } from "./german/sounding.ts";
@@ -25,5 +26,6 @@ export const words: Words = {
   help,
   numbers,
   sheet,
+  rig,
   trade,
 };

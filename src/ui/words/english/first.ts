@@ -1,5 +1,6 @@
 import type { Trouble } from "#audio/world.ts";
 import type { Notice } from "#ui/words/notice.ts";
+import { starts } from "./starts.ts";
 
 /** What went wrong with the sound, and what to do. */
 const trouble: Readonly<Record<Trouble, string>> = {
@@ -24,6 +25,8 @@ const notice: Readonly<Record<Notice, string>> = {
     "What was kept from the last session could not be understood, so it was put away. Begin anew.",
   "not loaded":
     "A part of the program did not load. Look at the connection, then reload the page. Nothing is lost.",
+  "not worked out":
+    "This rig could not be worked out, so its last change was taken back. Nothing else is lost.",
   "not kept":
     "This browser will not keep anything here: a private window, or a full disk. The session goes on, but a reload would lose it.",
 };
@@ -33,6 +36,7 @@ export const first = {
   /** Which way it is written. */
   direction: "ltr" as "ltr" | "rtl",
   trouble,
+  starts,
   notice,
   silence: "Silence",
   escape: "Esc",

@@ -1,4 +1,5 @@
 import type { FirstWords } from "#ui/words/use-words.ts";
+import { starts } from "./starts.ts";
 
 const trouble: FirstWords["trouble"] = {
   "no output":
@@ -22,6 +23,8 @@ const notice: FirstWords["notice"] = {
     "Was von der letzten Sitzung aufgehoben war, war nicht zu verstehen und wurde weggelegt. Bitte neu beginnen.",
   "not loaded":
     "Ein Teil des Programms wurde nicht geladen. Die Verbindung prüfen, dann die Seite neu laden. Nichts geht verloren.",
+  "not worked out":
+    "Dieser Aufbau ließ sich nicht durchrechnen; die letzte Änderung wurde zurückgenommen. Sonst ist nichts verloren.",
   "not kept":
     "Dieser Browser hebt hier nichts auf: ein privates Fenster oder eine volle Platte. Die Sitzung geht weiter, aber ein Neuladen würde sie verlieren.",
 };
@@ -37,6 +40,7 @@ const rigs: Readonly<Record<string, string>> = {
 export const first: FirstWords = {
   direction: "ltr",
   trouble,
+  starts,
   notice,
   silence: "Stille",
   escape: "Esc",

@@ -1,11 +1,11 @@
 import { catalogue } from "#core/parts/catalogue.ts";
 import type { Socket } from "#core/parts/part.ts";
 import { fits, jackSizes } from "#core/parts/plugs.ts";
-import { candidates, type Reach } from "#core/patching/candidates.ts";
-import type { Ends, Patch } from "#core/patching/patch.ts";
-import { offTheShelf } from "#core/patching/stock.ts";
 import type { Connection, RigPart } from "#core/rig/rig.ts";
-import { made, outputsOf } from "#ui/parts/sockets-of.ts";
+import { candidates, type Reach } from "./candidates.ts";
+import type { Ends, Patch } from "./patch.ts";
+import { made, outputsOf } from "./sockets-of.ts";
+import { offTheShelf } from "./stock.ts";
 
 const nothingBetween: Patch = { wires: [], plugged: [] };
 
