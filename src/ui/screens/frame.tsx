@@ -39,6 +39,7 @@ export function Frame({ held, children }: Props) {
       </header>
       <main>
         <Message held={{ page, world, show }} />
+        <Follows held={held} />
         {children}
       </main>
     </div>
@@ -57,7 +58,9 @@ function backFrom(view: View): View {
     const told = unsaid(view.told);
     return told ? { screen: "complaint", told } : { screen: "start" };
   }
-  return ["plan", "listen", "training", "sounds", "flex", "measure"].includes(view.screen)
+  return ["plan", "listen", "training", "sounds", "flex", "measure", "sessions"].includes(
+    view.screen,
+  )
     ? { screen: "start" }
     : { screen: "board" };
 }
@@ -89,6 +92,20 @@ function Message({
           {words.soundOut}
         </button>
       )}
+    </p>
+  );
+}
+
+/** Another tab writes the session: nothing is entered here, until it is taken over. */
+function Follows({ held: { page, keeping, takeOver } }: { readonly held: Held }) {
+  const words = useFirstWords();
+  if (!keeping.follows || page.view.screen === "start") return null;
+  return (
+    <p class="message" role="status">
+      {words.follows}
+      <button type="button" class="quiet" onClick={takeOver}>
+        {words.writeHere}
+      </button>
     </p>
   );
 }

@@ -37,6 +37,8 @@ export function Inside({ held }: { readonly held: Held }) {
     case "flex":
     case "measure":
       return <Measuring held={held} />;
+    case "sessions":
+      return null;
     case "complaint":
       return <ComplaintScreen held={held} told={view.told} />;
     case "prove":
@@ -117,6 +119,7 @@ function InSession({ held }: { readonly held: Held }) {
     case "sounds":
     case "flex":
     case "measure":
+    case "sessions":
       return null;
     case "board":
       return <Board held={session} />;

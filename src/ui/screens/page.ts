@@ -4,7 +4,6 @@ import type { Rig } from "#core/rig/rig.ts";
 import { add, holding, type Log, lastToTake, type Said } from "#core/session/log.ts";
 import type { Answered } from "#core/training/score.ts";
 import type { Settings } from "#storage/settings.ts";
-import type { Reading } from "#storage/store.ts";
 import type { Notice } from "#ui/words/notice.ts";
 import type { Told } from "./complaint-told.ts";
 import type { Plan } from "./plan.ts";
@@ -43,6 +42,8 @@ export type View =
   | { readonly screen: "sounds" }
   /** A lead watched while it is bent. */
   | { readonly screen: "flex" }
+  /** Every session that is kept. */
+  | { readonly screen: "sessions" }
   /** Something measured with a sound card, or out of a recording. */
   | { readonly screen: "measure" }
   /** The ear-training round that the page holds. */
@@ -84,13 +85,14 @@ export interface Page {
   readonly cupWays?: Ways;
 }
 
-export const firstPage = ({ kept, dropped }: Reading, settings: Settings): Page => ({
-  log: kept?.log ?? [],
-  seed: kept?.seed,
+/** Before anything that was kept is read. */
+export const firstPage = (settings: Settings): Page => ({
+  log: [],
+  seed: undefined,
   view: { screen: "start" },
   facing: false,
   sounded: false,
-  notice: dropped ? "dropped" : undefined,
+  notice: undefined,
   settings,
 });
 
@@ -129,8 +131,10 @@ export function rigIn(log: Log): Rig | undefined {
   return drawing?.entry === "drawing" ? drawing.rig : undefined;
 }
 
-/** Where a session of a rig goes on: at its board, or on the bench where it proves a lead. */
-export function goingOn(rig: Rig): View {
+/** Where a session of a rig goes on: at the position that was in hand, else at its board, or on the bench where it proves a lead. */
+export function goingOn(rig: Rig, position?: string): View {
   const lead = leadIn(rig);
-  return lead === undefined ? { screen: "board" } : { screen: "prove", lead };
+  if (lead !== undefined) return { screen: "prove", lead };
+  const there = rig.positions.find(({ id }) => id === position);
+  return there === undefined ? { screen: "board" } : { screen: "position", position: there.id };
 }

@@ -2,6 +2,7 @@ import { useState } from "preact/hooks";
 import { builtInRigs, straightIn } from "#core/rig/rigs.ts";
 import { lastToTake } from "#core/session/log.ts";
 import { StartPicture } from "#ui/parts/start-picture.tsx";
+import { useFirstWords } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
 import { goingOn, rigIn } from "./page.ts";
 import type { Held } from "./use-page.ts";
@@ -16,6 +17,7 @@ export function Start({ held }: { readonly held: Held }) {
       </p>
       <Bench held={held} />
       <GoOn held={held} />
+      <AllSessions held={held} />
       <section class="before">
         <h2>Somebody complains</h2>
         <button
@@ -120,13 +122,13 @@ function Bench({ held: { bench } }: { readonly held: Held }) {
   );
 }
 
-function GoOn({ held: { page, show } }: { readonly held: Held }) {
+function GoOn({ held: { page, keeping, show } }: { readonly held: Held }) {
   const rig = rigIn(page.log);
   if (rig === undefined) return null;
   return (
     <section class="go-on">
       <h2>Where you were</h2>
-      <button type="button" class="tape" onClick={() => show(goingOn(rig))}>
+      <button type="button" class="tape" onClick={() => show(goingOn(rig, keeping.position))}>
         Go on with the last session
       </button>
       <p>
@@ -134,5 +136,13 @@ function GoOn({ held: { page, show } }: { readonly held: Held }) {
         {lastToTake(page.log) === undefined ? ", nothing heard yet" : ""}
       </p>
     </section>
+  );
+}
+
+function AllSessions({ held: { show } }: { readonly held: Held }) {
+  return (
+    <button type="button" class="quiet" onClick={() => show({ screen: "sessions" })}>
+      {useFirstWords().allSessions}
+    </button>
   );
 }

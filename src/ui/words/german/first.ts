@@ -20,10 +20,22 @@ const trouble: FirstWords["trouble"] = {
 const notice: FirstWords["notice"] = {
   dropped:
     "Was von der letzten Sitzung aufgehoben war, war nicht zu verstehen und wurde weggelegt. Bitte neu beginnen.",
+  mended:
+    "Einiges von dem, was aufgehoben war, war nicht zu verstehen und wurde weggelassen. Alles Übrige der Sitzung ist da.",
   "not loaded":
     "Ein Teil des Programms wurde nicht geladen. Die Verbindung prüfen, dann die Seite neu laden. Nichts geht verloren.",
   "not kept":
-    "Dieser Browser hebt hier nichts auf: ein privates Fenster oder eine volle Platte. Die Sitzung geht weiter, aber ein Neuladen würde sie verlieren.",
+    "Dieser Browser hebt hier nichts auf, wie in einem privaten Fenster. Die Sitzung geht weiter, aber ein Neuladen würde sie verlieren.",
+  full: "Die Platte ist voll, die letzten Antworten sind nicht aufgehoben. Die Sitzung geht weiter, aber ein Neuladen würde sie verlieren. Platz schaffen: Mit der nächsten Antwort werden sie aufgehoben.",
+  failed:
+    "Der Browser konnte nicht auf die Platte schreiben, die letzten Antworten sind nicht aufgehoben. Die Sitzung geht weiter, aber ein Neuladen würde sie verlieren. Mit der nächsten Antwort wird es noch einmal versucht.",
+  blocked:
+    "Ein anderer Tab hält eine ältere Fassung dieses Programms, deshalb wird hier nichts aufgehoben. Den Tab schließen; mit der nächsten Antwort wird es noch einmal versucht.",
+  newer:
+    "Eine neuere Fassung dieses Programms war hier, und diese kann nichts mehr aufheben. Die Seite neu laden, bevor es weitergeht.",
+  taken:
+    "Ein anderer Tab hat inzwischen in diese Sitzung geschrieben. Hier ist, was er geschrieben hat; der letzte Druck gilt nicht, bitte noch einmal.",
+  late: "Die Platte ist langsam: Die letzte Antwort ist noch nicht aufgehoben. Einen Augenblick warten, bevor die Seite zugeht.",
 };
 
 export const first: FirstWords = {
@@ -34,5 +46,8 @@ export const first: FirstWords = {
   back: "zurück",
   board: "Übersicht",
   soundOut: "Tonausgang",
+  follows: "Ein anderer Tab schreibt diese Sitzung; dieser zeigt, was er schreibt.",
+  writeHere: "Hier schreiben",
+  allSessions: "Alle Sitzungen",
   lead: "Findet das Glied, das zwischen Mischpult und Ohren falsch ist: an dem, was die Ohren hören.",
 };
