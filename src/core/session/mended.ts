@@ -2,7 +2,12 @@ import { holding, type Log } from "./log.ts";
 import { isEntry } from "./reading.ts";
 
 /** Why an entry was left out. */
-const losses = ["not understood", "an id that is taken", "takes back what is not there"] as const;
+const losses = [
+  "not understood",
+  "an id that is taken",
+  "takes back what is not there",
+  "names what is not there",
+] as const;
 
 /** An entry that was left out of a log: its place, from one, what it called itself, and why. */
 export interface Lost {

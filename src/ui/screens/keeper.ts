@@ -7,7 +7,7 @@ import type { Page } from "./page.ts";
 import { Turn } from "./turn.ts";
 
 /** A disk that takes longer than this is not waited for any more; ms. */
-const patience = 400;
+const patience = 1000;
 
 /**
  * Keeps the log: a press that makes an entry is written first and shown then, so that what is on the screen is on the disk. A press on a
