@@ -20,7 +20,7 @@ export type LevelChange =
   | { readonly change: "balance"; readonly ear: Ear; readonly by: Decibels }
   /** How loud the test signal was played for the answers. */
   | { readonly change: "played"; readonly by: Decibels };
-type Ear = "left" | "right";
+export type Ear = "left" | "right";
 
 /** Why something of a position cannot be compared. */
 const gaps = [

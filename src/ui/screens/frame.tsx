@@ -50,6 +50,7 @@ export function Frame({ held, children }: Props) {
 function backFrom(view: View): View {
   if (view.screen === "sound out") return view.from;
   if (view.screen === "listen" && view.plan) return { screen: "plan", plan: view.plan };
+  if (view.screen === "sessions" && view.compare) return { screen: "sessions" };
   if (view.screen === "prove") {
     const lead = saidBefore(view.lead);
     return lead ? { screen: "prove", lead } : { screen: "start" };

@@ -14,6 +14,7 @@ import { PositionScreen } from "./position-screen.tsx";
 import { ProveChoice } from "./prove-choice.tsx";
 import { ProveWork } from "./prove-work.tsx";
 import type { Ready } from "./ready.ts";
+import { SessionsScreen } from "./sessions.tsx";
 import { SoundOut } from "./sound-out.tsx";
 import { Sounds } from "./sounds.tsx";
 import { Training } from "./training.tsx";
@@ -38,7 +39,7 @@ export function Inside({ held }: { readonly held: Held }) {
     case "measure":
       return <Measuring held={held} />;
     case "sessions":
-      return null;
+      return <SessionsScreen held={held} view={view} />;
     case "complaint":
       return <ComplaintScreen held={held} told={view.told} />;
     case "prove":

@@ -2,7 +2,7 @@ import type { Log } from "#core/session/log.ts";
 import type { Kept, Reading, Store } from "#storage/store.ts";
 import type { Notice } from "#ui/words/notice.ts";
 import { about, changeOf, noticeOf, troubleNotice } from "./keeper-words.ts";
-import { holding, inHand, type Keeping, type Shown } from "./keeping.ts";
+import { holding, inHand, isOf, type Keeping, type Shown } from "./keeping.ts";
 import type { Page } from "./page.ts";
 import { Turn } from "./turn.ts";
 
@@ -170,10 +170,10 @@ export class Keeper {
     this.#writing = this.#writing.then(work).then(() => undefined);
   }
 
-  /** Wishes to write the session once it is gone on with, and lets it go on the first screen. */
+  /** Wishes to write the session once it is gone on with, and lets it go on the screens that are of none. */
   #wish(): void {
     const { session } = this.#keeping;
-    const wanted = this.#page.view.screen === "start" ? undefined : session;
+    const wanted = isOf(this.#page.view) ? session : undefined;
     if (this.#turn.wish(wanted)) this.#seat(false);
   }
 

@@ -25,6 +25,9 @@ export interface Hand {
   readonly position: string | undefined;
 }
 
+/** Whether a screen is of a session, or may be. */
+export const isOf = ({ screen }: View): boolean => screen !== "start" && screen !== "sessions";
+
 /** Which position a screen has in hand. */
 export function inHand(view: View): Hand | undefined {
   if (view.screen === "position") return { position: view.position };

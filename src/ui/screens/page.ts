@@ -43,7 +43,11 @@ export type View =
   /** A lead watched while it is bent. */
   | { readonly screen: "flex" }
   /** Every session that is kept. */
-  | { readonly screen: "sessions" }
+  | {
+      readonly screen: "sessions";
+      /** The one that is compared; with it, once chosen, the one that it is compared with. */
+      readonly compare?: readonly [now: string, then?: string];
+    }
   /** Something measured with a sound card, or out of a recording. */
   | { readonly screen: "measure" }
   /** The ear-training round that the page holds. */
@@ -104,6 +108,18 @@ export const begun = (page: Page, rig: Rig, seed: number | undefined, at: number
   view: { screen: "board" },
   notice: undefined,
 });
+
+/** A new session that begins with more than its rig. */
+export const begunWith = (page: Page, said: readonly Said[], at: number): Page => ({
+  ...page,
+  log: said.reduce<Log>((log, one) => add(log, one, at), []),
+  seed: undefined,
+  view: { screen: "board" },
+  notice: undefined,
+});
+
+/** No session in hand. */
+export const without = (page: Page): Page => ({ ...page, log: [], seed: undefined });
 
 export const entered = (page: Page, said: Said, at: number): Page => ({
   ...page,
