@@ -25,7 +25,7 @@ export interface Reading {
 }
 
 /** Entries that came from another tab. */
-export interface Arrived {
+interface Arrived {
   readonly log: Log;
   readonly next: number;
 }

@@ -21,8 +21,8 @@ export interface Counts {
 /** Longer sessions are begun anew. */
 const longest = 9;
 /** A kill by chance comes within so many milliseconds of the press; most presses take less. */
-const within = 20;
-const wholeBrowser = 0.12;
+const within = 50;
+const wholeBrowser = 0.1;
 
 /** One life of the page after the other in one profile: presses, is killed, begins again, and sees what is left; so many times. */
 export async function lives(url: string, seed: number, kills: number): Promise<Counts> {

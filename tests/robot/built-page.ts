@@ -9,9 +9,9 @@ export interface BuiltPage {
   readonly close: () => Promise<void>;
 }
 
-/** Serves `dist` and starts a browser. Throws where nothing was built. */
-export async function openBuiltPage(): Promise<BuiltPage> {
-  const { url, close } = await serveBuilt(4400);
+/** Serves `dist` at a port and starts a browser. Throws where nothing was built. */
+export async function openBuiltPage(port = 4400): Promise<BuiltPage> {
+  const { url, close } = await serveBuilt(port);
   const browser = await engine.launch(await chromium());
   return {
     url,

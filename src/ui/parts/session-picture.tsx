@@ -19,7 +19,7 @@ export function SessionPicture({ states }: Props) {
       {drawn.map((state, at) => {
         const y = 6 + step * (at + 0.5);
         return (
-          <g key={y} class={state === "not heard" ? "dim" : ""}>
+          <g key={y} class={state === "not heard" || state === "absent" ? "dim" : ""}>
             <Lane carries="left" d={branch(y - 1.6, -1.6)} />
             <Lane carries="right" d={branch(y + 1.6, 1.6)} />
             <Ending state={state} y={y} />
@@ -48,7 +48,7 @@ function Ending({ state, y }: { readonly state: State; readonly y: number }) {
 
 /** As many as there is room for, of each state its share, what is wrong first. */
 function shortened(states: readonly State[]): readonly State[] {
-  const order: readonly State[] = ["wrong", "unsure", "healthy", "begun", "not heard"];
+  const order: readonly State[] = ["wrong", "unsure", "healthy", "begun", "not heard", "absent"];
   const sorted = order.flatMap((state) => states.filter((one) => one === state));
   const wrong = sorted.filter((one) => one === "wrong" || one === "unsure").slice(0, most / 2);
   const rest = sorted.slice(sorted.filter((one) => one === "wrong" || one === "unsure").length);

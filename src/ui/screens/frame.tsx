@@ -50,7 +50,6 @@ export function Frame({ held, children }: Props) {
 function backFrom(view: View): View {
   if (view.screen === "sound out") return view.from;
   if (view.screen === "listen" && view.plan) return { screen: "plan", plan: view.plan };
-  if (view.screen === "sessions" && view.compare) return { screen: "sessions" };
   if (view.screen === "prove") {
     const lead = saidBefore(view.lead);
     return lead ? { screen: "prove", lead } : { screen: "start" };
@@ -59,11 +58,14 @@ function backFrom(view: View): View {
     const told = unsaid(view.told);
     return told ? { screen: "complaint", told } : { screen: "start" };
   }
-  return ["plan", "listen", "training", "sounds", "flex", "measure", "sessions"].includes(
-    view.screen,
-  )
-    ? { screen: "start" }
-    : { screen: "board" };
+  return backFromOther(view);
+}
+
+/** From what stands behind the first screen to that one, and from what is of a session to its board. */
+function backFromOther(view: View): View {
+  if (view.screen === "sessions" && view.compare) return { screen: "sessions" };
+  const first = ["plan", "listen", "training", "sounds", "flex", "measure", "sessions"];
+  return { screen: first.includes(view.screen) ? "start" : "board" };
 }
 
 /** What another output may help against. */

@@ -79,6 +79,8 @@ export function usePage(edges: Edges): Held {
     player.silence();
     bench.instruments?.measurer.silence();
   };
+  const { tongue } = page.settings;
+  useEffect(() => player.speakIn(tongue), [player, tongue]);
   useEffect(() => player.warm(), [player]);
   useSettings(page.settings, edges.settings);
   return {

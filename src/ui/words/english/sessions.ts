@@ -92,6 +92,7 @@ export const sessions = {
     healthy: "healthy",
     wrong: "wrong",
     unsure: "unsure",
+    absent: "nobody there",
   },
   gaps: {
     "only then": "is not in this rig any more",

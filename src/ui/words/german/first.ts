@@ -38,6 +38,14 @@ const notice: FirstWords["notice"] = {
   late: "Die Platte ist langsam: Die letzte Antwort ist noch nicht aufgehoben. Einen Augenblick warten, bevor die Seite zugeht.",
 };
 
+/** Names of the rigs that come with the program. */
+const rigs: Readonly<Record<string, string>> = {
+  "Tallow Hall story evening": "Erzählabend in Tallow Hall",
+  "Tallow Hall, from the main pair": "Tallow Hall, aus der Summe gespeist",
+  "Straight into the laptop": "Direkt in den Laptop",
+  "Rig not known": "Aufbau nicht bekannt",
+};
+
 export const first: FirstWords = {
   trouble,
   notice,
@@ -48,6 +56,30 @@ export const first: FirstWords = {
   soundOut: "Tonausgang",
   follows: "Ein anderer Tab schreibt diese Sitzung; dieser zeigt, was er schreibt.",
   writeHere: "Hier schreiben",
-  allSessions: "Alle Sitzungen",
-  lead: "Findet das Glied, das zwischen Mischpult und Ohren falsch ist: an dem, was die Ohren hören.",
+  start: {
+    rigName: (name) => rigs[name] ?? name.replace(/^Fed from: .*$/, "Aufbau nach Beschreibung"),
+    lead: "Findet das Glied, das zwischen Pult und Ohren nicht stimmt: an dem, was die Ohren hören.",
+    everyone: "Alle Kopfhörer prüfen",
+    everyoneMore: "Was kommt Ihrem Aufbau am nächsten?",
+    wrong: "Etwas klingt falsch",
+    wrongMore: "Ein Ohr tot, keine Stimme, hohl, oder Brummen",
+    prove: "Ein Kabel prüfen",
+    proveMore: "Neu gelötet, geflickt, oder verdächtig",
+    bench: "Ein Aufbau zum Üben, ohne Geräte",
+    benchMore: "Etwas daran ist falsch. Gute Kopfhörer und zwei Minuten genügen.",
+    number: "Nummer des Aufbaus",
+    byChance: "zufällig",
+    besides: "Außerdem",
+    plan: "Wird es gehen, und mit welchem Kabel?",
+    hear: "Hören, wie Fehler klingen",
+    train: "Ohren üben: den Fehler nennen",
+    measure: "Mit dem Interface messen",
+    flex: "Ein Kabel biegen und zusehen",
+    sounds: "Prüfsignale, zum Abspielen oder Mitnehmen",
+    soundOut: "Wohin der Ton geht",
+    goOn: "Weiter mit der letzten Sitzung",
+    sessions: "Alle Sitzungen",
+    noGear: "der Aufbau ohne Geräte",
+    nothingHeard: "noch nichts gehört",
+  },
 };

@@ -97,6 +97,7 @@ export const sessions: Sessions = {
     healthy: "in Ordnung",
     wrong: "falsch",
     unsure: "unsicher",
+    absent: "niemand da",
   },
   gaps: {
     "only then": "ist nicht mehr in diesem Aufbau",
