@@ -143,7 +143,7 @@ async function added(transaction: Writing, adding: Adding): Promise<number> {
   const last = await entries.openKeyCursor(all(session), "prev");
   const placed = placing(adding, last === null ? 0 : last.key[1] + 1);
   if (placed === undefined) throw new DOMException("another tab wrote there", "ConstraintError");
-  const writing: Promise<unknown>[] = placed.entries.map((entry, index) =>
+  const writing: Promise<unknown>[] = placed.entries.map(async (entry, index) =>
     entries.add(entry, [session, placed.place + index]),
   );
   if (placed.place === 0) {

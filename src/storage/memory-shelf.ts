@@ -27,7 +27,11 @@ export function createMemoryShelf(): MemoryShelf {
     [...lain.values()].sort((a, b) => b.card.opened - a.card.opened)[0]?.card.session ?? "";
   return {
     lay: (session, entries, seed) =>
-      void lain.set(session, { card: { session, opened: (lain.size + 1) / 1000 }, entries: [...entries], seed }),
+      void lain.set(session, {
+        card: { session, opened: (lain.size + 1) / 1000 },
+        entries: [...entries],
+        seed,
+      }),
     log: (session = newest()) => [...(lain.get(session)?.entries ?? [])] as unknown as Log,
     refuse: (trouble) => {
       refused = trouble;

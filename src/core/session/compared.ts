@@ -124,11 +124,12 @@ function gapsOf(
 ): Change["gaps"] {
   if (is === undefined) return ["only then"];
   if (was === undefined) return ["only now"];
-  return [
+  const unheard = [
     ...(was.state === "not heard" ? (["not heard then"] as const) : []),
     ...(is.state === "not heard" ? (["not heard now"] as const) : []),
-    ...(levels?.some(({ change }) => change !== "played") ? [] : (["no levels in both"] as const)),
   ];
+  const levelled = levels?.some(({ change }) => change !== "played");
+  return unheard.length > 0 || levelled ? unheard : ["no levels in both"];
 }
 
 /** What both have, the most exact first: ears that were measured, else one ear against the other. */

@@ -7,7 +7,7 @@ import { begunAt } from "./use-sessions.ts";
 /** How a session is called and when it began, in the language chosen. */
 export function useNames(tongue: string) {
   const { sessions } = useWords();
-  const day = new Intl.DateTimeFormat(tongue, {
+  const day = new Intl.DateTimeFormat(tongue === "en" ? "en-GB" : tongue, {
     weekday: "short",
     day: "numeric",
     month: "long",

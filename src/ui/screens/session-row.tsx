@@ -80,7 +80,7 @@ function More({ one, name, comparable, now, onName, ...on }: MoreProps) {
           {words.rename}
         </button>
         {one.seed === undefined && (
-          <button type="button" class="say" title={words.tomorrowHint} onClick={on.onTomorrow}>
+          <button type="button" class="say" onClick={on.onTomorrow}>
             {words.tomorrow}
           </button>
         )}

@@ -22,12 +22,13 @@ export function SessionsCompared({ now, then, nameOf, dateOf }: Props) {
   const both = useCompared(earlier, later);
   const words = useWords().sessions;
   const changed = both?.positions.filter(hasChanged) ?? [];
+  const others = both?.positions.filter((one) => !hasChanged(one)) ?? [];
   return (
     <div class="sessions compared">
       <Heading>{both ? words.changed(changed.length) : words.loading}</Heading>
       <p class="sub">{words.since(nameOf(earlier), dateOf(earlier))}</p>
       <ul>
-        {both?.positions.map((one) => (
+        {[...changed, ...others].map((one) => (
           <li key={one.position}>
             <Tape yellow={hasChanged(one)}>{one.name}</Tape>
             <Sentences change={one} was={rigIn(earlier.log)} is={rigIn(later.log)} />
@@ -82,11 +83,9 @@ function Sentences({ change, was, is }: SentencesProps) {
       {lines.map((line) => (
         <p key={line}>{line}</p>
       ))}
-      {change.gaps.map((gap) => (
-        <p key={gap} class="dim">
-          {words.gaps[gap]}
-        </p>
-      ))}
+      {change.gaps.length > 0 && (
+        <p class="dim">{change.gaps.map((gap) => words.gaps[gap]).join("; ")}</p>
+      )}
     </>
   );
 }

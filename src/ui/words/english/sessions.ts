@@ -63,7 +63,6 @@ export const sessions = {
   rename: "Rename",
   name: "Name of the session",
   tomorrow: "Begin anew with this rig",
-  tomorrowHint: "The rig as it is plugged now, and nothing that was found.",
   compare: "Compare with another",
   save: "Save as a file",
   saveBench: "Save as a file with the number of what is hidden",

@@ -65,7 +65,6 @@ export const sessions: Sessions = {
   rename: "Umbenennen",
   name: "Name der Sitzung",
   tomorrow: "Mit diesem Aufbau neu beginnen",
-  tomorrowHint: "Der Aufbau, wie er jetzt gesteckt ist, ohne das, was gefunden wurde.",
   compare: "Mit einer anderen vergleichen",
   save: "Als Datei sichern",
   saveBench: "Als Datei sichern, mit der Nummer des Versteckten",
