@@ -47,6 +47,7 @@ const rigs: Readonly<Record<string, string>> = {
 };
 
 export const first: FirstWords = {
+  direction: "ltr",
   trouble,
   notice,
   silence: "Stille",
