@@ -2,6 +2,7 @@ import type { Player } from "#audio/player.ts";
 import { catalogue as earChecks } from "#core/checks/catalogue.ts";
 import { derive } from "#core/session/derive.ts";
 import type { Said } from "#core/session/log.ts";
+import { movedOn } from "./moved-on.ts";
 import { dropped, entered, type Page, rigIn, tookBack } from "./page.ts";
 import { type Ready, useReady } from "./ready.ts";
 import type { Held } from "./use-page.ts";
@@ -28,7 +29,12 @@ export function useSession(held: Held): Session {
     ...held,
     ready,
     enter: (...said) =>
-      go(said.reduce((one, next) => entered(one, withLevel(next, page, player), now()), page)),
+      go(
+        movedOn(
+          page,
+          said.reduce((one, next) => entered(one, withLevel(next, page, player), now()), page),
+        ),
+      ),
     takeBack: () => go(tookBack(page, now())),
   };
 }

@@ -3,6 +3,7 @@ import { asking } from "./german/asking.ts";
 import { board } from "./german/board.ts";
 import { complaint } from "./german/complaint.ts";
 import { doing } from "./german/doing.ts";
+import { round } from "./german/round.ts";
 import { sessions } from "./german/sessions.ts";
 import { sounding } from "./german/sounding.ts";
 import { verdict } from "./german/verdict.ts";
@@ -12,6 +13,7 @@ import type { Words } from "./use-words.ts";
 export const words: Words = {
   language,
   board,
+  round,
   sounding,
   asking,
   doing,
