@@ -13,7 +13,7 @@ afterAll(() => served.close());
 /** So many browsers beside each other: much of the time they wait for a sound to end. */
 const browsers = 6;
 const kills = long ? 2000 : 204;
-/** Some 70 s where nothing else runs; ms. */
+/** It counts kills, not seconds: a busy machine may take ten times as long; ms. */
 const timeout = long ? 3_600_000 : 900_000;
 
 const sum = (all: readonly Counts[], of: (counts: Counts) => number): number =>
