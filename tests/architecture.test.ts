@@ -75,7 +75,7 @@ const layers: Record<string, readonly string[]> = {
     "standardized-audio-context",
   ],
   worker: ["core", "pack", "recording"],
-  storage: ["core/session", "core/rig", "core/checks"],
+  storage: ["core/session", "idb"],
   "ui/words": ["core", "preact", "type audio", "type storage"],
   "ui/parts": ["core", "ui/words", "preact"],
   "ui/screens": [

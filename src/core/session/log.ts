@@ -34,8 +34,15 @@ export type Log = readonly Entry[];
 /** The log with one more entry. The time is the caller's. */
 export function add(log: Log, said: Said, at: number): Log {
   const last = log.at(-1);
-  const id = String(log.length + 1);
+  const id = freeId(log);
   return [...log, { ...said, id, at, ...(last === undefined ? {} : { seen: last.id }) }];
+}
+
+/** Its place in the log; where an entry before it was lost, the next that nothing has. */
+function freeId(log: Log): string {
+  let place = log.length + 1;
+  while (log.some(({ id }) => id === String(place))) place += 1;
+  return String(place);
 }
 
 /** The entries that hold: not taken back, by an entry that is not itself taken back. */

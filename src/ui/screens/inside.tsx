@@ -13,6 +13,7 @@ import { PositionScreen } from "./position-screen.tsx";
 import { ProveChoice } from "./prove-choice.tsx";
 import { ProveWork } from "./prove-work.tsx";
 import type { Ready } from "./ready.ts";
+import { SessionsScreen } from "./sessions.tsx";
 import { SoundOut } from "./sound-out.tsx";
 import { Sounds } from "./sounds.tsx";
 import { Training } from "./training.tsx";
@@ -41,6 +42,8 @@ export function Inside({ held }: { readonly held: Held }) {
       return <TradeWords held={held} word={view.word} />;
     case "rig":
       return <TheRig held={held} />;
+    case "sessions":
+      return <SessionsScreen held={held} view={view} />;
     case "complaint":
       return <ComplaintScreen held={held} told={view.told} />;
     case "prove":
@@ -132,6 +135,7 @@ function InSession({ held }: { readonly held: Held }) {
     case "flex":
     case "measure":
     case "words":
+    case "sessions":
       return null;
     case "sheet":
       return <Sheet held={session} />;

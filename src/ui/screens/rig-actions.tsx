@@ -2,7 +2,6 @@ import { useLayoutEffect, useRef } from "preact/hooks";
 import { placedBy } from "#ui/parts/placed-by.ts";
 import { keyOf, type Meant } from "#ui/parts/rig-keys.ts";
 import { useWords, type Words } from "#ui/words/use-words.ts";
-import type { RigDoing } from "./page.ts";
 import { RigChange } from "./rig-change.tsx";
 import {
   ChooseBetween,
@@ -15,6 +14,7 @@ import {
 import { type AtRig, elementOf, focusOn } from "./rig-edit.ts";
 import { EndActions, PartActions, PositionActions } from "./rig-few.tsx";
 import { RigName } from "./rig-name.tsx";
+import type { RigDoing } from "./rig-view.ts";
 
 interface Props {
   readonly at: AtRig;

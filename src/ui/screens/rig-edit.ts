@@ -4,7 +4,8 @@ import { unplugged } from "#core/drawing/replugging.ts";
 import type { BuiltRig, Rig } from "#core/rig/rig.ts";
 import { lastDrawing, lastUndone } from "#core/session/log.ts";
 import { keyOf, type Meant } from "#ui/parts/rig-keys.ts";
-import { entered, type Page, type RigDoing, type RigView, rigIn } from "./page.ts";
+import { entered, type Page, rigIn } from "./page.ts";
+import type { RigDoing, RigView } from "./rig-view.ts";
 
 /** The rig that is drawn, and what a press may do to it. */
 export interface AtRig {

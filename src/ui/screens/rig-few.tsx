@@ -8,8 +8,8 @@ import { isFed } from "#core/rig/reach.ts";
 import type { Connection } from "#core/rig/rig.ts";
 import type { Meant } from "#ui/parts/rig-keys.ts";
 import { useWords } from "#ui/words/use-words.ts";
-import type { RigDoing } from "./page.ts";
 import { type AtRig, removal } from "./rig-edit.ts";
+import type { RigDoing } from "./rig-view.ts";
 
 interface Of {
   readonly at: AtRig;

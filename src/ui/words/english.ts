@@ -7,6 +7,7 @@ import { help } from "./english/help.ts";
 import { numbers } from "./english/numbers.ts";
 import { rig } from "./english/rig.ts";
 import { round } from "./english/round.ts";
+import { sessions } from "./english/sessions.ts";
 import { sheet } from "./english/sheet.ts";
 import { sounding } from "./english/sounding.ts";
 import { trade } from "./english/trade.ts";
@@ -27,4 +28,5 @@ export const words = {
   sheet,
   rig,
   trade,
+  sessions,
 };

@@ -7,6 +7,7 @@ import { help } from "./german/help.ts";
 import { numbers } from "./german/numbers.ts";
 import { rig } from "./german/rig.ts";
 import { round } from "./german/round.ts";
+import { sessions } from "./german/sessions.ts";
 import { sheet } from "./german/sheet.ts";
 import { sounding } from "./german/sounding.ts";
 import { trade } from "./german/trade.ts";
@@ -28,4 +29,5 @@ export const words: Words = {
   sheet,
   rig,
   trade,
+  sessions,
 };

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { straightIn } from "#core/rig/rigs.ts";
 import { add, type Said } from "#core/session/log.ts";
-import { readLog } from "#storage/reading.ts";
+import { mendedLog } from "#core/session/mended.ts";
 
 const position = "position 1";
 const moves = [
@@ -41,14 +41,22 @@ const said: readonly Said[] = [
   ...moves.map((move): Said => ({ entry: "move", move })),
   ...moves.map((move): Said => ({ entry: "cannot", move })),
   ...findings.map((finding): Said => ({ entry: "finding", finding })),
+  { entry: "finding", finding: { asked: { check: "left", position }, results: [[]] }, level: -40 },
+  { entry: "absent", position },
+  { entry: "titled", name: "Tallow Hall story evening", who: "the late shift" },
   { entry: "taken back", taken: "2" },
 ];
+
+const readLog = (text: string) => {
+  const { log, lost } = mendedLog(JSON.parse(text));
+  return lost.length === 0 ? log : undefined;
+};
 
 const bare = (one: Said) => JSON.stringify([{ id: "1", at: 1, ...one }]);
 
 test("a log with every kind of entry comes back as it was", () => {
   const log = said.reduce((so, one) => add(so, one, 7), [] as ReturnType<typeof add>);
-  expect(readLog(JSON.stringify(log))).toEqual(log);
+  expect(mendedLog(JSON.parse(JSON.stringify(log)))).toEqual({ log, lost: [] });
 });
 
 /** What an object says, each part of it left out in turn. */

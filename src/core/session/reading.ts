@@ -3,17 +3,7 @@ import { bends } from "#core/checks/finding.ts";
 import { chainTo } from "#core/rig/chain.ts";
 import type { Move } from "#core/rig/moves.ts";
 import { build, type Rig } from "#core/rig/rig.ts";
-import type { Entry, Log } from "#core/session/log.ts";
-
-/** A log from its text, or nothing where any of it cannot be understood. Throws on nothing. */
-export function readLog(text: string): Log | undefined {
-  try {
-    const data: unknown = JSON.parse(text);
-    return Array.isArray(data) && data.every(isEntry) ? data : undefined;
-  } catch {
-    return undefined;
-  }
-}
+import type { Entry } from "./log.ts";
 
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -24,7 +14,8 @@ const hasTexts = (value: unknown, ...names: readonly string[]): value is Fields 
 const areAll = (value: unknown, is: (one: unknown) => boolean): boolean =>
   Array.isArray(value) && value.every(is);
 
-function isEntry(value: unknown): value is Entry {
+/** Whether an entry can be understood: whole, and of a kind that is known. */
+export function isEntry(value: unknown): value is Entry {
   if (!hasTexts(value, "id", "entry") || typeof value.at !== "number") return false;
   if (value.seen !== undefined && !isText(value.seen)) return false;
   const is = said[String(value.entry)];
