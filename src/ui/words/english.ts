@@ -1,5 +1,16 @@
 import { english as language } from "#core/words/english.ts";
 import { board } from "./english/board.ts";
+import { figures } from "./english/figures.ts";
+import { marks } from "./english/marks.ts";
+import { plan } from "./english/plan.ts";
+import { planFacts } from "./english/plan-facts.ts";
 
 /** All that is said behind the first screen, in English. The other languages have its shape, held to it by the compiler. */
-export const words = { language, board };
+export const words = {
+  language,
+  board,
+  figures,
+  marks,
+  plan,
+  planFacts,
+};
