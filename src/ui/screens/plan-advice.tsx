@@ -1,5 +1,6 @@
 import type { Patch } from "#core/patching/patch.ts";
 import type { Recommendation } from "#core/patching/recommend.ts";
+import { inHundred } from "#core/report/phrases.ts";
 import { Tick } from "#ui/parts/marks.tsx";
 import { useWords, type Words } from "#ui/words/use-words.ts";
 import type { Advised } from "./plan-advise.ts";
@@ -83,7 +84,7 @@ function Unsure({
   const { first, chance, otherwise } = advised.unsure;
   return (
     <>
-      <PlanMove {...at} move={first} title={advice.rightFor(chance)} />
+      <PlanMove {...at} move={first} title={advice.rightFor(inHundred(chance))} />
       <div class="ways">
         {otherwise && <OtherWays {...at} title={advice.ifSilent} others={[otherwise]} />}
         <OtherWays {...at} others={advised.others} />

@@ -4,6 +4,8 @@ import { figures } from "./english/figures.ts";
 import { marks } from "./english/marks.ts";
 import { plan } from "./english/plan.ts";
 import { planFacts } from "./english/plan-facts.ts";
+import { prove } from "./english/prove.ts";
+import { proveBench } from "./english/prove-bench.ts";
 
 /** All that is said behind the first screen, in English. The other languages have its shape, held to it by the compiler. */
 export const words = {
@@ -13,4 +15,6 @@ export const words = {
   marks,
   plan,
   planFacts,
+  prove,
+  proveBench,
 };

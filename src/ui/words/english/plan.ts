@@ -1,5 +1,3 @@
-import { inHundred } from "#core/report/phrases.ts";
-
 /** Before anything is plugged in: the picture, what may stand in it, and what is soldered where. */
 export const plan = {
   title: "Before you plug in",
@@ -93,7 +91,7 @@ export const plan = {
     given: (want: string) => `What is drawn gives it: ${want}.`,
     working: "Looking through the leads…",
     take: "Take",
-    rightFor: (chance: number) => `Right for ${inHundred(chance)} such boxes. Take`,
+    rightFor: (odds: string) => `Right for ${odds} such boxes. Take`,
     ifSilent: "If it is silent or thin",
     or: "Or",
     none: (want: string, from: string, into: string, needed: string) =>

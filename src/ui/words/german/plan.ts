@@ -1,5 +1,4 @@
 import type { Words } from "#ui/words/use-words.ts";
-import { inHundred } from "./phrases.ts";
 
 export const plan: Words["plan"] = {
   title: "Vor dem Einstecken",
@@ -93,7 +92,7 @@ export const plan: Words["plan"] = {
     given: (want) => `Wie gezeichnet kommt das Gewünschte an: ${want}.`,
     working: "Die Kabel werden durchgesehen …",
     take: "Nehmen",
-    rightFor: (chance) => `Passt bei ${inHundred(chance)} solcher Geräte. Nehmen`,
+    rightFor: (odds) => `Passt bei ${odds} solcher Geräte. Nehmen`,
     ifSilent: "Wenn es stumm bleibt oder dünn klingt",
     or: "Oder",
     none: (want, from, into, needed) =>

@@ -1,0 +1,52 @@
+import { cleanup } from "@testing-library/preact";
+import { afterEach, expect, test } from "vitest";
+import { button, heading, keys, open, press } from "../support/open.tsx";
+
+afterEach(cleanup);
+
+const tongues = ["de-AT"];
+const body = () => document.body.textContent ?? "";
+
+/** Presses by key: a screen that has just come takes no press of a mouse for a moment. */
+async function enter(name: RegExp): Promise<void> {
+  await expect.element(button(name)).toBeVisible();
+  button(name).element().focus();
+  await keys("{Enter}");
+}
+
+test("a lead is proved by meter in German, by German names alone", async () => {
+  const opened = open({ tongues });
+  await press(/^(Prove a lead|.*Kabel)/);
+  await expect.element(heading()).toHaveTextContent("Was ist an einem Ende?");
+  await press(/^Stereoklinke/);
+  await press(/^Stereoklinke/);
+  await expect.element(heading()).toHaveTextContent("Was soll es sein?");
+  const [first] = document.querySelectorAll<HTMLElement>("button.pick");
+  first?.click();
+  await expect.element(heading()).toHaveTextContent("Wie soll geprüft werden?");
+  await press(/^mit dem Multimeter/);
+  await expect.element(heading()).toHaveTextContent(/^Messen: .* A und .* B\.$/);
+  expect(body()).toContain("Noch 6 Messungen, wenn alles in Ordnung ist");
+  for (let read = 0; document.querySelector(".proved") === null && read < 12; read++) {
+    const before = opened.log().length;
+    const bends = body().includes("Beide Messspitzen halten");
+    await enter(bends ? /^Piepton/ : /^kein Piepton/);
+    await expect.poll(() => opened.log().length).toBeGreaterThan(before);
+    await new Promise((resolve) => setTimeout(resolve, 20));
+  }
+  await expect.element(heading()).toHaveTextContent("In Ordnung");
+  expect(body()).toContain("Kapazität: nicht geprüft");
+  await press("letzte Messung zurücknehmen");
+  await expect.element(button(/^kein Piepton/)).toBeVisible();
+});
+
+test("a plan in German: what arrives, numbers with a comma, and what is not understood", async () => {
+  open({ tongues });
+  await press(/^(Before you plug in|Vor dem Einstecken)/);
+  await expect.element(heading()).toHaveTextContent("Vor dem Einstecken");
+  expect(body()).toContain("Linkes Ohr: links. Rechtes Ohr: rechts.");
+  await press(/^Main links/);
+  await expect.poll(() => /\d,\d dB/.test(body())).toBe(true);
+  document.querySelector<HTMLElement>(".name.into")?.click();
+  await expect.poll(body).toContain("Wo geht es hinein?");
+});
