@@ -1,9 +1,9 @@
 import { useState } from "preact/hooks";
-import { sentence } from "#core/report/phrases.ts";
 import { type SignalName, signalNames, signals } from "#core/signals/catalogue.ts";
 import { signalWords } from "#core/words/english-signals.ts";
 import { Roving } from "#ui/parts/roving.tsx";
 import { SignalPicture } from "#ui/parts/signal-picture.tsx";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import { OutCautions } from "./cautions.tsx";
 import { Heading } from "./frame.tsx";
 import { Level } from "./level.tsx";
@@ -14,6 +14,7 @@ import { useArrive } from "./use-place.ts";
 
 /** Every sound that may be played to ears, played by pointing at it; and all of them as files. */
 export function Sounds({ held }: { readonly held: Held }) {
+  const { sounds } = useWords();
   const { world, edges, page } = held;
   const { player } = edges;
   const [last, setLast] = useState<SignalName>();
@@ -27,16 +28,16 @@ export function Sounds({ held }: { readonly held: Held }) {
   };
   return (
     <section class="sounds">
-      <Heading>Test sounds</Heading>
+      <Heading>{sounds.title}</Heading>
       <p class="hint" aria-live="polite">
-        {last === undefined ? "Press one to hear it; once more to stop it." : toHear(last)}
+        {last === undefined ? sounds.hint : toHear(sounds, last)}
       </p>
       {world.muted && (
         <button type="button" class="play hands" onClick={player.handOff}>
           {mutedWords(world.turnedUp)}
         </button>
       )}
-      <Roving label="Test sounds" kind="points signals">
+      <Roving label={sounds.title} kind="points signals">
         {signalNames.map((name) => (
           <button
             key={name}
@@ -47,13 +48,13 @@ export function Sounds({ held }: { readonly held: Held }) {
             onClick={() => play(name)}
           >
             <SignalPicture signal={signals[name]} />
-            <span>{sentence(name.replaceAll("-", " ")).replace(/\.$/, "")}</span>
+            <span>{sounds.names[name]}</span>
           </button>
         ))}
       </Roving>
       <label class="check">
         <input type="checkbox" checked={loop} onChange={() => setLoop(!loop)} />
-        over and over
+        {sounds.loop}
       </label>
       {!page.sounded && <OutCautions />}
       <TakeAway held={held} />
@@ -62,7 +63,7 @@ export function Sounds({ held }: { readonly held: Held }) {
   );
 }
 
-const toHear = (name: SignalName): string => {
+function toHear(words: Words["sounds"], name: SignalName): string {
   const { what, hear } = signalWords[name];
-  return `${what}. To hear: ${hear}`;
-};
+  return words.toHear(what, hear);
+}

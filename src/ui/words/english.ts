@@ -1,20 +1,25 @@
 import { english as language } from "#core/words/english.ts";
 import { board } from "./english/board.ts";
 import { figures } from "./english/figures.ts";
+import { listening, training } from "./english/listening.ts";
 import { marks } from "./english/marks.ts";
 import { plan } from "./english/plan.ts";
 import { planFacts } from "./english/plan-facts.ts";
 import { prove } from "./english/prove.ts";
 import { proveBench } from "./english/prove-bench.ts";
+import { sounds } from "./english/sounds.ts";
 
 /** All that is said behind the first screen, in English. The other languages have its shape, held to it by the compiler. */
 export const words = {
   language,
   board,
   figures,
+  listening,
+  training,
   marks,
   plan,
   planFacts,
   prove,
   proveBench,
+  sounds,
 };

@@ -42,7 +42,7 @@ test("a lead is proved by meter in German, by German names alone", async () => {
 
 test("a plan in German: what arrives, numbers with a comma, and what is not understood", async () => {
   open({ tongues });
-  await press(/^(Before you plug in|Vor dem Einstecken)/);
+  await press(/^(Will it work|Geht das)/);
   await expect.element(heading()).toHaveTextContent("Vor dem Einstecken");
   expect(body()).toContain("Linkes Ohr: links. Rechtes Ohr: rechts.");
   await press(/^Main links/);

@@ -1,0 +1,36 @@
+import { capital } from "#core/report/phrases.ts";
+import type { Words } from "#ui/words/use-words.ts";
+
+export const listening: Words["listening"] = {
+  titles: { plan: "Anhören vor dem Einstecken", faults: "Anhören, wie Fehler klingen" },
+  healthy: "in Ordnung",
+  faulty: "mit Fehler",
+  straight: "ohne alles dazwischen",
+  asItWillBe: "wie es sein wird",
+  thisRig: "dieser Aufbau, in Ordnung",
+  asDrawn: "Wie gezeichnet, nichts defekt.",
+  nothingYet: "Noch ist nichts falsch. Unten auf ein Teil zeigen.",
+  what: "Was ist falsch?",
+  briefly: (fault, place) => capital(fault.replace(`${place}: `, "").replace(`, ${place}`, "")),
+};
+
+export const training: Words["training"] = {
+  title: "Welcher Fehler ist zu hören?",
+  making: "Die Runde wird vorbereitet.",
+  seat: "ein Platz",
+  you: "Sie",
+  whatWas: "das war es",
+  whatIsIt: "was ist das?",
+  right: (fault) => `Richtig: ${fault}.`,
+  wrong: (fault) => `Nein, es war: ${fault}.`,
+  listenAgain: "Noch einmal hören, wenn gewünscht.",
+  next: "der nächste",
+  wasThis: { heard: "das war es: gerade zu hören", again: "das war es: noch einmal anhören" },
+  tookThis: {
+    heard: "dafür gehalten: gerade zu hören",
+    again: "dafür gehalten: noch einmal anhören",
+  },
+  score: (heard, named) => `${heard} gehört, ${named} erkannt`,
+  tally: (fault, right, asked) => `${fault}: ${right} von ${asked}`,
+  takenFor: (fault) => `verwechselt mit: ${fault}`,
+};
