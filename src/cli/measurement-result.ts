@@ -2,7 +2,7 @@ import type { Entry, Estimate, Gain, Input, ReturnMeasurement } from "#core/meas
 import type { Decibels } from "#core/units/units.ts";
 import { refusalText } from "#core/words/english-measuring.ts";
 import type { Analysed, Playing } from "#recording/analyse.ts";
-import { foundText, oddityWords } from "#recording/english.ts";
+import { english } from "#recording/english.ts";
 import {
   type EntryResult,
   type InputResult,
@@ -37,10 +37,10 @@ export const measurementOf = ({ file, odd, found, playings }: Analysed): Measure
     rate: file.rate,
     frames: file.frames,
   },
-  warnings: odd.map((one) => ({ odd: one, words: oddityWords[one] })),
+  warnings: odd.map((one) => ({ odd: one, words: english.odd[one] })),
   found,
   playings: playings.map(playingResult),
-  words: foundText(found, playings.length),
+  words: english.found(found, playings.length),
 });
 
 function playingResult({ from, to, channels, measured }: Playing): PlayingResult {

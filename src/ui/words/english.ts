@@ -1,12 +1,17 @@
 import { english as language } from "#core/words/english.ts";
+import { english as recording } from "#recording/english.ts";
 import { board } from "./english/board.ts";
+import { cups } from "./english/cups.ts";
 import { figures } from "./english/figures.ts";
+import { flex } from "./english/flex.ts";
 import { listening, training } from "./english/listening.ts";
 import { marks } from "./english/marks.ts";
+import { measure } from "./english/measure.ts";
 import { plan } from "./english/plan.ts";
 import { planFacts } from "./english/plan-facts.ts";
 import { prove } from "./english/prove.ts";
 import { proveBench } from "./english/prove-bench.ts";
+import { returning } from "./english/returning.ts";
 import { sounds } from "./english/sounds.ts";
 
 /** All that is said behind the first screen, in English. The other languages have its shape, held to it by the compiler. */
@@ -22,4 +27,9 @@ export const words = {
   prove,
   proveBench,
   sounds,
+  measure,
+  returning,
+  recording,
+  flex,
+  cups,
 };

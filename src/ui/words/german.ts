@@ -1,12 +1,17 @@
 import { english as language } from "#core/words/english.ts";
+import { german as recording } from "#recording/german.ts";
 import { board } from "./german/board.ts";
+import { cups } from "./german/cups.ts";
 import { figures } from "./german/figures.ts";
+import { flex } from "./german/flex.ts";
 import { listening, training } from "./german/listening.ts";
 import { marks } from "./german/marks.ts";
+import { measure } from "./german/measure.ts";
 import { plan } from "./german/plan.ts";
 import { planFacts } from "./german/plan-facts.ts";
 import { prove } from "./german/prove.ts";
 import { proveBench } from "./german/prove-bench.ts";
+import { returning } from "./german/returning.ts";
 import { sounds } from "./german/sounds.ts";
 import type { Words } from "./use-words.ts";
 
@@ -23,4 +28,9 @@ export const words: Words = {
   prove,
   proveBench,
   sounds,
+  measure,
+  returning,
+  recording,
+  flex,
+  cups,
 };

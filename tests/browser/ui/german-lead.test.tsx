@@ -45,8 +45,13 @@ test("a plan in German: what arrives, numbers with a comma, and what is not unde
   await press(/^(Will it work|Geht das)/);
   await expect.element(heading()).toHaveTextContent("Vor dem Einstecken");
   expect(body()).toContain("Linkes Ohr: links. Rechtes Ohr: rechts.");
-  await press(/^Main links/);
-  await expect.poll(() => /\d,\d dB/.test(body())).toBe(true);
-  document.querySelector<HTMLElement>(".name.into")?.click();
-  await expect.poll(body).toContain("Wo geht es hinein?");
+  await press(/^Send,/);
+  await expect.poll(body).toContain("Am wahrscheinlichsten: ");
+  document.querySelector<HTMLElement>(".name.from")?.click();
+  await expect.poll(body).toContain("Was ist vorhanden?");
+  document.querySelector<HTMLElement>("details.made-of summary")?.click();
+  const field = document.querySelector<HTMLInputElement>(".made-of .quantity input");
+  field?.focus();
+  await keys("viel");
+  await expect.poll(body).toMatch(/viel« ist unverständlich: eine Zahl von 0,1 bis 1000 Ω/);
 });

@@ -1,4 +1,5 @@
 const names = ["sample one", "sample two", "sample three", "sample four", "sample five"];
+const two = ["sample one", "sample two"];
 const sided = [undefined, "left", "right"].map((side) => ["sample plug", side]);
 
 /** What the functions of the records are called with: by their place, else names and counts. */
@@ -49,12 +50,98 @@ const samples: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
   "proveBench.mend.open": [names.slice(0, 3), names],
   "proveBench.mend.resistive": [names.slice(0, 4), names],
   "proveBench.mend.joined": [names.slice(0, 2), names],
+  "measure.level.back": [[two]],
+  "measure.level.tooMuchBack": [[two]],
+  "measure.level.left": [[7]],
+  "measure.processed": [[["sample one"]], [two]],
+  "measure.granted.channels": [[1], [2]],
+  "measure.granted.line": [["sample device", two]],
+  "measure.granted.unsaidLine": [["sample device", two]],
+  "returning.side.gone": [[0], [1]],
+  "returning.side.told": [
+    [0, "sample level", "sample polarity"],
+    [1, "sample level", "sample polarity"],
+  ],
+  "returning.over.none": [
+    [0, 2, "sample under"],
+    [1, 1, "sample under"],
+  ],
+  "returning.over.asLoud": [
+    [0, 2, undefined],
+    [1, 1, -1],
+  ],
+  "returning.over.under": [
+    [0, 2, "sample under", 1],
+    [1, 1, "sample under", undefined],
+  ],
+  "returning.time.late": [
+    [0, "sample by"],
+    [1, "sample by"],
+  ],
+  "returning.beside.line": [[1, two]],
+  "returning.beside.hum": [[50, 150, "−60"]],
+  "returning.recording.channels": [[[1, 2]]],
+  "returning.recording.share": [[40, "sample name"]],
+  "recording.found": [
+    [0, 0],
+    [1, 1],
+    [5, 3],
+  ],
+  "recording.trouble.other RIFF": [[""], ["AVI"]],
+  "recording.trouble.compressed": [["format 85"]],
+  "recording.trouble.frame size": [["5 instead of 4"]],
+  "recording.trouble.other kind": [["text"], ["MP4 or M4A"]],
+  "flex.event": (
+    ["tip", "ring", "tip and ring", "sleeve", "tip to ring", "mixed"] as const
+  ).flatMap((fault) => [
+    [{ fault, down: undefined, breaks: 1, lasted: "12 ms", going: true, shorted: false }],
+    [{ fault, down: "6 dB", breaks: 3, lasted: "12 ms", going: false, shorted: true }],
+  ]),
+  "flex.count": [[0], [1], [4]],
+  "flex.lead.flagged": [[2]],
+  "flex.result.events": [[1, "sample long"]],
+  "flex.result.eventsAndWorst": [[4, "sample long", "sample worst"]],
+  "flex.beside.earlier": [
+    [1, "sample until", "sample broken"],
+    [4, "sample until", "sample broken"],
+  ],
+  "flex.beside.disturbed": [
+    [1, "sample long"],
+    [4, "sample long"],
+  ],
+  "cups.result.notSettled": [[["left"]], [["right", "pair"]]],
+  "cups.heads.dead": [[0], [1]],
+  "cups.heads.each": [
+    ["left", "both"],
+    ["neither", "right"],
+  ],
+  "cups.gives.one": [
+    [0, "left"],
+    [1, "left"],
+  ],
+  "cups.buzz.in": [
+    ["2 %", 0],
+    ["2 %", 1],
+  ],
+  "cups.buzz.none": [[two]],
+  "cups.buzz.one": [
+    [0, two],
+    [1, two],
+  ],
   "planFacts.strain.hard": [[["sample one", "sample two"], "sample Ω"]],
 };
 
 /** Calls of one function: names in every place where nothing else was written down. */
 export function callsOf(at: string): readonly (readonly unknown[])[] {
+  const own = samples[at];
+  if (own !== undefined) return own;
   if (at.startsWith("figures."))
     return [[-123.46], [0], [0.04], [0.8], [1.25], [64]].map((one) => [...one, 1]);
-  return samples[at] ?? [names];
+  if (/^cups\.(hold|work|refused|picture)\./.test(at)) return [["left"], ["right"]];
+  if (/^cups\.(gives|apart)\./.test(at))
+    return [
+      [0, "sample by"],
+      [1, "sample by"],
+    ];
+  return [names];
 }
