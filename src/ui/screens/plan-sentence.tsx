@@ -22,7 +22,7 @@ export function PlanSentence({ plan, foreseen, outcomes, begin, hear }: Props) {
   const [left, right] = sceneOf(plan, rig, prediction).ears;
   const matters = stageMatters(outcomes);
   const worn = plan.worn !== undefined || catalogue[plan.into.kind].family === "headphones";
-  const real = worn ? rigFor(plan) : undefined;
+  const real = worn ? rigFor(plan, words.plan.sentence.you) : undefined;
   const { ears, sides, likely, hangsOn, hear: hearIt, check } = words.plan.sentence;
   const effect = words.language.effects[prediction.effect];
   return (

@@ -85,6 +85,7 @@ export const plan = {
     hangsOn: (box: string) => `It hangs on what is inside the ${box}: see below.`,
     hear: "Hear it",
     check: "Check it now",
+    you: "1 you",
     rig: (from: string, into: string) => `${from} into ${into}`,
   },
   advice: {

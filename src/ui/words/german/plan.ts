@@ -86,6 +86,7 @@ export const plan: Words["plan"] = {
     hangsOn: (box) => `Das hängt von der Ausgangsstufe ab (${box}): siehe unten.`,
     hear: "Anhören",
     check: "Jetzt prüfen",
+    you: "1 Sie",
     rig: (from, into) => `${from} an ${into}`,
   },
   advice: {
