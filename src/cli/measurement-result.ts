@@ -1,8 +1,9 @@
 import type { Entry, Estimate, Gain, Input, ReturnMeasurement } from "#core/measurement/return.ts";
 import type { Decibels } from "#core/units/units.ts";
-import { refusalText } from "#core/words/english-measuring.ts";
+import { english } from "#core/words/english.ts";
+import { refusalText } from "#core/words/refusal-text.ts";
 import type { Analysed, Playing } from "#recording/analyse.ts";
-import { english } from "#recording/english.ts";
+import { english as recording } from "#recording/english.ts";
 import {
   type EntryResult,
   type InputResult,
@@ -37,10 +38,10 @@ export const measurementOf = ({ file, odd, found, playings }: Analysed): Measure
     rate: file.rate,
     frames: file.frames,
   },
-  warnings: odd.map((one) => ({ odd: one, words: english.odd[one] })),
+  warnings: odd.map((one) => ({ odd: one, words: recording.odd[one] })),
   found,
   playings: playings.map(playingResult),
-  words: english.found(found, playings.length),
+  words: recording.found(found, playings.length),
 });
 
 function playingResult({ from, to, channels, measured }: Playing): PlayingResult {
@@ -53,7 +54,7 @@ function playingResult({ from, to, channels, measured }: Playing): PlayingResult
     refused: measured.refused,
     ...given("measured", measured.measured),
     ...given("bound", measured.bound),
-    words: refusalText(measured),
+    words: refusalText(english, measured),
   };
 }
 

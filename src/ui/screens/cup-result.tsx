@@ -1,6 +1,6 @@
 import { surelyAnswered } from "#core/checks/cups-heard.ts";
 import { type CupsTold, type CupTaken, cupsTold } from "#core/measurement/cups-told.ts";
-import { refusalText } from "#core/words/english-measuring.ts";
+import { refusalText } from "#core/words/refusal-text.ts";
 import { CupsPicture } from "#ui/parts/cups-picture.tsx";
 import { useWords } from "#ui/words/use-words.ts";
 import { BackToQuestion } from "./back-to-question.tsx";
@@ -24,7 +24,7 @@ export function CupResult({ left, right, at, onAnew }: Props) {
       <>
         <Heading key="told">{words.cups.result.refused}</Heading>
         <p class="why-not" role="alert">
-          {refusalText(told)}
+          {refusalText(words.language, told)}
         </p>
         <Foot told={undefined} at={at} onAnew={onAnew} />
       </>

@@ -64,7 +64,10 @@ function Hold({ instruments, at, ways, bout, onWhere, side, before }: HoldProps)
       <p class="hint">{second ? hold.secondHint(otherSide(side)) : hold.firstHint}</p>
       <CupAtMicrophone held={side} />
       <p class="from-to">
-        {where.heardBy(route.device?.name ?? where.systemOut, ways.input?.name ?? where.systemIn)}{" "}
+        {where.heardBy(
+          route.device?.name ?? words.sounding.system,
+          ways.input?.name ?? where.systemIn,
+        )}{" "}
         <button type="button" class="quiet" onClick={onWhere}>
           {where.others}
         </button>

@@ -104,7 +104,7 @@ function Places({ heard, view, choose }: PlacesProps) {
               aria-pressed={view.place === part}
               onClick={() => choose({ place: part, fault: undefined })}
             >
-              {placeName(heard.rig, part)}
+              {placeName(words.language, heard.rig, part)}
             </button>
           </li>
         ))}
@@ -131,4 +131,4 @@ function Places({ heard, view, choose }: PlacesProps) {
 
 /** Without the place, which is chosen already. */
 const briefly = ({ language, listening }: Words, { rig }: Heard, fault: RigFault): string =>
-  listening.briefly(faultText(language, rig, fault), placeName(rig, fault.part));
+  listening.briefly(faultText(language, rig, fault), placeName(language, rig, fault.part));

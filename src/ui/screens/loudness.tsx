@@ -1,7 +1,7 @@
 import type { DecibelsFullScale } from "#core/units/units.ts";
 import { LevelPicture } from "#ui/parts/level-picture.tsx";
 import { useHold } from "#ui/parts/use-hold.ts";
-import { dbfs } from "./numbers.ts";
+import { useWords } from "#ui/words/use-words.ts";
 
 interface Props {
   readonly level: DecibelsFullScale;
@@ -13,18 +13,19 @@ interface Props {
 
 /** A level between the least and the most there is, and the two presses that move it. */
 export function Loudness({ level, muted, free, by }: Props) {
+  const { figures, sounding: words } = useWords();
   const [softer, louder] = [useHold(by.softer), useHold(by.louder)];
   return (
     <div class="loudness">
       <LevelPicture level={level} muted={muted} />
-      <span class="now">{dbfs(level)}</span>
+      <span class="now">{figures.dbfs(level)}</span>
       {free && (
         <span>
           <button type="button" class="step" {...softer}>
-            softer
+            {words.softer}
           </button>
           <button type="button" class="step" {...louder}>
-            louder
+            {words.louder}
           </button>
         </span>
       )}

@@ -1,30 +1,31 @@
 import { useWords } from "#ui/words/use-words.ts";
-import { emergency } from "./words.ts";
 
 /** Before something for instruments is played. */
 export function InstrumentCautions() {
-  const { cautions } = useWords().measure;
+  const { measure, sounding } = useWords();
+  const { cautions } = measure;
   return (
     <ul class="cautions">
       <li>{cautions.off}</li>
       <li>{cautions.nothingElse}</li>
       <li>{cautions.monitoring}</li>
       <li>{cautions.quietly}</li>
-      <li>{emergency}</li>
+      <li>{sounding.emergency}</li>
     </ul>
   );
 }
 
 /** Before a cup is played to a microphone. */
 export function CupCautions() {
-  const { cautions, first } = useWords().cups;
+  const { cups, sounding } = useWords();
+  const { cautions, first } = cups;
   return (
     <ul class="cautions">
       <li>{first.wired}</li>
       <li>{cautions.off}</li>
       <li>{cautions.nothingElse}</li>
       <li>{cautions.quietly}</li>
-      <li>{emergency}</li>
+      <li>{sounding.emergency}</li>
     </ul>
   );
 }

@@ -49,7 +49,8 @@ function Outs({
   world,
   devices,
 }: Omit<Props, "ways" | "onWays" | "onNext" | "asks">) {
-  const { ways } = useWords().measure;
+  const { measure, sounding } = useWords();
+  const { ways } = measure;
   const routes: readonly Route[] = [
     { first: 0 },
     ...devices.outputs.map((device) => ({ device, first: 0 })),
@@ -70,7 +71,7 @@ function Outs({
             onClick={() => measurer.use(route)}
           >
             <OutputPicture first={route.first} used={same(route)} />
-            <span>{routeWords({ ...held.world, route, channels: 2 })}</span>
+            <span>{routeWords(sounding, { ...held.world, route, channels: 2 })}</span>
           </button>
         ))}
       </Roving>

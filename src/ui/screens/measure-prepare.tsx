@@ -36,7 +36,7 @@ export function useWays({ page, change }: Held) {
 
 /** One question after the other until it can start: the names, the two ends, and then how to plug it, with its cautions. */
 export function Prepare({ held, instruments, title, hint, trouble, children }: Props) {
-  const { measure } = useWords();
+  const { measure, sounding } = useWords();
   const { recorder, measurer } = instruments;
   const { devices, ask } = useDevices(recorder, held.edges.outputs);
   const [without, setWithout] = useState(false);
@@ -70,7 +70,7 @@ export function Prepare({ held, instruments, title, hint, trouble, children }: P
       <HookUpPicture first={world.route.first} returns={ways.returns} />
       <p class="from-to">
         {measure.ways.fromTo(
-          world.route.device?.name ?? measure.ways.systemOut,
+          world.route.device?.name ?? sounding.system,
           ways.input?.name ?? measure.ways.systemIn,
         )}{" "}
         <button type="button" class="quiet" onClick={() => setChosen(false)}>

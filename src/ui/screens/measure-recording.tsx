@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from "preact/hooks";
-import { refusalText } from "#core/words/english-measuring.ts";
+import { refusalText } from "#core/words/refusal-text.ts";
 import type { Analysed, Analysis, Playing } from "#recording/analyse.ts";
 import { troubleText } from "#recording/words.ts";
 import { Roving } from "#ui/parts/roving.tsx";
@@ -152,13 +152,13 @@ function Playings({ name, analysed }: { readonly name: string; readonly analysed
 }
 
 function OnePlaying({ playing: { measured, channels } }: { readonly playing: Playing }) {
-  const { returning } = useWords();
+  const { language, returning } = useWords();
   if ("refused" in measured)
     return (
       <>
         <Heading>{returning.refused.title}</Heading>
         <p class="why-not" role="alert">
-          {refusalText(measured)}
+          {refusalText(language, measured)}
         </p>
       </>
     );

@@ -80,11 +80,12 @@ function Unsure({
   advised,
   ...at
 }: Takes & { readonly advised: Extract<Advised, { advice: "unsure" }> }) {
-  const { advice } = useWords().plan;
+  const { language, plan } = useWords();
+  const { advice } = plan;
   const { first, chance, otherwise } = advised.unsure;
   return (
     <>
-      <PlanMove {...at} move={first} title={advice.rightFor(inHundred(chance))} />
+      <PlanMove {...at} move={first} title={advice.rightFor(inHundred(language, chance))} />
       <div class="ways">
         {otherwise && <OtherWays {...at} title={advice.ifSilent} others={[otherwise]} />}
         <OtherWays {...at} others={advised.others} />

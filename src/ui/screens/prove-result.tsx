@@ -78,7 +78,10 @@ function sureWords(
   { spelled, proof: { state, probability, believed } }: AtProving,
 ): string {
   const { sure, nothingFound, likeliest } = words.prove.result;
-  const [how, odds] = [howSure(probability), inHundred(probability)];
+  const [how, odds] = [
+    howSure(words.language, probability),
+    inHundred(words.language, probability),
+  ];
   if (state !== "unsure") return sure(how, odds);
   const faults = believed.map((fault) => leadFaultWords(words, spelled, fault));
   return faults.length === 0 ? nothingFound(how, odds) : likeliest(faults, how, odds);
@@ -195,7 +198,7 @@ function MayBe({ at: { lead, derived } }: Pick<Wired, "at">) {
 function candidateWords(words: Words, { kind, probability, fault }: Candidate): string {
   const { candidate, candidateWith } = words.prove.result;
   const { name } = words.language.patching.kinds[kind];
-  const odds = inHundred(probability);
+  const odds = inHundred(words.language, probability);
   return fault
     ? candidateWith(name, leadFaultWords(words, leadPins(kind), fault), odds)
     : candidate(name, odds);

@@ -1,6 +1,6 @@
 import type { Capture } from "#core/measurement/capture.ts";
 import type { Refusal } from "#core/measurement/return.ts";
-import { refusalText } from "#core/words/english-measuring.ts";
+import { refusalText } from "#core/words/refusal-text.ts";
 import { useWords, type Words } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
 import { processedWords } from "./measure-words.ts";
@@ -75,7 +75,7 @@ export function refusedWords(
     case "not measured":
       return of === "lead" && notThere.includes(refused.how.refused)
         ? nothingBack
-        : refusalText(refused.how);
+        : refusalText(words.language, refused.how);
     case "processed":
       return processedWords(words, refused.granted);
     case "not healthy":

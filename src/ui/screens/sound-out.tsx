@@ -10,7 +10,6 @@ import { Level } from "./level.tsx";
 import { mutedWords, PlaySign } from "./play.tsx";
 import type { Held } from "./use-page.ts";
 import { useArrive } from "./use-place.ts";
-import { noChoiceWords } from "./words.ts";
 
 /** Which output plays, and on which of its channels; and the way to hear that it is the right one. */
 export function SoundOut({ held }: { readonly held: Held }) {
@@ -52,7 +51,8 @@ interface DevicesProps {
 
 /** Whatever the system plays to, and every output whose name is known. */
 function Devices({ held: { world, edges }, devices }: DevicesProps) {
-  const { out } = useWords().sounds;
+  const { sounding, sounds } = useWords();
+  const { out } = sounds;
   const routes: readonly Route[] = [
     { first: 0 },
     ...devices.map((device) => ({ device, first: 0 })),
@@ -68,7 +68,7 @@ function Devices({ held: { world, edges }, devices }: DevicesProps) {
           onClick={() => edges.player.use(route)}
         >
           <OutputPicture first={0} used={route.device?.id === world.route.device?.id} />
-          <span>{route.device?.name ?? "whatever the system plays to"}</span>
+          <span>{route.device?.name ?? sounding.system}</span>
         </button>
       ))}
     </Roving>
@@ -100,7 +100,8 @@ function Pairs({ held: { world, edges } }: { readonly held: Held }) {
 
 /** Says its own numbers, then each side in its own ear. */
 function Hear({ held: { world, edges, change } }: { readonly held: Held }) {
-  const { out } = useWords().sounds;
+  const words = useWords();
+  const { out } = words.sounds;
   const { player } = edges;
   const { first } = world.route;
   const hear = async () => {
@@ -121,7 +122,7 @@ function Hear({ held: { world, edges, change } }: { readonly held: Held }) {
     <p class="hear-which">
       <button type="button" class="play again" onClick={hear}>
         {!world.muted && <PlaySign />}
-        {hearWords(out, world)}
+        {hearWords(words, world)}
       </button>
       <span class="dim">{out.says(first + 1, first + 2)}</span>
     </p>
@@ -129,11 +130,11 @@ function Hear({ held: { world, edges, change } }: { readonly held: Held }) {
 }
 
 function hearWords(
-  { hear }: Words["sounds"]["out"],
+  { sounding, sounds }: Words,
   { playing, muted, turnedUp }: Held["world"],
 ): string {
-  if (playing) return "stop it";
-  return muted ? mutedWords(turnedUp) : hear;
+  if (playing) return sounding.stop;
+  return muted ? mutedWords(sounding, turnedUp) : sounds.out.hear;
 }
 
 interface NamesProps {
@@ -144,13 +145,14 @@ interface NamesProps {
 
 /** Another output: what the browser wants before it names any, or how to choose in the system. */
 function Names({ held: { edges }, refused, onAsk }: NamesProps) {
-  const { out } = useWords().sounds;
+  const { sounding, sounds } = useWords();
+  const { out } = sounds;
   const why = edges.outputs.canChoose() ? refused : "cannot choose";
   return (
     <div class="another-output">
       <h2>{out.another}</h2>
       {why === undefined && <p>{out.willAsk}</p>}
-      {why !== undefined && <p role="status">{noChoiceWords[why]}</p>}
+      {why !== undefined && <p role="status">{sounding.noChoice[why]}</p>}
       {why !== "cannot choose" && (
         <button type="button" class="tape" onClick={onAsk}>
           {why === undefined ? out.ask : out.askAgain}

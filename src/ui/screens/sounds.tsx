@@ -1,6 +1,5 @@
 import { useState } from "preact/hooks";
 import { type SignalName, signalNames, signals } from "#core/signals/catalogue.ts";
-import { signalWords } from "#core/words/english-signals.ts";
 import { Roving } from "#ui/parts/roving.tsx";
 import { SignalPicture } from "#ui/parts/signal-picture.tsx";
 import { useWords, type Words } from "#ui/words/use-words.ts";
@@ -14,8 +13,9 @@ import { useArrive } from "./use-place.ts";
 
 /** Every sound that may be played to ears, played by pointing at it; and all of them as files. */
 export function Sounds({ held }: { readonly held: Held }) {
-  const { sounds } = useWords();
   const { world, edges, page } = held;
+  const words = useWords();
+  const { sounds, sounding } = words;
   const { player } = edges;
   const [last, setLast] = useState<SignalName>();
   const [loop, setLoop] = useState(false);
@@ -30,11 +30,11 @@ export function Sounds({ held }: { readonly held: Held }) {
     <section class="sounds">
       <Heading>{sounds.title}</Heading>
       <p class="hint" aria-live="polite">
-        {last === undefined ? sounds.hint : toHear(sounds, last)}
+        {last === undefined ? sounds.hint : toHear(words, last)}
       </p>
       {world.muted && (
         <button type="button" class="play hands" onClick={player.handOff}>
-          {mutedWords(world.turnedUp)}
+          {mutedWords(sounding, world.turnedUp)}
         </button>
       )}
       <Roving label={sounds.title} kind="points signals">
@@ -63,7 +63,7 @@ export function Sounds({ held }: { readonly held: Held }) {
   );
 }
 
-function toHear(words: Words["sounds"], name: SignalName): string {
-  const { what, hear } = signalWords[name];
-  return words.toHear(what, hear);
+function toHear({ language, sounds }: Words, name: SignalName): string {
+  const { what, hear } = language.signals[name];
+  return sounds.toHear(what, hear);
 }

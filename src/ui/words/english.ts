@@ -1,7 +1,10 @@
 import { english as language } from "#core/words/english.ts";
 import { english as recording } from "#recording/english.ts";
+import { asking } from "./english/asking.ts";
 import { board } from "./english/board.ts";
+import { complaint } from "./english/complaint.ts";
 import { cups } from "./english/cups.ts";
+import { doing } from "./english/doing.ts";
 import { figures } from "./english/figures.ts";
 import { flex } from "./english/flex.ts";
 import { listening, training } from "./english/listening.ts";
@@ -12,12 +15,19 @@ import { planFacts } from "./english/plan-facts.ts";
 import { prove } from "./english/prove.ts";
 import { proveBench } from "./english/prove-bench.ts";
 import { returning } from "./english/returning.ts";
+import { sounding } from "./english/sounding.ts";
 import { sounds } from "./english/sounds.ts";
+import { verdict } from "./english/verdict.ts";
 
 /** All that is said behind the first screen, in English. The other languages have its shape, held to it by the compiler. */
 export const words = {
   language,
   board,
+  sounding,
+  asking,
+  doing,
+  verdict,
+  complaint,
   figures,
   listening,
   training,

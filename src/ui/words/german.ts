@@ -1,7 +1,10 @@
-import { english as language } from "#core/words/english.ts";
+import { german as language } from "#core/words/german.ts";
 import { german as recording } from "#recording/german.ts";
+import { asking } from "./german/asking.ts";
 import { board } from "./german/board.ts";
+import { complaint } from "./german/complaint.ts";
 import { cups } from "./german/cups.ts";
+import { doing } from "./german/doing.ts";
 import { figures } from "./german/figures.ts";
 import { flex } from "./german/flex.ts";
 import { listening, training } from "./german/listening.ts";
@@ -12,13 +15,20 @@ import { planFacts } from "./german/plan-facts.ts";
 import { prove } from "./german/prove.ts";
 import { proveBench } from "./german/prove-bench.ts";
 import { returning } from "./german/returning.ts";
+import { sounding } from "./german/sounding.ts";
 import { sounds } from "./german/sounds.ts";
+import { verdict } from "./german/verdict.ts";
 import type { Words } from "./use-words.ts";
 
 /** All that is said behind the first screen, in German. */
 export const words: Words = {
   language,
   board,
+  sounding,
+  asking,
+  doing,
+  verdict,
+  complaint,
   figures,
   listening,
   training,

@@ -45,6 +45,7 @@ test("German numbers have a comma, and names their words", () => {
   expect(german.figures.lasting(1.25)).toBe("1,3 s");
   expect(english.figures.decibels(-0.04)).toBe("0.0 dB");
   expect(english.figures.signedDecibels(-0.04)).toBe("+0.0 dB");
-  expect(german.marks.socket("behind above 12")).toBe("hinten oben 12");
-  expect(german.marks.socket("left/mono")).toBe("links/Mono");
+  expect(german.marks.socket("output 12")).toBe("Ausgang 12");
+  expect(german.marks.socket("main left")).toBe("main left");
+  expect(german.marks.plug("near left")).toBe("vorn links");
 });

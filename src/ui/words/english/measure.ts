@@ -43,7 +43,6 @@ export const measure = {
     outLabel: "Output",
     inLabel: "Input",
     goOn: "Go on",
-    systemOut: "whatever the system plays to",
     systemIn: "whatever the system records from",
     fromTo: (out: string, input: string) => `Out of ${out}, back into ${input}.`,
     heardBy: (out: string, input: string) => `Out of ${out}, heard by ${input}.`,

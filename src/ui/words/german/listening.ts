@@ -11,7 +11,14 @@ export const listening: Words["listening"] = {
   asDrawn: "Wie gezeichnet, nichts defekt.",
   nothingYet: "Noch ist nichts falsch. Unten auf ein Teil zeigen.",
   what: "Was ist falsch?",
-  briefly: (fault, place) => capital(fault.replace(`${place}: `, "").replace(`, ${place}`, "")),
+  briefly: (fault, place) =>
+    capital(
+      fault
+        .replace(`in ${place}`, "hier")
+        .replace(`an ${place}`, "hier")
+        .replace(` von ${place}`, "")
+        .replace(`${place} `, ""),
+    ),
 };
 
 export const training: Words["training"] = {

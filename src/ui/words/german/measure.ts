@@ -44,7 +44,6 @@ export const measure: Words["measure"] = {
     outLabel: "Ausgang",
     inLabel: "Eingang",
     goOn: "Weiter",
-    systemOut: "was das System gewählt hat",
     systemIn: "wovon das System aufnimmt",
     fromTo: (out, input) => `Heraus: ${out}. Hinein: ${input}.`,
     heardBy: (out, input) => `Heraus: ${out}. Mikrofon: ${input}.`,

@@ -60,7 +60,7 @@ export const proveBench: Words["proveBench"] = {
     ],
   },
   place: {
-    lead: "Kabel",
+    lead: "Kabel A–B",
     plug: (end) => `Stecker ${end}`,
     socket: (end) => `Kupplung ${end}`,
   },
