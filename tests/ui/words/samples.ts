@@ -50,6 +50,23 @@ const samples: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
   "proveBench.mend.open": [names.slice(0, 3), names],
   "proveBench.mend.resistive": [names.slice(0, 4), names],
   "proveBench.mend.joined": [names.slice(0, 2), names],
+  "complaint.quoted": [[["sample one"]], [two]],
+  "doing.lookFor": [[["sample one"]], [two]],
+  "verdict.orWas": [[[{ text: "sample one", odds: "5 in 100" }]]],
+  "verdict.orOthers": [
+    [1, "sample odds"],
+    [3, "sample odds"],
+  ],
+  "board.toCheck": [[1], [4]],
+  "board.needYou": [[1], [4]],
+  "sounding.dose": [
+    [1, "−6 dBFS"],
+    [30, "−6 dBFS"],
+  ],
+  "asking.handsUp.done": [
+    [1, true],
+    [3, false],
+  ],
   "measure.level.back": [[two]],
   "measure.level.tooMuchBack": [[two]],
   "measure.level.left": [[7]],
