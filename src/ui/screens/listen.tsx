@@ -104,7 +104,7 @@ function Places({ heard, view, choose }: PlacesProps) {
               aria-pressed={view.place === part}
               onClick={() => choose({ place: part, fault: undefined })}
             >
-              {placeName(words.language, heard.rig, part)}
+              {words.listening.place(placeName(words.language, heard.rig, part))}
             </button>
           </li>
         ))}

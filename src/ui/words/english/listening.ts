@@ -11,6 +11,8 @@ export const listening = {
   asDrawn: "As it is drawn, nothing broken.",
   nothingYet: "Nothing is wrong yet. Point at a part below.",
   what: "What is wrong?",
+  /** A place on tape. */
+  place: (place: string) => place,
   /** A fault without its place, which stands over it already: begun as a sentence is, with no full stop. */
   briefly: (fault: string, place: string) =>
     sentence(

@@ -12,7 +12,7 @@ export const cups: Words["cups"] = {
     hint: "Zuerst die linke Muschel, dann die rechte, flach ans Mikrofon von Laptop oder Telefon. Jedes Mal laufen zehn Sekunden lang Töne; danach steht da, was jede Muschel gibt.",
     wired:
       "Nur Kopfhörer mit Kabel: Ein offenes Mikrofon kann ein Funk-Headset auf Mono schalten oder den Ton auf den Ausgang für Anrufe legen.",
-    goOn: "Sie haben ein Kabel: weiter",
+    goOn: "Mit Kabel: weiter",
   },
   cautions: {
     off: "Kopfhörer abnehmen: Die Töne sind für Messgeräte, niemand hört zu.",

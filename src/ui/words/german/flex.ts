@@ -37,7 +37,7 @@ function event({ fault, down, breaks, lasted, going, shorted }: FlexSaid): strin
 const events = (count: number): string => (count === 1 ? "1 Aussetzer" : `${count} Aussetzer`);
 
 export const flex: Words["flex"] = {
-  title: "Ein Kabel biegen und beobachten",
+  title: "Ein Kabel biegen und zusehen",
   before: {
     title: "Das Kabel zwischen Ausgang und Eingang stecken",
     hint: "Dann der Länge nach biegen, während vier Töne hindurchlaufen. Was für 2 ms oder länger aussetzt, wird gemeldet: wann, wie lange und welche Ader.",

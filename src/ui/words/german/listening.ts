@@ -2,7 +2,7 @@ import { capital } from "#core/report/phrases.ts";
 import type { Words } from "#ui/words/use-words.ts";
 
 export const listening: Words["listening"] = {
-  titles: { plan: "Anhören vor dem Einstecken", faults: "Anhören, wie Fehler klingen" },
+  titles: { plan: "Anhören vor dem Einstecken", faults: "Hören, wie Fehler klingen" },
   healthy: "in Ordnung",
   faulty: "mit Fehler",
   straight: "ohne alles dazwischen",
@@ -11,13 +11,15 @@ export const listening: Words["listening"] = {
   asDrawn: "Wie gezeichnet, nichts defekt.",
   nothingYet: "Noch ist nichts falsch. Unten auf ein Teil zeigen.",
   what: "Was ist falsch?",
+  place: (place) => place.replace(/[»«]/g, ""),
   briefly: (fault, place) =>
     capital(
       fault
         .replace(`in ${place}`, "hier")
         .replace(`an ${place}`, "hier")
         .replace(` von ${place}`, "")
-        .replace(`${place} `, ""),
+        .replace(`${place} `, "")
+        .replace(" (Stecker)", ""),
     ),
 };
 

@@ -31,16 +31,16 @@ export const measure: Words["measure"] = {
   },
   ways: {
     lead: {
-      title: "Aus welchem heraus, in welchen hinein?",
+      title: "Aus welchem Ausgang, in welchen Eingang?",
       hint: "Am besten beide vom selben Interface: dann haben sie einen Takt.",
-      back: "In welchen hinein",
+      back: "In welchen Eingang",
     },
     cups: {
       title: "Aus welchem Ausgang, und welches Mikrofon?",
       hint: "Der Ausgang, an dem die Kopfhörer stecken. Jedes Mikrofon genügt, an das beide Muscheln reichen.",
       back: "Welches Mikrofon",
     },
-    out: "Aus welchem heraus",
+    out: "Aus welchem Ausgang",
     outLabel: "Ausgang",
     inLabel: "Eingang",
     goOn: "Weiter",

@@ -26,7 +26,7 @@ export const planFacts: Words["planFacts"] = {
   strain: {
     none: "Für den Ausgang unbedenklich.",
     hard: (sockets, ohms) =>
-      `Zu viel für ${sockets.join(" und ")}: ${ohms} Last, das ist dort ein Kurzschluss.`,
+      `Zu viel für ${sockets.map((name) => `»${name}«`).join(" und ")}: ${ohms} Last, das ist dort ein Kurzschluss.`,
   },
   quantity: {
     refused: (typed, least, most, stays) =>

@@ -1,5 +1,7 @@
 import type { Words } from "#ui/words/use-words.ts";
 
+const quoted = (names: readonly string[]): string => names.map((name) => `»${name}«`).join(" und ");
+
 export const plan: Words["plan"] = {
   title: "Vor dem Einstecken",
   undo: "rückgängig",
@@ -108,7 +110,7 @@ export const plan: Words["plan"] = {
       "right ear only":
         "einen Ausgang mit dem, was zu hören sein soll, und ein Kabel nur auf den Ring",
     },
-    outputsOf: (sockets, box) => `${sockets.join(" und ")} (${box})`,
+    outputsOf: (sockets, box) => `${quoted(sockets)} (${box})`,
     from: (outputs) => `von ${outputs}`,
     fromToMake: (outputs) => `von ${outputs}; muss angefertigt werden`,
     toMake: "Nicht von der Stange: anfertigen oder bestellen, wie gezeichnet.",
@@ -117,8 +119,8 @@ export const plan: Words["plan"] = {
     use: "Dieses nehmen",
     whereTo: (outputs, sockets, box) =>
       sockets.length === 0
-        ? `Von ${outputs} nach: ${box}.`
-        : `Von ${outputs} nach ${sockets.join(" und ")} (${box}).`,
+        ? `Von ${outputs} an »${box}«.`
+        : `Von ${outputs} in ${quoted(sockets)} (${box}).`,
   },
   pins: {
     alone: (contact) => `${contact} bleibt frei`,

@@ -44,7 +44,7 @@ export const proveBench: Words["proveBench"] = {
   loadBox: {
     label: (signals, back) =>
       `Von ${signals.join(" und von ")} je ein Widerstand von 33 Ohm auf einen gemeinsamen Punkt, dieser Punkt nur an ${back}; jeder Widerstand wird von einem symmetrischen Eingang gemessen.`,
-    hot: (number) => `Eingang ${number}, heiß`,
+    hot: (number) => `In ${number}, heiß`,
     cold: "kalt",
     resistors: ([one = "", other], sockets) =>
       `${sockets > 1 ? "Zwei Buchsen, jede mit: ein" : "Ein"} Widerstand, 33 Ω, 1 %, von ${one} auf einen Punkt${other === undefined ? "" : `; ein zweiter von ${other} auf denselben Punkt`}.`,

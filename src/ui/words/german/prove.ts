@@ -95,7 +95,7 @@ export const prove: Words["prove"] = {
     shownOpen: "kein Piepton, offen",
     comesAndGoes: (shown) => `${shown}, mit Wackelkontakt`,
   },
-  contactAt: (contact, end) => `${contact} ${end}`,
+  contactAt: (contact, end) => (/\d$/.test(contact) ? `${contact} (${end})` : `${contact} ${end}`),
   end: (letter, mark) => (mark === undefined ? letter : `${letter} ${mark}`),
   result: {
     asItShould: "In Ordnung",

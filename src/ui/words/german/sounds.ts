@@ -1,7 +1,7 @@
 import type { Words } from "#ui/words/use-words.ts";
 
 export const sounds: Words["sounds"] = {
-  title: "Testtöne",
+  title: "Prüfsignale",
   hint: "Einmal drücken zum Anhören, noch einmal zum Anhalten.",
   toHear: (what, hear) => `${what}. Zu hören: ${hear}`,
   loop: "immer wieder",
@@ -50,7 +50,7 @@ export const sounds: Words["sounds"] = {
     channels: "Kanäle",
     pair: (first, second) => `Ausgang ${first} und ${second}`,
     says: (first, second) =>
-      `Es wird »output ${first} and ${second}« angesagt, dann »left« im linken und »right« im rechten Ohr.`,
+      `Angesagt wird »Ausgang ${first} und ${second}«, dann »linke Seite« im linken und »rechte Seite« im rechten Ohr.`,
     hear: "Anhören, welcher es ist",
     another: "Ein anderer Ausgang?",
     willAsk:
