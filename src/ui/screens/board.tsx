@@ -9,7 +9,7 @@ import { effectBriefly } from "#ui/parts/fault-effect.ts";
 import { Tick } from "#ui/parts/marks.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
 import { useWide } from "#ui/parts/use-wide.ts";
-import { useWords, type Words } from "#ui/words/use-words.ts";
+import { useFirstWords, useWords, type Words } from "#ui/words/use-words.ts";
 import { Cautions } from "./cautions.tsx";
 import { Heading } from "./frame.tsx";
 import { seatsToPass } from "./hands-up-state.ts";
@@ -31,6 +31,7 @@ export function Board({ held }: { readonly held: Session }) {
   const { page, ready, show } = held;
   const words = useWords();
   const { board, doing } = words;
+  const { rigName } = useFirstWords().start;
   const rig = rigIn(page.log);
   if (rig === undefined) return null;
   const derived = ready?.derived;
@@ -40,7 +41,7 @@ export function Board({ held }: { readonly held: Session }) {
     <div class="board-screen">
       <Heading>{headline(board, seats)}</Heading>
       <p class="sub">
-        {page.seed === undefined ? rig.name : board.noGear}
+        {page.seed === undefined ? rigName(rig.name) : board.noGear}
         {derived && heard && rig.positions.length > 1 ? soundWords(words, derived) : ""}
       </p>
       {!heard && !page.sounded && <Cautions bench={page.seed !== undefined} />}

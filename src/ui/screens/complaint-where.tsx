@@ -3,7 +3,7 @@ import { type StandInFeed, standInFeeds } from "#core/rig/stand-ins.ts";
 import { Point } from "#ui/parts/complaint-point.tsx";
 import { KindPicture } from "#ui/parts/kind-picture.tsx";
 import { Roving } from "#ui/parts/roving.tsx";
-import { useWords } from "#ui/words/use-words.ts";
+import { useFirstWords, useWords } from "#ui/words/use-words.ts";
 import type { AtComplaint } from "./complaint-state.ts";
 
 /** What each looks like; nothing where that is not known. */
@@ -19,13 +19,14 @@ const kinds: Readonly<Record<StandInFeed, PartKind | undefined>> = {
 /** What the headphones hang on, as far as somebody can see it. */
 export function ComplaintFeed({ inHand, tell }: AtComplaint) {
   const { complaint } = useWords();
+  const { rigName } = useFirstWords().start;
   return (
     <Roving label={complaint.questions.feed} kind="points boxes">
       {inHand && (
         <Point onPress={() => tell({ feed: "rig in hand" })}>
           <KindPicture kind="mixer" />
           <span>
-            {inHand.name}
+            {rigName(inHand.name)}
             <small>{complaint.lastRig}</small>
           </span>
         </Point>
