@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { contactsOf } from "#core/parts/plugs.ts";
 import { everyMove } from "#tests/support/every-move.ts";
+import { pageSamples } from "#tests/support/page-samples.ts";
 import { said } from "#tests/support/said.ts";
 import { first as firstEnglish } from "#ui/words/english/first.ts";
 import { words as english } from "#ui/words/english.ts";
@@ -14,6 +15,7 @@ const records = {
 
 /** What entries want that are made of more than texts and numbers. */
 const samples = {
+  ...pageSamples,
   "first.start.rigName": () => [["Straight into the laptop"], ["Tante Hildes Bühne"]],
   "language.refusals": () => [[0.25, 0.125]],
   "language.names": () => [
@@ -26,7 +28,6 @@ const samples = {
     (["TS", "TRS", "TRRS", "XLR", "RCA", "link"] as const).flatMap((plug) =>
       contactsOf(plug).map((name) => [name, plug]),
     ),
-  "verdict.orWas": () => [[[{ text: "eins", odds: "zwei" }]]],
   "language.where": () =>
     [
       { part: "operator", at: "body" },
@@ -52,6 +53,14 @@ describe.each(Object.entries(records))("every word of %s", (_, record) => {
     }
   });
 
+  test("reads as one piece", () => {
+    for (const { path, text } of all) {
+      expect(text, path).not.toMatch(/\. \.|\.\.|\s[.,;:?!]|,,|\(\)/);
+      // Before the letter on a cup, which the eye sees there already.
+      if (path !== "asking.cupMarked") expect(text.trim(), path).toBe(text);
+    }
+  });
+
   test("stands in both languages under the same name", () => {
     const names = new Set(said(records.English, samples).map(({ path }) => path));
     const own = /^language\.(complaints\.means|prompts|patching\.choices)\./;
@@ -66,4 +75,17 @@ test("what may be said of a part, and of its words, is there in German wherever 
     expect(parameters[name], name).toBeDefined();
   for (const name of Object.keys(english.language.patching.choices))
     expect(choices[name], name).toBeDefined();
+});
+
+test("no sentence of the page is English where German is spoken", () => {
+  const texts = (record: typeof german) =>
+    said({ ...record, language: undefined }, samples).map(({ path, text }, at) => ({
+      key: `${path} ${at}`,
+      text: text.replace(/sample \w+/gi, ""),
+    }));
+  const inEnglish = new Map(texts(english).map(({ key, text }) => [key, text]));
+  const alike = texts(german).filter(
+    ({ key, text }) => inEnglish.get(key) === text && /[a-z] [a-z]/.test(text),
+  );
+  expect(alike).toEqual([]);
 });

@@ -11,6 +11,7 @@ const body = () => document.body.textContent ?? "";
 /** Presses by key: a screen that has just come takes no press of a mouse for a moment. */
 async function enter(name: RegExp): Promise<void> {
   await expect.element(button(name)).toBeVisible();
+  await expect.element(heading()).toHaveFocus();
   button(name).element().focus();
   await keys("{Enter}");
 }

@@ -2,8 +2,14 @@ const names = ["sample one", "sample two", "sample three", "sample four", "sampl
 const two = ["sample one", "sample two"];
 const sided = [undefined, "left", "right"].map((side) => ["sample plug", side]);
 
-/** What the functions of the records are called with: by their place, else names and counts. */
-const samples: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
+const sides = [["left"], ["right"]];
+const numbered = [
+  [0, "sample by"],
+  [1, "sample by"],
+];
+
+/** What entries of the page's records are called with, by the beginning of their path; what is more special comes first. */
+const calls: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
   "marks.and": [[["sample one"]], [["sample one", "sample two"]]],
   "plan.advice.rightFor": [[0.004], [0.62], [0.999]],
   "plan.advice.outputsOf": [[["sample one", "sample two"], "sample box"]],
@@ -116,8 +122,8 @@ const samples: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
   ]),
   "flex.count": [[0], [1], [4]],
   "flex.lead.flagged": [[2]],
-  "flex.result.events": [[1, "sample long"]],
   "flex.result.eventsAndWorst": [[4, "sample long", "sample worst"]],
+  "flex.result.events": [[1, "sample long"]],
   "flex.beside.earlier": [
     [1, "sample until", "sample broken"],
     [4, "sample until", "sample broken"],
@@ -146,19 +152,22 @@ const samples: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
     [1, two],
   ],
   "planFacts.strain.hard": [[["sample one", "sample two"], "sample Ω"]],
+
+  "cups.hold.": sides,
+  "cups.work.": sides,
+  "cups.refused.": sides,
+  "cups.picture.": sides,
+  "cups.gives.": numbered,
+  "cups.apart.": numbered,
+  "marks.": [names],
+  "listening.": [names],
+  "plan.": [names],
+  "planFacts.": [names],
+  "prove.": [names],
+  "proveBench.": [names],
+  "figures.": [-123.46, 0, 0.04, 0.8, 1.25, 64].map((one) => [one, 1]),
 };
 
-/** Calls of one function: names in every place where nothing else was written down. */
-export function callsOf(at: string): readonly (readonly unknown[])[] {
-  const own = samples[at];
-  if (own !== undefined) return own;
-  if (at.startsWith("figures."))
-    return [[-123.46], [0], [0.04], [0.8], [1.25], [64]].map((one) => [...one, 1]);
-  if (/^cups\.(hold|work|refused|picture)\./.test(at)) return [["left"], ["right"]];
-  if (/^cups\.(gives|apart)\./.test(at))
-    return [
-      [0, "sample by"],
-      [1, "sample by"],
-    ];
-  return [names];
-}
+export const pageSamples = Object.fromEntries(
+  Object.entries(calls).map(([path, samples]) => [path, () => samples] as const),
+);
