@@ -1,16 +1,23 @@
+import { sheet } from "#core/report/sheet.ts";
 import { useWords } from "#ui/words/use-words.ts";
 import { type MakingState, useMaking } from "./use-making.ts";
 import type { Held } from "./use-page.ts";
 
 /** All sounds as files with a sheet, for a player that runs no browser. */
 export function TakeAway({ held }: { readonly held: Held }) {
-  const { takeAway } = useWords().sounds;
+  const { language, sounds } = useWords();
+  const { takeAway } = sounds;
   const { state, make, stop } = useMaking(held);
+  const rate = held.edges.player.rate();
   return (
     <div class="take-away">
       <h2>{takeAway.title}</h2>
       <p>{takeAway.what}</p>
-      <Offer state={state} onMake={() => void make(held.edges.player.rate())} onStop={stop} />
+      <Offer
+        state={state}
+        onMake={() => void make({ rate, sheet: sheet(language, rate) })}
+        onStop={stop}
+      />
     </div>
   );
 }
