@@ -1,10 +1,14 @@
 import { cleanup } from "@testing-library/preact";
-import { afterEach, beforeEach, expect, test } from "vitest";
+import { afterEach, expect, test } from "vitest";
 import { button, heading, open, press } from "../support/open.tsx";
 
-beforeEach(() => {
+/** The page as it would stand in a language that is written from the right: the page says itself which way its own is. */
+async function openTurned() {
+  open();
+  await expect.element(heading()).toBeVisible();
   document.documentElement.dir = "rtl";
-});
+}
+
 afterEach(() => {
   cleanup();
   document.documentElement.dir = "ltr";
@@ -14,15 +18,14 @@ const box = (one: Element) => one.getBoundingClientRect();
 const all = (which: string) => [...document.querySelectorAll(which)];
 
 test("where words run from the right, Silence is in the other corner and nothing overflows", async () => {
-  open();
-  await expect.element(heading()).toBeVisible();
+  await openTurned();
   const silence = box(button(/^Silence/).element());
   expect(silence.left).toBeLessThan(innerWidth - silence.right);
   expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(innerWidth);
 });
 
 test("a lead is drawn as it lies: the names of contacts stand beside their dots, not over them", async () => {
-  open();
+  await openTurned();
   await press("Prove a lead");
   await press(/^stereo jack three/);
   await press(/^two mono jacks/);
@@ -38,7 +41,7 @@ test("a lead is drawn as it lies: the names of contacts stand beside their dots,
 });
 
 test("the plan keeps its left: what one has, then what it goes into, and names within their boxes", async () => {
-  open();
+  await openTurned();
   await press("Will it work, and which lead?");
   await expect.element(heading()).toHaveTextContent("Before you plug in");
   const [from, into] = [".name.from", ".name.into"].map((one) => all(one).map(box)[0]);
