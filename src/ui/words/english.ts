@@ -15,6 +15,7 @@ import { planFacts } from "./english/plan-facts.ts";
 import { prove } from "./english/prove.ts";
 import { proveBench } from "./english/prove-bench.ts";
 import { returning } from "./english/returning.ts";
+import { round } from "./english/round.ts";
 import { sounding } from "./english/sounding.ts";
 import { sounds } from "./english/sounds.ts";
 import { verdict } from "./english/verdict.ts";
@@ -23,6 +24,7 @@ import { verdict } from "./english/verdict.ts";
 export const words = {
   language,
   board,
+  round,
   sounding,
   asking,
   doing,

@@ -15,6 +15,7 @@ import { planFacts } from "./german/plan-facts.ts";
 import { prove } from "./german/prove.ts";
 import { proveBench } from "./german/prove-bench.ts";
 import { returning } from "./german/returning.ts";
+import { round } from "./german/round.ts";
 import { sounding } from "./german/sounding.ts";
 import { sounds } from "./german/sounds.ts";
 import { verdict } from "./german/verdict.ts";
@@ -24,6 +25,7 @@ import type { Words } from "./use-words.ts";
 export const words: Words = {
   language,
   board,
+  round,
   sounding,
   asking,
   doing,
