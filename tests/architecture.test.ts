@@ -76,7 +76,7 @@ const layers: Record<string, readonly string[]> = {
   ],
   worker: ["core", "pack", "recording"],
   storage: ["core/session", "idb"],
-  "ui/words": ["core", "preact", "type audio", "type storage"],
+  "ui/words": ["core", "recording", "preact", "type audio", "type storage"],
   "ui/parts": ["core", "ui/words", "preact"],
   "ui/screens": [
     "core",
