@@ -69,6 +69,6 @@ export {
 } from "#core/session/log.ts";
 export { type Where, whereNext } from "#core/session/where.ts";
 export { english } from "#core/words/english.ts";
-export { german } from "#core/words/german.ts";
 export { faultText, mendText } from "#core/words/fault-text.ts";
+export { german } from "#core/words/german.ts";
 export { movedText, moveText } from "#core/words/move-text.ts";
