@@ -59,6 +59,8 @@ export async function goOn(page: Page, person: Walk): Promise<Walked> {
   const did = { answer: 0, move: 0, press: 0 };
   for (let steps = 0; steps < most; steps++) {
     await settled(page);
+    // It went on by itself.
+    if (await shown(page, "look again")) await press(page, "look again");
     const one = await step(page, person);
     if (one === "end") return ended(page, person, did);
     did[one]++;
