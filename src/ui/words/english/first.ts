@@ -38,6 +38,7 @@ export const first = {
   escape: "Esc",
   back: "back",
   board: "board",
+  whatIsThis: "what is this?",
   soundOut: "Sound out",
   start: {
     /** Names of the rigs that come with the program; all others are as somebody gave them. */
