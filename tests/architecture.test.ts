@@ -74,6 +74,7 @@ const layers: Record<string, readonly string[]> = {
   ],
   worker: ["core", "pack", "recording"],
   storage: ["core/session", "core/rig", "core/checks"],
+  offline: [],
   "ui/words": ["core", "preact", "type audio", "type storage"],
   "ui/parts": ["core", "ui/words", "preact"],
   "ui/screens": [
@@ -84,10 +85,11 @@ const layers: Record<string, readonly string[]> = {
     "preact",
     "type audio",
     "type storage",
+    "type offline",
     "type worker",
   ],
-  "main.tsx": ["core", "audio", "worker", "storage", "ui", "preact"],
-  cli: ["core", "pack", "recording", "node", "zod"],
+  "main.tsx": ["core", "audio", "worker", "storage", "offline", "ui", "preact"],
+  cli: ["core", "pack", "recording", "node", "vite", "zod"],
 };
 
 const order = Object.keys(layers);

@@ -4,6 +4,8 @@ import type { Trouble } from "#audio/world.ts";
 import { useArrival } from "#ui/parts/use-arrival.ts";
 import { useFirstWords } from "#ui/words/use-words.ts";
 import { unsaid } from "./complaint-told.ts";
+import { LookChoice } from "./look-choice.tsx";
+import { Newer } from "./own-copy.tsx";
 import type { View } from "./page.ts";
 import { saidBefore } from "./prove-said.ts";
 import type { Held } from "./use-page.ts";
@@ -30,6 +32,7 @@ export function Frame({ held, children }: Props) {
             {back.screen === "board" ? words.board : words.back}
           </button>
         )}
+        <LookChoice key={page.view.screen} held={held} />
         <button type="button" class="silence" aria-keyshortcuts="Escape" onClick={held.silence}>
           {words.silence}{" "}
           <span class="key" aria-hidden="true">
@@ -39,6 +42,7 @@ export function Frame({ held, children }: Props) {
       </header>
       <main>
         <Message held={{ page, world, show }} />
+        <Newer held={held} />
         {children}
       </main>
     </div>

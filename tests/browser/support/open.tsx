@@ -6,6 +6,7 @@ import { createFakePlayer } from "#audio/fake-player.ts";
 import { createFakeRecorder } from "#audio/fake-recorder.ts";
 import { createOutputs } from "#audio/outputs.ts";
 import type { Log } from "#core/session/log.ts";
+import { createFakeCopy } from "#offline/fake-copy.ts";
 import { createMemoryStorage } from "#storage/memory-storage.ts";
 import { createSettings } from "#storage/settings.ts";
 import { createStore } from "#storage/store.ts";
@@ -27,6 +28,7 @@ export function open({
 } = {}) {
   cleanup();
   const player = createFakePlayer();
+  const copy = createFakeCopy();
   const recorder = createFakeRecorder();
   const measurer = createFakeMeasurer();
   const fakes = { recorder, measurer, judging, reading: measuring };
@@ -38,6 +40,7 @@ export function open({
       store={createStore(() => storage)}
       settings={createSettings(() => storage, tongues)}
       outputs={outputs}
+      copy={copy}
       packing={packing}
       instruments={async () => instruments ?? fakes}
       now={() => ++time}
@@ -46,7 +49,7 @@ export function open({
     />,
   );
   const log = () => JSON.parse(storage.getItem("leftwright.log") ?? "[]") as Log;
-  return { player, recorder, measurer, storage, log };
+  return { player, copy, recorder, measurer, storage, log };
 }
 
 export const button = (name: string | RegExp) =>

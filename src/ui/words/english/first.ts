@@ -1,4 +1,5 @@
 import type { Trouble } from "#audio/world.ts";
+import type { Theme } from "#storage/settings.ts";
 import type { Notice } from "#ui/words/notice.ts";
 
 /** What went wrong with the sound, and what to do. */
@@ -37,5 +38,25 @@ export const first = {
   back: "back",
   board: "board",
   soundOut: "Sound out",
+  look: {
+    title: "Look and language",
+    themes: "The page looks",
+    theme: {
+      "as the system": "as the system",
+      dark: "dark",
+      light: "light, for daylight",
+      "red lamp": "red, for a dark stage",
+    } satisfies Record<Theme, string>,
+    language: "It speaks",
+  },
+  own: {
+    kept: "All of it is on this device: it opens without a network too.",
+    notKept: "It is not on this device yet: without a network it would not open.",
+    install: "Install it on this device",
+    byHand:
+      "To have it among your programs, look for “Install” or “Add to Home Screen” in the browser’s menu.",
+    newer: "A newer version is here.",
+    take: "Begin anew with it",
+  },
   lead: "Finds the link that is wrong between the mixer and the ears, by what the ears hear.",
 };

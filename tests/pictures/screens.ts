@@ -1,0 +1,133 @@
+import type { Page } from "playwright";
+
+/** Called wherever a screen stands that is to be looked at. */
+export type Stand = (name: string) => Promise<void>;
+
+const press = (page: Page, name: string | RegExp): Promise<void> =>
+  page
+    .getByRole("button", { name, exact: typeof name === "string" })
+    .first()
+    .click({ timeout: 8000 });
+
+/** Plays, and waits until it can be answered. */
+async function listened(page: Page): Promise<void> {
+  await press(page, "Play");
+  await page.locator("section:not(.listening) .spot").first().waitFor({ timeout: 15_000 });
+}
+
+/** The bench rig whose number hides a fault, at a seat that has it. */
+async function atBench(page: Page, number: number): Promise<void> {
+  await page.getByLabel("rig number").fill(String(number));
+  await press(page, "A rig to try without gear");
+}
+
+/** From the bench to a verdict: whoever sits there hears everything all round, and nobody may touch anything. */
+async function round(page: Page, stand: Stand, number: number): Promise<void> {
+  await atBench(page, number);
+  await page.getByRole("button", { name: /^4 guest/ }).waitFor();
+  await stand("board before");
+  await press(page, /^4 guest/);
+  await stand("play");
+  const seen = new Set<string>();
+  for (let step = 0; step < 20; step++) {
+    const kind = (await page.locator("main section").first().getAttribute("class")) ?? "";
+    if (!seen.has(kind) && kind !== "ask") await stand(kind);
+    seen.add(kind);
+    if (/verdict|healthy/.test(kind)) break;
+    await answer(page, kind, seen.has("question") ? undefined : () => stand("question"));
+    seen.add("question");
+  }
+  await press(page, "board");
+  await stand("board with trouble");
+  await press(page, "lift the curtain");
+  await stand("curtain");
+}
+
+async function answer(page: Page, kind: string, question?: () => Promise<void>): Promise<void> {
+  if (kind.startsWith("do")) return press(page, "Not possible here");
+  if (/look|twist/.test(kind)) return page.locator(".sight").first().click({ timeout: 8000 });
+  await listened(page);
+  await question?.();
+  const heard = (await page.getByRole("heading", { level: 1 }).textContent()) ?? "";
+  await press(page, "all round");
+  await page.waitForFunction(
+    (before) => document.querySelector("h1")?.textContent !== before,
+    heard,
+    { timeout: 8000 },
+  );
+  if (await page.getByRole("button", { name: "all round" }).isVisible())
+    await press(page, "all round");
+}
+
+async function handsUp(page: Page, stand: Stand): Promise<void> {
+  await press(page, "Tallow Hall story evening");
+  await press(page, "All at once, hands up");
+  await stand("hands up");
+  await press(page, "Play to all");
+  await page.getByRole("button", { name: "play again" }).waitFor({ timeout: 15_000 });
+  await stand("hands up, pointing");
+}
+
+async function complaint(page: Page, stand: Stand): Promise<void> {
+  await press(page, "One dead ear, no voice, hollow, or hum");
+  await stand("complaint");
+  await press(page, "Only one ear works");
+  await stand("complaint, further");
+}
+
+async function plan(page: Page, stand: Stand): Promise<void> {
+  await press(page, "Will it work, and which lead?");
+  await page.getByText("What is drawn gives it").waitFor({ timeout: 15_000 });
+  await stand("plan");
+  await press(page, /^main left,/);
+  await press(page, /^actively balanced/);
+  await page.getByText("Use this one").waitFor({ timeout: 15_000 });
+  await stand("plan, a lead to take");
+  await press(page, "small mixer");
+  await stand("plan, tray");
+}
+
+async function prove(page: Page, stand: Stand): Promise<void> {
+  await press(page, "Prove a lead");
+  await stand("prove, one end");
+  await press(page, /^stereo jack three/);
+  await press(page, /^two mono jacks/);
+  await stand("prove, kinds");
+  await press(page, /^insert Y lead/);
+  await stand("prove, ways");
+  await press(page, /^with a multimeter/);
+  await stand("prove, meter");
+  await press(page, /^no beep/);
+  await stand("prove, suspected");
+}
+
+/** A screen that one press of the first one leads to. */
+const one =
+  (name: string, button: string, then?: (page: Page) => Promise<void>) =>
+  async (page: Page, stand: Stand): Promise<void> => {
+    await press(page, button);
+    await page.getByRole("heading", { level: 1 }).waitFor();
+    await stand(name);
+    await then?.(page);
+    if (then) await stand(`${name}, on`);
+  };
+
+/** Every way through the built page, each from the first screen; `number` is a bench rig's whose seat 4 has lost its return. */
+export const ways = (number: number): readonly ((page: Page, stand: Stand) => Promise<void>)[] => [
+  async (page, stand) => {
+    await stand("start");
+    await press(page, /look and language/i);
+    await stand("start, look");
+  },
+  (page, stand) => round(page, stand, number),
+  handsUp,
+  complaint,
+  plan,
+  prove,
+  one("listen", "Hear what faults sound like"),
+  one("sounds", "Test sounds, to play or take away"),
+  one("sound out", "Where the sound goes"),
+  one("training", "Train your ears: name the fault"),
+  one("measure", "Measure with a sound card"),
+  one("flex", "Bend a lead and watch"),
+];
