@@ -10,19 +10,18 @@ interface Root {
   readonly theme?: string;
   readonly filter?: string;
   readonly dir?: string;
-  readonly fontSize?: string;
 }
 
 /** What is not named is as it was. */
-const root = (page: Page, { theme = "dark", filter = "", dir = "ltr", fontSize = "" }: Root) =>
+const root = (page: Page, { theme = "dark", filter = "", dir = "ltr" }: Root) =>
   page.evaluate(
     (set) => {
       const { documentElement: html } = document;
       html.dataset.theme = set.theme;
       html.dir = set.dir;
-      Object.assign(html.style, { filter: set.filter, fontSize: set.fontSize });
+      html.style.filter = set.filter;
     },
-    { theme, filter, dir, fontSize },
+    { theme, filter, dir },
   );
 
 const withRoot = (name: string, how: Root): Look => ({
@@ -58,5 +57,4 @@ export const others: readonly Look[] = [
     },
   },
   withRoot("right to left", { dir: "rtl" }),
-  withRoot("text twice as large", { fontSize: "212.5%" }),
 ];

@@ -11,8 +11,10 @@ const press = (page: Page, name: string | RegExp): Promise<void> =>
 
 /** Plays, and waits until it can be answered. */
 async function listened(page: Page): Promise<void> {
+  const hands = page.getByRole("button", { name: "Hands are off the gear" });
+  if (await hands.isVisible()) await hands.click();
   await press(page, "Play");
-  await page.locator("section:not(.listening) .spot").first().waitFor({ timeout: 15_000 });
+  await page.locator("section:not(.listening) :is(.spot, .push)").first().waitFor({ timeout: 15_000 });
 }
 
 /** The bench rig whose number hides a fault, at a seat that has it. */
@@ -48,15 +50,11 @@ async function answer(page: Page, kind: string, question?: () => Promise<void>):
   if (/look|twist/.test(kind)) return page.locator(".sight").first().click({ timeout: 8000 });
   await listened(page);
   await question?.();
-  const heard = (await page.getByRole("heading", { level: 1 }).textContent()) ?? "";
-  await press(page, "all round");
-  await page.waitForFunction(
-    (before) => document.querySelector("h1")?.textContent !== before,
-    heard,
-    { timeout: 8000 },
-  );
-  if (await page.getByRole("button", { name: "all round" }).isVisible())
-    await press(page, "all round");
+  for (const name of ["all round", "all round", "both cups", "never in the middle"]) {
+    const button = page.getByRole("button", { name, exact: true });
+    if (await button.isVisible()) await button.click();
+    await page.waitForTimeout(100); // the next question, or the next screen
+  }
 }
 
 async function handsUp(page: Page, stand: Stand): Promise<void> {

@@ -19,6 +19,8 @@ interface Size {
   readonly width: number;
   readonly height: number;
   readonly looks: readonly Look[];
+  /** The size of letters that the browser is set to, pixels. */
+  readonly letters?: number;
 }
 
 const chosen = (looks: readonly Look[]): readonly Look[] =>
@@ -28,6 +30,15 @@ const sizes: readonly Size[] = [
   { name: "1280", width: 1280, height: 800, looks: chosen([...themes, ...others]) },
   { name: "390", width: 390, height: 844, looks: chosen([...themes, ...others]) },
   { name: "320", width: 320, height: 640, looks: chosen(themes.slice(0, 1)) },
+  // As 1280 pixels are at 200 %, and with letters twice as large alone.
+  { name: "640", width: 640, height: 400, looks: chosen(themes.slice(0, 1)) },
+  {
+    name: "large letters",
+    width: 1280,
+    height: 800,
+    looks: chosen(themes.slice(0, 1)),
+    letters: 32,
+  },
 ];
 
 const faults: string[] = [];
@@ -72,9 +83,7 @@ async function walkAll(context: BrowserContext, url: string, size: Size, number:
       await shoot(page, size, name);
       last = name;
     }).catch((error: Error) =>
-      faults.push(
-        `way ${at} at ${size.name} stopped after ${last}: ${error.message.split("\n")[0]}`,
-      ),
+      faults.push(`way ${at} at ${size.name} stopped after ${last}: ${error.message}`),
     );
     await page.close();
   }
@@ -84,9 +93,11 @@ rmSync(folder, { recursive: true, force: true });
 mkdirSync(folder, { recursive: true });
 const number = numberOf("headphones 4 / body / sleeve open");
 const server = await serveFiles("dist");
-const browser = await engine.launch(await chromium());
-try {
-  for (const size of sizes.filter(({ looks }) => looks.length > 0)) {
+const launch = await chromium();
+for (const size of sizes.filter(({ looks }) => looks.length > 0)) {
+  const letters = `--blink-settings=defaultFontSize=${size.letters ?? 16}`;
+  const browser = await engine.launch({ ...launch, args: [...(launch.args ?? []), letters] });
+  try {
     const context = await browser.newContext({
       viewport: size,
       reducedMotion: "reduce",
@@ -96,10 +107,9 @@ try {
       bypassCSP: true,
     });
     await walkAll(context, server.url, size, number);
-    await context.close();
+  } finally {
+    await browser.close();
   }
-} finally {
-  await browser.close();
-  await server.stop();
 }
+await server.stop();
 console.log(faults.length === 0 ? `all screens, in ${folder}` : faults.join("\n"));

@@ -21,11 +21,12 @@ export function LookChoice({ held }: { readonly held: Held }) {
         class="look-button"
         aria-expanded={open}
         aria-controls="look-strip"
-        aria-label={words.look.title}
         title={words.look.title}
         onClick={() => setOpen(!open)}
       >
         <Swatch />
+        <span class="hidden">{words.look.title}: </span>
+        <span class="key">{held.page.settings.tongue}</span>
       </button>
       {open && <Strip held={held} />}
     </>
