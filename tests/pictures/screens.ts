@@ -14,7 +14,10 @@ async function listened(page: Page): Promise<void> {
   const hands = page.getByRole("button", { name: "Hands are off the gear" });
   if (await hands.isVisible()) await hands.click();
   await press(page, "Play");
-  await page.locator("section:not(.listening) :is(.spot, .push)").first().waitFor({ timeout: 15_000 });
+  await page
+    .locator("section:not(.listening) :is(.spot, .push)")
+    .first()
+    .waitFor({ timeout: 15_000 });
 }
 
 /** The bench rig whose number hides a fault, at a seat that has it. */
