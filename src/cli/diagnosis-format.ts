@@ -121,7 +121,9 @@ const positionResult = z
   .object({
     position: text("Its id."),
     name: text("What stands on its tape."),
-    state: z.enum(["not heard", "begun", "healthy", "wrong", "unsure"]).describe("How it stands."),
+    state: z
+      .enum(["not heard", "begun", "healthy", "wrong", "unsure", "absent"])
+      .describe("How it stands."),
     trouble: probability("How likely something that can be heard is wrong on the way to it"),
     unheard: probability(
       "How likely something is wrong there that cannot be heard, alone or since two faults cancel",

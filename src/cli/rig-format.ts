@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { type PartKind, partCatalogue } from "#core/index.ts";
+import { type PartKind, partCatalogue, wantedFeeds } from "#core/index.ts";
 
 /** A text with a description. */
 export const text = (description: string) => z.string().describe(description);
@@ -51,6 +51,10 @@ const positionFormat = z.object({
     .boolean()
     .exactOptional()
     .describe("They are worn the other way round on purpose, to see what changes."),
+  wants: z
+    .enum(wantedFeeds)
+    .exactOptional()
+    .describe("What is sent there because it is wanted so. Left out: stereo."),
 });
 
 /** A rig as drawn: the same as the core's `Rig`, as a format. */

@@ -46,7 +46,15 @@ export { type Unseen, unseenBy } from "#core/proving/unseen.ts";
 export { type Wire, type WireState, wiringOf } from "#core/proving/wiring.ts";
 export { earMatrix } from "#core/rig/ear-matrix.ts";
 export type { Move } from "#core/rig/moves.ts";
-export { build, type Connection, type Position, type Rig, type RigPart } from "#core/rig/rig.ts";
+export {
+  build,
+  type Connection,
+  type Position,
+  type Rig,
+  type RigPart,
+  type WantedFeed,
+  wantedFeeds,
+} from "#core/rig/rig.ts";
 export { type RigFault, rigFaults } from "#core/rig/rig-faults.ts";
 export { builtInRigs, fromHeadphoneSocket, fromMainPair, straightIn } from "#core/rig/rigs.ts";
 export { type Derived, derive } from "#core/session/derive.ts";

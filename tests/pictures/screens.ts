@@ -1,4 +1,5 @@
 import type { Page } from "playwright";
+import { first } from "#ui/words/english/first.ts";
 
 /** Called wherever a screen stands that is to be looked at. */
 export type Stand = (name: string) => Promise<void>;
@@ -22,8 +23,8 @@ async function listened(page: Page): Promise<void> {
 
 /** The bench rig whose number hides a fault, at a seat that has it. */
 async function atBench(page: Page, number: number): Promise<void> {
-  await page.getByLabel("rig number").fill(String(number));
-  await press(page, "A rig to try without gear");
+  await page.getByLabel(first.start.number).fill(String(number));
+  await press(page, first.start.bench);
 }
 
 /** From the bench to a verdict: whoever sits there hears everything all round, and nobody may touch anything. */
@@ -42,7 +43,7 @@ async function round(page: Page, stand: Stand, number: number): Promise<void> {
     await answer(page, kind, seen.has("question") ? undefined : () => stand("question"));
     seen.add("question");
   }
-  await press(page, "board");
+  await press(page, first.board);
   await stand("board with trouble");
   await press(page, "lift the curtain");
   await stand("curtain");
@@ -70,14 +71,14 @@ async function handsUp(page: Page, stand: Stand): Promise<void> {
 }
 
 async function complaint(page: Page, stand: Stand): Promise<void> {
-  await press(page, "One dead ear, no voice, hollow, or hum");
+  await press(page, first.start.wrong);
   await stand("complaint");
   await press(page, "Only one ear works");
   await stand("complaint, further");
 }
 
 async function plan(page: Page, stand: Stand): Promise<void> {
-  await press(page, "Will it work, and which lead?");
+  await press(page, first.start.plan);
   await page.getByText("What is drawn gives it").waitFor({ timeout: 15_000 });
   await stand("plan");
   await press(page, /^main left,/);
@@ -89,7 +90,7 @@ async function plan(page: Page, stand: Stand): Promise<void> {
 }
 
 async function prove(page: Page, stand: Stand): Promise<void> {
-  await press(page, "Prove a lead");
+  await press(page, first.start.prove);
   await stand("prove, one end");
   await press(page, /^stereo jack three/);
   await press(page, /^two mono jacks/);
@@ -125,10 +126,10 @@ export const ways = (number: number): readonly ((page: Page, stand: Stand) => Pr
   complaint,
   plan,
   prove,
-  one("listen", "Hear what faults sound like"),
-  one("sounds", "Test sounds, to play or take away"),
-  one("sound out", "Where the sound goes"),
-  one("training", "Train your ears: name the fault"),
-  one("measure", "Measure with a sound card"),
-  one("flex", "Bend a lead and watch"),
+  one("listen", first.start.hear),
+  one("sounds", first.start.sounds),
+  one("sound out", first.start.soundOut),
+  one("training", first.start.train),
+  one("measure", first.start.measure),
+  one("flex", first.start.flex),
 ];

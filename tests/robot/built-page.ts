@@ -10,15 +10,15 @@ export interface BuiltPage {
   readonly close: () => Promise<void>;
 }
 
-/** Serves `dist` and starts a browser. Throws where nothing was built. */
-export async function openBuiltPage(): Promise<BuiltPage> {
+/** Serves `dist` at a port and starts a browser. Throws where nothing was built. */
+export async function openBuiltPage(port = 4400): Promise<BuiltPage> {
   if (!existsSync("dist/index.html"))
     throw new Error("there is no dist: run `npx vite build` first");
   const server = await preview({
     configFile: false,
     root: "src",
     build: { outDir: "../dist" },
-    preview: { host: "127.0.0.1", port: 4400 },
+    preview: { host: "127.0.0.1", port },
     logLevel: "error",
   });
   const [url] = server.resolvedUrls?.local ?? [];

@@ -43,7 +43,7 @@ const most = 45;
 /** Plays one rig to its end. */
 export async function walk(page: Page, person: Walk): Promise<Walked> {
   await begin(page, person);
-  return toTheEnd(page, person);
+  return goOn(page, person);
 }
 
 /** From a verdict: does what it says, and goes on to the next end. Says how loud the page plays afterwards, as an amplitude. */
@@ -51,10 +51,11 @@ export async function mend(page: Page, person: Walk): Promise<Walked & { normal:
   await press(page, "Done, check again");
   await page.locator(".ask").waitFor();
   const normal = await normalOf(page);
-  return { ...(await toTheEnd(page, person)), normal };
+  return { ...(await goOn(page, person)), normal };
 }
 
-async function toTheEnd(page: Page, person: Walk): Promise<Walked> {
+/** From whatever the page asks now to the next end. */
+export async function goOn(page: Page, person: Walk): Promise<Walked> {
   const did = { answer: 0, move: 0, press: 0 };
   for (let steps = 0; steps < most; steps++) {
     await settled(page);
@@ -70,7 +71,8 @@ type Did = Readonly<Record<"answer" | "move" | "press", number>>;
 const counts = ({ answer, move }: Did) => ({ checks: answer, moves: move });
 
 async function ended(page: Page, person: Walk, did: Did): Promise<Walked> {
-  const end = (await page.locator(".verdict").isVisible()) ? "verdict" : "healthy";
+  const wrong = page.locator(".verdict, .proved .tape.yellow").first();
+  const end = (await wrong.isVisible()) ? "verdict" : "healthy";
   const last = await lastScreen(page);
   const cured = end === "healthy" && did.move > 0 && (await isGone(page, person));
   return { ...last, ...counts(did), cured, end };
@@ -110,7 +112,10 @@ const shown = (page: Page, name: string): Promise<boolean> =>
 
 /** Waits until the screen asks for something. */
 const settled = (page: Page): Promise<void> =>
-  page.locator(".verdict, .healthy, .look, .ask, .do").first().waitFor({ timeout: 15_000 });
+  page
+    .locator(".verdict, .healthy, .proved, .look, .ask, .do")
+    .first()
+    .waitFor({ timeout: 15_000 });
 
 async function lastScreen(page: Page): Promise<{ heading: string; text: string }> {
   return {
@@ -121,7 +126,7 @@ async function lastScreen(page: Page): Promise<{ heading: string; text: string }
 
 /** Does what the screen asks for; says what that was. */
 async function step(page: Page, person: Walk): Promise<keyof Did | "end"> {
-  if (await page.locator(".healthy").isVisible()) return "end";
+  if (await page.locator(".healthy, .proved").first().isVisible()) return "end";
   if (await page.locator(".verdict").isVisible())
     return (await goesOn(page, person)) ? "move" : "end";
   const { spoilt = (recording: Recording) => recording, mirrors = () => false } = person;

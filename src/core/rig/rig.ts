@@ -24,6 +24,10 @@ export interface Connection {
   readonly sure?: boolean;
 }
 
+/** What somebody may want in place of stereo: both sides in both ears, or all of it in one ear. */
+export const wantedFeeds = ["mono", "left ear", "right ear"] as const;
+export type WantedFeed = (typeof wantedFeeds)[number];
+
 /** A place where somebody listens, or where an instrument stands. */
 export interface Position {
   readonly id: string;
@@ -32,6 +36,8 @@ export interface Position {
   readonly wears: string;
   /** They are worn the other way round on purpose, to see what changes. */
   readonly turned?: boolean;
+  /** What is sent there, by whoever sends it, because it is wanted so; left out, stereo. */
+  readonly wants?: WantedFeed;
 }
 
 /** A rig as drawn: parts and which end is in which socket. Plain data, as it stands in the log. */

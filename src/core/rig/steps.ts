@@ -6,7 +6,7 @@ import { person } from "./person-step.ts";
 import { isFed, reachInto } from "./reach.ts";
 import { type BuiltRig, instrumentAt, listenerOf, operatorId, wornAt } from "./rig.ts";
 import type { RigFault } from "./rig-faults.ts";
-import { wanted } from "./wanted-step.ts";
+import { sentAs, wanted } from "./wanted-step.ts";
 
 /** One step on the way from the programme to an ear: a circuit, a box's inside, or a person. */
 export interface Step {
@@ -34,5 +34,7 @@ export function stepsTo(rig: BuiltRig, position: string): readonly Step[] {
     part = reachInto(rig, part).from;
     steps.push(inside(rig, part));
   }
+  const wants = rig.positions.find(({ id }) => id === position)?.wants;
+  if (wants !== undefined) steps.push(sentAs(wants));
   return [...steps, wanted(rig), person(rig, operatorId)].reverse();
 }

@@ -6,10 +6,10 @@ import { evidenceOf } from "#core/diagnosis/gathering.ts";
 import { type Group, groupsOf } from "#core/diagnosis/groups.ts";
 import { type Model, modelOf } from "#core/diagnosis/model.ts";
 import type { Rig } from "#core/rig/rig.ts";
-import { holding, type Log } from "./log.ts";
+import { absentIn, holding, type Log } from "./log.ts";
 
 /** How a position stands on the board. */
-export type State = "not heard" | "begun" | "healthy" | "wrong" | "unsure";
+export type State = "not heard" | "begun" | "healthy" | "wrong" | "unsure" | "absent";
 
 /** Everything that follows from a log. */
 export interface Derived {
@@ -65,12 +65,17 @@ function deriveFrom(rig: Rig, entries: Log): Derived {
     return found;
   };
   const heardAt = (position: string) => evidence.heard.some((one) => one.position === position);
+  const absent = absentIn(entries);
   const state = (position: string): State => {
-    if (!heardAt(position)) return "not heard";
-    const { advice } = standing(position);
-    if (advice.advice === "healthy") return "healthy";
-    if (advice.advice === "verdict") return advice.sure ? "wrong" : "unsure";
-    return "begun";
+    if (absent.has(position)) return "absent";
+    return heardAt(position) ? stateAt(standing(position)) : "not heard";
   };
   return { rig, model, groups, happenings, evidence, beliefs, standing, state };
+}
+
+/** How a position that was heard stands. */
+function stateAt({ advice }: Standing): State {
+  if (advice.advice === "healthy") return "healthy";
+  if (advice.advice === "verdict") return advice.sure ? "wrong" : "unsure";
+  return "begun";
 }

@@ -36,6 +36,7 @@ export function* whereNext(derived: Derived): Generator<void, Where, void> {
   const trunk = new Set(positions.length > 1 ? faults : []);
   for (const position of positions) {
     const state = derived.state(position);
+    if (state === "absent") continue;
     const standing = state === "not heard" ? undefined : derived.standing(position);
     const [fault] = standing?.leading?.group.faults ?? [];
     const wrong = state === "wrong" || state === "unsure";

@@ -53,6 +53,7 @@ const stateWords: Readonly<Record<State, string>> = {
   healthy: "healthy",
   wrong: "something is wrong",
   unsure: "not sure",
+  absent: "nobody here",
 };
 
 /** What is wrong on the trunk, drawn once however many positions hear it: the plainest of what they hear. */

@@ -1,115 +1,120 @@
+import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import { builtInRigs, straightIn } from "#core/rig/rigs.ts";
 import { lastToTake } from "#core/session/log.ts";
-import { StartPicture } from "#ui/parts/start-picture.tsx";
+import { EveryonePicture, LeadPicture, WrongPicture } from "#ui/parts/job-pictures.tsx";
+import { useFirstWords } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
 import { goingOn, rigIn } from "./page.ts";
 import type { Held } from "./use-page.ts";
 
-/** The first screen: what this is, and a rig to try. */
-export function Start({ held }: { readonly held: Held }) {
+interface Props {
+  readonly held: Held;
+}
+
+/** The first screen: what this is, three jobs, a rig to try, and the last session to go on with. */
+export function Start({ held }: Props) {
+  const { start } = useFirstWords();
   return (
     <div class="start">
       <Heading>Leftwright</Heading>
-      <p class="lead">
-        Finds the link that is wrong between the mixer and the ears, by what the ears hear.
-      </p>
-      <Bench held={held} />
+      <p class="lead">{start.lead}</p>
       <GoOn held={held} />
-      <section class="before">
-        <h2>Somebody complains</h2>
-        <button
-          type="button"
-          class="tape"
-          onClick={() => held.show({ screen: "complaint", told: {} })}
-        >
-          One dead ear, no voice, hollow, or hum
-        </button>
-      </section>
-      <section class="before">
-        <h2>On the bench</h2>
-        <button type="button" class="tape" onClick={() => held.show({ screen: "prove", lead: {} })}>
-          Prove a lead
-        </button>
-      </section>
-      <section class="before">
-        <h2>Before anything is plugged in</h2>
-        <button type="button" class="tape" onClick={() => held.show({ screen: "plan" })}>
-          Will it work, and which lead?
-        </button>
-        <button
-          type="button"
-          class="tape"
-          onClick={() => held.show({ screen: "listen", rig: builtInRigs[0] ?? straightIn })}
-        >
-          Hear what faults sound like
-        </button>
-        <button type="button" class="tape" onClick={() => held.show({ screen: "sounds" })}>
-          Test sounds, to play or take away
-        </button>
-        <button
-          type="button"
-          class="tape"
-          onClick={() => held.show({ screen: "sound out", from: { screen: "start" } })}
-        >
-          Where the sound goes
-        </button>
-        <button type="button" class="tape" onClick={() => train(held)}>
-          Train your ears: name the fault
-        </button>
-      </section>
-      <section class="before">
-        <h2>Measured instead of heard</h2>
-        <button type="button" class="tape" onClick={() => held.show({ screen: "measure" })}>
-          Measure with a sound card
-        </button>
-        <button type="button" class="tape" onClick={() => held.show({ screen: "flex" })}>
-          Bend a lead and watch
-        </button>
-      </section>
-      <section class="rigs">
-        <h2>With the gear you have</h2>
-        <ul>
-          {builtInRigs.map((rig) => (
-            <li key={rig.name}>
-              <button type="button" class="tape" onClick={() => held.begin(rig)}>
-                {rig.name}
-              </button>
-            </li>
-          ))}
-        </ul>
-      </section>
+      <Everyone held={held} />
+      <Job
+        picture={<WrongPicture />}
+        tape={
+          <button
+            type="button"
+            class="tape large"
+            onClick={() => held.show({ screen: "complaint", told: {} })}
+          >
+            {start.wrong}
+          </button>
+        }
+      >
+        <p>{start.wrongMore}</p>
+      </Job>
+      <Job
+        picture={<LeadPicture />}
+        tape={
+          <button
+            type="button"
+            class="tape large"
+            onClick={() => held.show({ screen: "prove", lead: {} })}
+          >
+            {start.prove}
+          </button>
+        }
+      >
+        <p>{start.proveMore}</p>
+      </Job>
+      <Bench held={held} />
+      <Besides held={held} />
     </div>
   );
 }
 
-/** The round that was left, else a new one. */
-function train({ page, edges, change, show }: Held): void {
-  const training = page.training ?? { seed: edges.chance(), answered: [] };
-  change((one) => ({ ...one, training }));
-  show({ screen: "training" });
+interface JobProps {
+  readonly picture: ComponentChildren;
+  readonly tape: ComponentChildren;
+  readonly children: ComponentChildren;
 }
 
-/** The main offer: a strip of tape over two lanes that go in straight and come out otherwise. */
-function Bench({ held: { bench } }: { readonly held: Held }) {
+/** One job: a strip of tape over the lanes that show it. */
+const Job = ({ picture, tape, children }: JobProps) => (
+  <section class="job">
+    <div class="over">{tape}</div>
+    {picture}
+    {children}
+  </section>
+);
+
+/** Every pair of headphones, at a rig that is most like theirs. */
+function Everyone({ held }: Props) {
+  const { start } = useFirstWords();
+  return (
+    <>
+      <Job picture={<EveryonePicture />} tape={<h2 class="tape large">{start.everyone}</h2>}>
+        <p id="most-like">{start.everyoneMore}</p>
+      </Job>
+      <ul class="rigs" aria-labelledby="most-like">
+        {builtInRigs.map((rig) => (
+          <li key={rig.name}>
+            <button type="button" class="tape" onClick={() => held.begin(rig)}>
+              {rig.name}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+/** A rig without gear, by its number or by chance. */
+function Bench({ held: { bench } }: Props) {
+  const { start } = useFirstWords();
   const [number, setNumber] = useState("");
   const chosen = number === "" ? undefined : Number(number);
-  const begin = () => bench(chosen);
   return (
     <section class="offer">
-      <StartPicture />
-      <button type="button" class="tape yellow over" aria-describedby="offer" onClick={begin}>
-        A rig to try without gear
+      <button
+        type="button"
+        class="tape yellow"
+        aria-describedby="offer"
+        onClick={() => bench(chosen)}
+      >
+        {start.bench}
       </button>
-      <p id="offer">Something in it is wrong. Good headphones and two minutes.</p>
+      <p id="offer">{start.benchMore}</p>
       <label class="number">
-        rig number
+        {start.number}
         <input
           type="number"
           inputMode="numeric"
           min="0"
           step="1"
-          placeholder="by chance"
+          placeholder={start.byChance}
           value={number}
           onInput={({ currentTarget }) =>
             setNumber(currentTarget.value.replace(/\D/g, "").slice(0, 9))
@@ -120,18 +125,54 @@ function Bench({ held: { bench } }: { readonly held: Held }) {
   );
 }
 
-function GoOn({ held: { page, show } }: { readonly held: Held }) {
+/** What is less than a whole job. */
+function Besides({ held }: Props) {
+  const { start } = useFirstWords();
+  const { show } = held;
+  const others: readonly (readonly [string, () => void])[] = [
+    [start.plan, () => show({ screen: "plan" })],
+    [start.hear, () => show({ screen: "listen", rig: builtInRigs[0] ?? straightIn })],
+    [start.train, () => train(held)],
+    [start.measure, () => show({ screen: "measure" })],
+    [start.flex, () => show({ screen: "flex" })],
+    [start.sounds, () => show({ screen: "sounds" })],
+    [start.soundOut, () => show({ screen: "sound out", from: { screen: "start" } })],
+  ];
+  return (
+    <section class="besides">
+      <h2>{start.besides}</h2>
+      <ul>
+        {others.map(([words, go]) => (
+          <li key={words}>
+            <button type="button" class="quiet" onClick={go}>
+              {words}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** The round that was left, else a new one. */
+function train({ page, edges, change, show }: Held): void {
+  const training = page.training ?? { seed: edges.chance(), answered: [] };
+  change((one) => ({ ...one, training }));
+  show({ screen: "training" });
+}
+
+function GoOn({ held: { page, show } }: Props) {
+  const { start } = useFirstWords();
   const rig = rigIn(page.log);
   if (rig === undefined) return null;
   return (
     <section class="go-on">
-      <h2>Where you were</h2>
-      <button type="button" class="tape" onClick={() => show(goingOn(rig))}>
-        Go on with the last session
+      <button type="button" class="tape yellow" onClick={() => show(goingOn(rig))}>
+        {start.goOn}
       </button>
       <p>
-        {page.seed === undefined ? rig.name : "the rig without gear"}
-        {lastToTake(page.log) === undefined ? ", nothing heard yet" : ""}
+        {page.seed === undefined ? rig.name : start.noGear}
+        {lastToTake(page.log) === undefined ? `, ${start.nothingHeard}` : ""}
       </p>
     </section>
   );

@@ -8,7 +8,9 @@ import { unsureWords } from "#core/report/reason-words.ts";
 import { build, clientId } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { english } from "#core/words/english.ts";
+import { MendPicture } from "#ui/parts/mend-picture.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
+import { useWide } from "#ui/parts/use-wide.ts";
 import { Ordered } from "./complaint-meant.tsx";
 import { Heading } from "./frame.tsx";
 import { useHandOn } from "./hands.ts";
@@ -72,10 +74,18 @@ type MoveProps = AtPosition & { readonly fault: RigFault; readonly verdict: Said
 /** One move, begun by volume down, and what to say when it is done. */
 function NextMove({ held: { enter, show }, ready, fault, verdict: { mend } }: MoveProps) {
   const { model } = ready.derived;
+  const wide = useWide(42);
   if (fault.part === clientId) return <Ordered show={show} rig={model.rig} fault={fault} />;
   return (
     <div class="next-move">
       <p class="dim">Muted now, for hands on the gear</p>
+      <MendPicture
+        rig={model.rig}
+        fault={fault}
+        place={mend && "place" in mend.move ? mend.move.place : undefined}
+        wide={wide}
+        label={faultWords(model, fault)}
+      />
       <p class="move">
         {english.volumeFirst}. {sentence(mendWords(model, mend?.move, fault))}
       </p>

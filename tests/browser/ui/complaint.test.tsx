@@ -11,7 +11,7 @@ import { button, heading, keys, open, press } from "../support/open.tsx";
 
 afterEach(cleanup);
 
-const wayIn = "One dead ear, no voice, hollow, or hum";
+const wayIn = "Something sounds wrong";
 const focused = () => document.activeElement?.textContent?.trim() ?? "";
 const note = () => document.querySelector(".me-or-gear")?.textContent;
 
