@@ -1,5 +1,6 @@
 import type { Audition, Version } from "#core/hearing/audition.ts";
 import type { Prompt } from "#core/prompts/prompt.ts";
+import type { SpokenTag } from "#core/prompts/speaking.ts";
 import type { SignalName } from "#core/signals/catalogue.ts";
 import type { Decibels } from "#core/units/units.ts";
 import type { Ending, Player } from "./player.ts";
@@ -30,6 +31,8 @@ type Call =
 /** A player that makes no sound and keeps what it was asked. */
 export interface FakePlayer extends Player {
   readonly calls: readonly Call[];
+  /** In which language it would speak. */
+  readonly spokenIn: () => SpokenTag;
   /** Lets something happen in the world of sound. */
   readonly change: (part: Partial<World>) => void;
   /** How every play ends from now on. */
@@ -88,6 +91,7 @@ export function createFakePlayer(): FakePlayer {
       calls.push({ asked: "play", name, seed, how });
       return start(how.loop ?? false);
     },
+    ...tongue(),
     speak: (prompts, how = {}) => {
       calls.push({ asked: "speak", prompts, how });
       return start(false);
@@ -107,6 +111,17 @@ export function createFakePlayer(): FakePlayer {
     handOff: note("handOff"),
     world: world.now,
     subscribe: world.subscribe,
+  };
+}
+
+/** In which language it would speak. */
+function tongue() {
+  let spoken: SpokenTag = "en";
+  return {
+    spokenIn: () => spoken,
+    speakIn: (tag: SpokenTag) => {
+      spoken = tag;
+    },
   };
 }
 

@@ -1,5 +1,6 @@
 import type { Audition, Version } from "#core/hearing/audition.ts";
 import type { Prompt } from "#core/prompts/prompt.ts";
+import type { SpokenTag } from "#core/prompts/speaking.ts";
 import type { SignalName } from "#core/signals/catalogue.ts";
 import type { Decibels, Hertz } from "#core/units/units.ts";
 import type { AuditionHow, PlayHow } from "./programme.ts";
@@ -24,6 +25,8 @@ export interface Player {
    * `handOff`, and the level is back at the start.
    */
   readonly play: (name: SignalName, seed: number, how?: PlayHow) => Promise<Ending>;
+  /** In which language it speaks from now on; English until it is told. */
+  readonly speakIn: (tag: SpokenTag) => void;
   /** Says something to whoever listens, one prompt after the other. Else as `play`. */
   readonly speak: (prompts: readonly Prompt[], how?: SpeakHow) => Promise<Ending>;
   /**

@@ -2,6 +2,7 @@ import type { IAudioContext } from "standardized-audio-context";
 import { joined } from "#core/prompts/joined.ts";
 import { gapsOf, type Prompt, wordsOf } from "#core/prompts/prompt.ts";
 import { type Route as Ears, routed } from "#core/prompts/routed.ts";
+import { type SpokenTag, speaking } from "#core/prompts/speaking.ts";
 import type { PromptWord } from "#core/prompts/words.ts";
 import { admit } from "#core/signals/admit.ts";
 import type { EarMatrix } from "./ear-matrix.ts";
@@ -16,18 +17,20 @@ export interface SpeakHow {
   readonly through?: EarMatrix | undefined;
 }
 
-/** Fetches the file of a word. Rejects where it cannot be had. */
-export type FetchWord = (word: PromptWord) => Promise<ArrayBuffer>;
+/** Fetches the file of a word in a language. Rejects where it cannot be had. */
+export type FetchWord = (word: PromptWord, tag: SpokenTag) => Promise<ArrayBuffer>;
 
 /** The files that are shipped with the page. */
-export const shippedWords: FetchWord = async (word) => {
-  const answer = await fetch(`prompts/en/${word}.wav`);
-  if (!answer.ok) throw new Error(`no file for the word ${word}: ${answer.status}`);
+export const shippedWords: FetchWord = async (word, tag) => {
+  const answer = await fetch(`prompts/${tag}/${word}.wav`);
+  if (!answer.ok) throw new Error(`no file for the word ${word} in ${tag}: ${answer.status}`);
   return answer.arrayBuffer();
 };
 
 /** Prompts as samples; each word is fetched and decoded once for a rate. */
 export class Speech {
+  /** The language it speaks from now on. */
+  tag: SpokenTag = "en";
   readonly #fetch: FetchWord;
   readonly #words = new Map<string, Promise<Float32Array>>();
 
@@ -41,7 +44,7 @@ export class Speech {
     context: IAudioContext,
     { to = "either ear", through }: SpeakHow,
   ): Promise<Programme | "not loaded" | "refused"> {
-    const words = prompts.flatMap(wordsOf);
+    const words = prompts.flatMap((prompt) => wordsOf(speaking[this.tag], prompt));
     const pieces = await Promise.all(words.map((word) => this.#piece(word, context))).catch(
       () => undefined,
     );
@@ -54,7 +57,7 @@ export class Speech {
   }
 
   #piece(word: PromptWord, context: IAudioContext): Promise<Float32Array> {
-    const key = `${word} ${context.sampleRate}`;
+    const key = `${this.tag} ${word} ${context.sampleRate}`;
     const piece = this.#words.get(key) ?? this.#decoded(word, context);
     this.#words.set(key, piece);
     // One that did not come is asked for again.
@@ -63,7 +66,7 @@ export class Speech {
   }
 
   async #decoded(word: PromptWord, context: IAudioContext): Promise<Float32Array> {
-    const buffer = await context.decodeAudioData(await this.#fetch(word));
+    const buffer = await context.decodeAudioData(await this.#fetch(word, this.tag));
     return buffer.getChannelData(0);
   }
 }

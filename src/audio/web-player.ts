@@ -1,5 +1,6 @@
 import type { Audition, Version } from "#core/hearing/audition.ts";
 import type { Prompt } from "#core/prompts/prompt.ts";
+import type { SpokenTag } from "#core/prompts/speaking.ts";
 import { levelStep } from "#core/signals/caps.ts";
 import type { SignalName } from "#core/signals/catalogue.ts";
 import type { Decibels, Hertz, Seconds } from "#core/units/units.ts";
@@ -64,6 +65,10 @@ class WebPlayer implements Player {
 
   readonly play = (name: SignalName, seed: number, how: PlayHow = {}): Promise<Ending> =>
     this.#press(({ sampleRate }) => ofSignal(name, seed, sampleRate, how, this.#prepared));
+
+  readonly speakIn = (tag: SpokenTag) => {
+    this.#speech.tag = tag;
+  };
 
   readonly speak = (prompts: readonly Prompt[], how: SpeakHow = {}): Promise<Ending> =>
     this.#press((context) => this.#speech.said(prompts, context, how));

@@ -42,7 +42,7 @@ function silentOn({ model, groups }: Derived, position: string): string[] {
   const way = model.wayTo(position);
   const words = groups
     .filter(({ inaudible, branch }) => inaudible && way.includes(branch))
-    .flatMap(({ faults }) => faults.map((fault) => faultWords(model, fault)));
+    .flatMap(({ faults }) => faults.map((fault) => faultWords(english, model, fault)));
   return [...new Set(words)];
 }
 

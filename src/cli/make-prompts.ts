@@ -1,12 +1,13 @@
 /** The command: speaks every prompt anew into `public/prompts`, one folder a language, and removes what was there. */
 import { mkdirSync, rmSync, writeFileSync } from "node:fs";
+import { type SpokenTag, spokenTags } from "#core/prompts/speaking.ts";
 import { type Printed, print } from "./print.ts";
 import { printable } from "./problem.ts";
-import { NotMade, promptFiles, type Spoken, spoken } from "./prompt-files.ts";
+import { NotMade, promptFiles } from "./prompt-files.ts";
 
-const folderOf = (language: Spoken): string => `public/prompts/${language}`;
+const folderOf = (language: SpokenTag): string => `public/prompts/${language}`;
 
-function write(language: Spoken): string {
+function write(language: SpokenTag): string {
   const files = promptFiles(language);
   rmSync(folderOf(language), { recursive: true, force: true });
   mkdirSync(folderOf(language), { recursive: true });
@@ -17,7 +18,7 @@ function write(language: Spoken): string {
 
 await print((): Printed => {
   try {
-    return { code: 0, out: spoken.map(write).join(""), err: "" };
+    return { code: 0, out: spokenTags.map(write).join(""), err: "" };
   } catch (error) {
     if (!(error instanceof NotMade)) throw error;
     return { code: 2, out: "", err: `${printable(error.message)}\n` };

@@ -1,6 +1,7 @@
 import type { Entry, Estimate, Gain, Input, ReturnMeasurement } from "#core/measurement/return.ts";
 import type { Decibels } from "#core/units/units.ts";
-import { refusalText } from "#core/words/english-measuring.ts";
+import { english } from "#core/words/english.ts";
+import { refusalText } from "#core/words/refusal-text.ts";
 import type { Analysed, Playing } from "#recording/analyse.ts";
 import { foundText, oddityWords } from "#recording/english.ts";
 import {
@@ -53,7 +54,7 @@ function playingResult({ from, to, channels, measured }: Playing): PlayingResult
     refused: measured.refused,
     ...given("measured", measured.measured),
     ...given("bound", measured.bound),
-    words: refusalText(measured),
+    words: refusalText(english, measured),
   };
 }
 

@@ -14,7 +14,7 @@ export function nextResult({ model }: Derived, standing: Standing): NextResult {
       return { next: "nothing", words: "Healthy: nothing found by these checks." };
     case "ask": {
       const { asked, seconds } = advice.option;
-      return { next: "check", asked, words: sentence(askedWords(model, asked)), seconds };
+      return { next: "check", asked, words: sentence(askedWords(english, model, asked)), seconds };
     }
     case "do": {
       const { move, cures, seconds } = advice;
@@ -22,15 +22,16 @@ export function nextResult({ model }: Derived, standing: Standing): NextResult {
         next: "action",
         move: plain(move),
         cures,
-        words: toDo(doText(model, move)),
+        words: toDo(doText(english, model, move)),
         seconds,
       };
     }
     case "verdict": {
       const { sure, fits, mend } = advice;
       const [fault] = leading?.group.faults ?? [];
-      const unsure = sure ? [] : [`Not sure. ${unsureWords(advice, choice)}`];
-      const repair = fault === undefined ? [] : [toDo(mendWords(model, mend?.move, fault))];
+      const unsure = sure ? [] : [`Not sure. ${unsureWords(english, advice, choice)}`];
+      const repair =
+        fault === undefined ? [] : [toDo(mendWords(english, model, mend?.move, fault))];
       return {
         next: "verdict",
         sure,
@@ -63,4 +64,4 @@ export const weighedResult = (
 });
 
 const doingWords = (model: Derived["model"], doing: Doing): string =>
-  doing.do === "ask" ? askedWords(model, doing.asked) : doText(model, doing.move);
+  doing.do === "ask" ? askedWords(english, model, doing.asked) : doText(english, model, doing.move);

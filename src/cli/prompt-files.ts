@@ -2,10 +2,13 @@ import { spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { opens, type PromptWord, promptWords } from "#core/prompts/words.ts";
+import { type SpokenTag, speaking } from "#core/prompts/speaking.ts";
+import { opens, type PromptWord } from "#core/prompts/words.ts";
 import { fromDecibels, toDecibels } from "#core/units/decibels.ts";
 import type { DecibelsFullScale, Hertz, Seconds } from "#core/units/units.ts";
-import { prompts } from "#core/words/english-prompts.ts";
+import { prompts as english } from "#core/words/english-prompts.ts";
+import { prompts as german } from "#core/words/german-prompts.ts";
+import type { Language } from "#core/words/language.ts";
 
 /** Of every file. What `espeak-ng` says has less than a hundredth of its power above half of this. */
 const rate: Hertz = 16_000;
@@ -16,10 +19,16 @@ const margin: Seconds = 0.01;
 /** What stays so far below a word's peak, at its ends, is not part of it. */
 const faint = fromDecibels(-46);
 
-/** Another language is a line here. `espeak-ng` speaks clearest in the first English voice: most power from 1 to 4 kHz. */
-const languages = { en: { voice: "en-gb", texts: prompts } } as const;
-export type Spoken = keyof typeof languages;
-export const spoken = Object.keys(languages) as readonly Spoken[];
+/**
+ * Another language is a line here. `espeak-ng` speaks clearest in the first English voice: most power from 1 to 4 kHz; of the German
+ * ones this variant has the lowest peaks.
+ */
+const languages: Readonly<
+  Record<SpokenTag, { readonly voice: string; readonly texts: Language["prompts"] }>
+> = {
+  en: { voice: "en-gb", texts: english },
+  de: { voice: "de+m7", texts: german },
+};
 
 /**
  * What `espeak-ng` calls words a minute, for a word alone, which it draws out, and for a sentence. What comes of it is
@@ -54,12 +63,13 @@ function run(program: string, args: readonly string[], input?: Uint8Array): Buff
 }
 
 /** The file of one word in a language: WAV, mono, 16 bit, 16 kHz. The same versions of the programs give the same bytes. */
-export function promptFile(language: Spoken, word: PromptWord): Uint8Array {
+export function promptFile(language: SpokenTag, word: PromptWord): Uint8Array {
   const folder = mkdtempSync(join(tmpdir(), "prompt-"));
   try {
     const [said, made] = [join(folder, "said.wav"), join(folder, "made.wav")];
     const { voice, texts } = languages[language];
     const text = texts[word];
+    if (text === undefined) throw new NotMade(`${word} is not said in ${language}`);
     const speed = text.includes(" ") ? speeds.sentence : speeds.word;
     const how = ["-v", voice, "-s", `${speed}`, "-p", `${pitch}`, "-w", said];
     run("espeak-ng", [...how, "--", opens(word) ? `${text},` : text]);
@@ -75,8 +85,8 @@ export function promptFile(language: Spoken, word: PromptWord): Uint8Array {
 }
 
 /** Every word of a language with its file. */
-export const promptFiles = (language: Spoken): readonly (readonly [PromptWord, Uint8Array])[] =>
-  promptWords.map((word) => [word, promptFile(language, word)]);
+export const promptFiles = (language: SpokenTag): readonly (readonly [PromptWord, Uint8Array])[] =>
+  speaking[language].words.map((word) => [word, promptFile(language, word)]);
 
 /** Where the word is among the samples, margins included, and how many decibels bring it to the level. */
 function stretchOf(bytes: Buffer) {

@@ -35,7 +35,7 @@ export function suspectResult(
       id: fault.id,
       part: fault.part,
       place: fault.place,
-      words: faultWords(model, fault),
+      words: faultWords(english, model, fault),
       mend: mendText(english, model.rig, fault),
       seconds: fault.repair,
       probability: shown(chanceOf(beliefs, fault)),
@@ -49,9 +49,9 @@ export function suspectResult(
 
 const apartResult = (model: Model, turn: Turning) => ({
   asked: turn.asked,
-  words: askedWords(model, turn.asked),
+  words: askedWords(english, model, turn.asked),
   instead: turn.instead.map(({ answer }) => answer),
-  answers: [...insteadWords(model, turn)],
+  answers: [...insteadWords(english, model, turn)],
 });
 
 /** The id of the group that some faults are of, in the rig as drawn. */
@@ -79,7 +79,7 @@ const chanceOf = ({ era, sets }: Beliefs, fault: RigFault): number =>
 type ReasonResult = SuspectResult["explanation"][number];
 
 function reasonResult({ model }: Derived, reason: Reason): ReasonResult {
-  const words = reasonWords(model, reason);
+  const words = reasonWords(english, model, reason);
   return {
     asked: reason.asked,
     answers: reason.answers.map(({ question, predicted, given, likelihood }, at) => ({

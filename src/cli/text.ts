@@ -1,3 +1,4 @@
+import { english } from "#core/index.ts";
 import { inHundred, sentence } from "#core/report/phrases.ts";
 import type {
   Diagnosis,
@@ -32,7 +33,7 @@ const positionLines = ({
   weighed,
   notTested,
 }: PositionResult): readonly string[] => [
-  `${name}: ${state}; trouble: ${inHundred(trouble)}`,
+  `${name}: ${state}; trouble: ${inHundred(english, trouble)}`,
   `  Next: ${next.words}${"seconds" in next ? ` (${Math.round(next.seconds)} s)` : ""}`,
   ...(weighed === undefined
     ? []
@@ -56,7 +57,7 @@ const suspectLines = ({
   const [first, ...others] = faults;
   if (first === undefined) return [];
   return [
-    item(`${inHundred(probability)}: ${first.words}`),
+    item(`${inHundred(english, probability)}: ${first.words}`),
     ...others.map(({ words }) => `      or ${words}`),
     ...explanation.flatMap(({ answers }) => answers.map(({ words }) => `      ${words}`)),
     ...(apart === undefined

@@ -1,8 +1,6 @@
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { afterAll, describe, expect, test } from "vitest";
+import { readdirSync, readFileSync, statSync } from "node:fs";
+import { describe, expect, test } from "vitest";
 import { promptFile } from "#cli/prompt-files.ts";
 import { measured } from "#core/hearing/measure.ts";
 import { joined } from "#core/prompts/joined.ts";
@@ -14,7 +12,8 @@ import {
   wordsOf,
 } from "#core/prompts/prompt.ts";
 import { routed } from "#core/prompts/routed.ts";
-import { phrases, promptWords } from "#core/prompts/words.ts";
+import { type SpokenTag, speaking, spokenTags } from "#core/prompts/speaking.ts";
+import { phrases } from "#core/prompts/words.ts";
 import { admit } from "#core/signals/admit.ts";
 import { render } from "#core/signals/render.ts";
 import { toDecibels } from "#core/units/decibels.ts";
@@ -39,37 +38,48 @@ const rmsOf = (samples: Float32Array): number =>
 const peakOf = (samples: Float32Array): number =>
   samples.reduce((a, x) => Math.max(a, Math.abs(x)), 0);
 
+/** Every word of every language. */
+const everyWord = spokenTags.flatMap((tag) =>
+  speaking[tag].words.map((word) => [tag, word] as const),
+);
+
+/** Bytes of all files of a language together: numbers are longer words in German. */
+const most = { en: 700_000, de: 950_000 };
+
 describe("the shipped files", () => {
-  test("every word has one, and none is left over", () => {
-    const expected = promptWords.map((word) => `${word}.wav`).sort();
-    expect(readdirSync("public/prompts/en").sort()).toEqual(expected);
+  test.for(spokenTags)("every word of %s has one, and none is left over", (tag) => {
+    const expected = speaking[tag].words.map((word) => `${word}.wav`).sort();
+    expect(readdirSync(`public/prompts/${tag}`).sort()).toEqual(expected);
   });
 
-  test("all of them weigh less than 700 kB", () => {
-    const weights = promptWords.map((word) => statSync(promptPath(word)).size);
-    expect(weights.reduce((a, b) => a + b, 0)).toBeLessThan(700_000);
+  test.for(spokenTags)("all of %s weigh less than they may", (tag) => {
+    const weights = speaking[tag].words.map((word) => statSync(promptPath(tag, word)).size);
+    expect(weights.reduce((a, b) => a + b, 0)).toBeLessThan(most[tag]);
   });
 
-  test.for(promptWords)("%s: mono, 16 kHz, 16 bit, trimmed, level, no offset, no click", (word) => {
-    const { format, samples } = promptRead(word);
-    expect(format).toMatchObject({
-      audioFormat: 1,
-      numChannels: 1,
-      sampleRate: rate,
-      bitsPerSample: 16,
-    });
-    const seconds = samples.length / rate;
-    expect(seconds).toBeGreaterThan(0.15);
-    expect(seconds).toBeLessThan(3);
-    const peak = peakOf(samples);
-    expect(peak).toBeLessThan(0.6);
-    expect(Math.abs(rmsOf(samples) + 18)).toBeLessThan(0.1);
-    expect(Math.abs(meanOf(samples))).toBeLessThan(1e-3);
-    const silent = (sample: number) => Math.abs(sample) < peak / 200;
-    expect(samples.findIndex((x) => !silent(x))).toBeLessThan(0.03 * rate);
-    expect(samples.length - samples.findLastIndex((x) => !silent(x))).toBeLessThan(0.03 * rate);
-    for (const end of [samples[0], samples.at(-1)]) expect(Math.abs(end ?? 1)).toBeLessThan(1e-3);
-  });
+  test.for(everyWord)(
+    "%s %s: mono, 16 kHz, 16 bit, trimmed, level, no offset, no click",
+    ([tag, word]) => {
+      const { format, samples } = promptRead(tag, word);
+      expect(format).toMatchObject({
+        audioFormat: 1,
+        numChannels: 1,
+        sampleRate: rate,
+        bitsPerSample: 16,
+      });
+      const seconds = samples.length / rate;
+      expect(seconds).toBeGreaterThan(0.15);
+      expect(seconds).toBeLessThan(3);
+      const peak = peakOf(samples);
+      expect(peak).toBeLessThan(0.6);
+      expect(Math.abs(rmsOf(samples) + 18)).toBeLessThan(0.1);
+      expect(Math.abs(meanOf(samples))).toBeLessThan(1e-3);
+      const silent = (sample: number) => Math.abs(sample) < peak / 200;
+      expect(samples.findIndex((x) => !silent(x))).toBeLessThan(0.03 * rate);
+      expect(samples.length - samples.findLastIndex((x) => !silent(x))).toBeLessThan(0.03 * rate);
+      for (const end of [samples[0], samples.at(-1)]) expect(Math.abs(end ?? 1)).toBeLessThan(1e-3);
+    },
+  );
 });
 
 /** Every sentence, every position, and every output once on each place. */
@@ -88,20 +98,25 @@ const prompts: readonly Prompt[] = [
   ),
 ];
 
-const spoken = (prompt: Prompt, at: number): Float32Array => {
-  const words = wordsOf(prompt);
+const spoken = (tag: SpokenTag, prompt: Prompt, at: number): Float32Array => {
+  const words = wordsOf(speaking[tag], prompt);
   return joined(
-    words.map((word) => promptAt(word, at)),
+    words.map((word) => promptAt(tag, word, at)),
     at,
     gapsOf(words),
   );
 };
 
 describe("every prompt", () => {
-  test.for([44_100, 48_000, 96_000])("passes gate one at %i Hz, as loud as a knock", (at) => {
+  test.for([
+    ["en", 44_100],
+    ["en", 48_000],
+    ["en", 96_000],
+    ["de", 48_000],
+  ] as const)("in %s passes gate one at %i Hz, as loud as a knock", ([tag, at]) => {
     const knock = measured(render("left-ident", at, 1).left, at).level;
     for (const prompt of prompts) {
-      const samples = spoken(prompt, at);
+      const samples = spoken(tag, prompt, at);
       const name = JSON.stringify(prompt);
       expect(admit(routed(samples, at, "either ear")), name).not.toHaveProperty("refused");
       const louder = toDecibels(measured(samples, at).level / knock);
@@ -112,26 +127,29 @@ describe("every prompt", () => {
 });
 
 describe.runIf(heard)("an outside judge reads the files", () => {
-  test.for(promptWords)("sox and ffmpeg: %s has the length, level and offset we read", (word) => {
-    const path = promptPath(word);
-    const { samples } = promptRead(word);
-    const stats = said("sox", path, "-n", "stats");
-    const row = (name: string) =>
-      Number(stats.match(new RegExp(`^${name}\\s+(-?[\\d.]+)\\s*$`, "m"))?.[1]);
-    expect(Math.abs(row("RMS lev dB") - rmsOf(samples))).toBeLessThan(0.02);
-    expect(Math.abs(row("Pk lev dB") - toDecibels(peakOf(samples)))).toBeLessThan(0.02);
-    expect(Math.abs(row("DC offset"))).toBeLessThan(1e-3);
-    const probed = said("ffmpeg", "-hide_banner", "-i", path, "-f", "null", "-");
-    expect(probed).toContain("pcm_s16le");
-    expect(probed).toMatch(/16000 Hz, (?:1 channels|mono)/);
-    const [, minutes, seconds] = probed.match(/Duration: 00:(\d\d):([\d.]+)/) ?? [];
-    const length = 60 * Number(minutes) + Number(seconds);
-    expect(Math.abs(length - samples.length / rate)).toBeLessThan(0.011);
-  });
+  test.for(everyWord)(
+    "sox and ffmpeg: %s %s has the length, level and offset we read",
+    ([tag, word]) => {
+      const path = promptPath(tag, word);
+      const { samples } = promptRead(tag, word);
+      const stats = said("sox", path, "-n", "stats");
+      const row = (name: string) =>
+        Number(stats.match(new RegExp(`^${name}\\s+(-?[\\d.]+)\\s*$`, "m"))?.[1]);
+      expect(Math.abs(row("RMS lev dB") - rmsOf(samples))).toBeLessThan(0.02);
+      expect(Math.abs(row("Pk lev dB") - toDecibels(peakOf(samples)))).toBeLessThan(0.02);
+      expect(Math.abs(row("DC offset"))).toBeLessThan(1e-3);
+      const probed = said("ffmpeg", "-hide_banner", "-i", path, "-f", "null", "-");
+      expect(probed).toContain("pcm_s16le");
+      expect(probed).toMatch(/16000 Hz, (?:1 channels|mono)/);
+      const [, minutes, seconds] = probed.match(/Duration: 00:(\d\d):([\d.]+)/) ?? [];
+      const length = 60 * Number(minutes) + Number(seconds);
+      expect(Math.abs(length - samples.length / rate)).toBeLessThan(0.011);
+    },
+  );
 
   test("sox: nothing of a file is below the high-pass", () => {
-    for (const word of promptWords) {
-      const low = said("sox", promptPath(word), "-n", "sinc", "-40", "stats");
+    for (const [tag, word] of everyWord) {
+      const low = said("sox", promptPath(tag, word), "-n", "sinc", "-40", "stats");
       const [, level] = low.match(/^RMS lev dB\s+(-?[\d.]+|-inf)/m) ?? [];
       expect(Number(level === "-inf" ? -200 : level), word).toBeLessThan(-48);
     }
@@ -147,37 +165,19 @@ describe.runIf(made)("made anew", () => {
     makers.test(said("espeak-ng", "--version") + said("sox", "--version"));
 
   // By the same versions byte for byte; by others, the length within a tenth.
-  test.for(["left", "seventeen", "position", "raise-if-nothing"] as const)("%s", (word) => {
-    const shipped = readFileSync(promptPath(word));
-    const again = promptFile("en", word);
+  test.for([
+    ["en", "left"],
+    ["en", "seventeen"],
+    ["en", "position"],
+    ["en", "raise-if-nothing"],
+    ["de", "two-and"],
+    ["de", "thirty"],
+    ["de", "point-to-where"],
+  ] as const)("%s %s", ([tag, word]) => {
+    const shipped = readFileSync(promptPath(tag, word));
+    const again = promptFile(tag, word);
     expect(Math.abs(again.length / shipped.length - 1)).toBeLessThan(0.1);
     if (sameMakers) expect(Buffer.compare(shipped, again)).toBe(0);
-  });
-});
-
-describe("the command", () => {
-  const folder = mkdtempSync(join(tmpdir(), "nothing-"));
-  afterAll(() => rmSync(folder, { recursive: true }));
-  const command = (path: string) =>
-    spawnSync(process.execPath, ["--import", "tsx", "src/cli/make-prompts.ts"], {
-      env: { ...process.env, PATH: path },
-      encoding: "utf8",
-    });
-
-  test("says which program is missing, ends with 2, and leaves the files alone", () => {
-    const { status, stdout, stderr } = command(folder);
-    expect([status, stdout]).toEqual([2, ""]);
-    expect(stderr).toMatch(/^espeak-ng is not installed; .*\n$/);
-    expect(readdirSync("public/prompts/en")).toHaveLength(promptWords.length);
-  });
-
-  test("says what a program failed with", () => {
-    writeFileSync(join(folder, "espeak-ng"), "#!/bin/sh\necho no such voice >&2\nexit 1\n", {
-      mode: 0o755,
-    });
-    const { status, stderr } = command(folder);
-    expect([status, stderr]).toEqual([2, "espeak-ng: no such voice\n"]);
-    expect(readdirSync("public/prompts/en")).toHaveLength(promptWords.length);
   });
 });
 

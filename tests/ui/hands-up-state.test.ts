@@ -4,6 +4,7 @@ import { builtInRigs, straightIn } from "#core/rig/rigs.ts";
 import { derive } from "#core/session/derive.ts";
 import { add, type Log } from "#core/session/log.ts";
 import { pairOrder } from "#core/signals/burst-pair.ts";
+import { english } from "#core/words/english.ts";
 import { pointsAt } from "#ui/screens/bench-pointing.ts";
 import {
   expectedNow,
@@ -71,5 +72,5 @@ test.each([
   [90, "about 1½ min"],
   [150.2, "about 3 min"],
 ])("%d s are said as %s", (seconds, text) => {
-  expect(minutes(seconds)).toBe(text);
+  expect(minutes(english, seconds)).toBe(text);
 });

@@ -4,6 +4,7 @@ import { builtInRigs, straightIn } from "#core/rig/rigs.ts";
 import { type Derived, derive } from "#core/session/derive.ts";
 import { add, type Log, type Said } from "#core/session/log.ts";
 import { nextSeat, seatsOf, trunkSound, trunkTrouble } from "#ui/screens/seat-state.ts";
+import { words } from "#ui/words/english.ts";
 
 const [rig = straightIn] = builtInRigs;
 
@@ -33,7 +34,7 @@ const moves: readonly Move[] = [
 describe("the board after a move", () => {
   test.each(moves)("$move", (move) => {
     const derived = after(...healthyAt("position 1"), { entry: "move", move });
-    const seats = seatsOf(derived);
+    const seats = seatsOf(words, derived);
     expect(seats).toHaveLength(5);
     expect(nextSeat(seats, derived)).toBeDefined();
     expect(trunkTrouble(derived, seats)).toBeUndefined();

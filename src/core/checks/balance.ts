@@ -30,6 +30,10 @@ const centredAt = (right: Decibels): string => {
 export const centredNear = (right: Decibels): readonly string[] =>
   right % 2 === 0 ? [centredAt(right)] : [right - 1, right + 1].map(centredAt);
 
+/** By how much the right was made louder, in an answer that says so. */
+export const balanceOf = (answer: string): Decibels | undefined =>
+  offsets.find((one) => centredAt(one) === answer);
+
 /** How far apart people stop (the least difference they notice, a little more for hurry; common practice, no source). */
 const spread: Decibels = 1.2;
 

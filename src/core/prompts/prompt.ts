@@ -1,5 +1,6 @@
 import type { Seconds } from "#core/units/units.ts";
-import { isDigit, isTens, type Phrase, type PromptWord, small, tens } from "./words.ts";
+import type { Speaking } from "./speaking.ts";
+import { isBefore, isDigit, isTens, type Phrase, type PromptWord } from "./words.ts";
 
 /** What is said into the listener's ears. */
 export type Prompt =
@@ -18,15 +19,17 @@ export const highestOutput = 64;
 const pause: Seconds = 0.06;
 
 /**
- * The files to say, in order.
+ * The files to say in a language, in order.
  * @throws RangeError for a position that is no whole number from 1 to 99, or an output that is none from 1 to 64
  */
-export function wordsOf(prompt: Prompt): readonly PromptWord[] {
+export function wordsOf(speaking: Speaking, prompt: Prompt): readonly PromptWord[] {
   switch (prompt.prompt) {
     case "position":
-      return ["position", ...numberWords(prompt.number, highestPosition)];
+      return ["position", ...speaking.number(whole(prompt.number, highestPosition))];
     case "outputs": {
-      const [first, second] = prompt.numbers.map((number) => numberWords(number, highestOutput));
+      const [first, second] = prompt.numbers.map((number) =>
+        speaking.number(whole(number, highestOutput)),
+      );
       return ["output", ...(first ?? []), "and", ...(second ?? [])];
     }
     default:
@@ -38,13 +41,12 @@ export function wordsOf(prompt: Prompt): readonly PromptWord[] {
 export const gapsOf = (words: readonly PromptWord[]): readonly Seconds[] =>
   words.map((word, at) => {
     const before = words[at - 1];
-    return before === undefined || (isTens(before) && isDigit(word)) ? 0 : pause;
+    const within = before !== undefined && (isBefore(before) || (isTens(before) && isDigit(word)));
+    return before === undefined || within ? 0 : pause;
   });
 
-function numberWords(number: number, highest: number): readonly PromptWord[] {
+function whole(number: number, highest: number): number {
   if (!Number.isInteger(number) || number < 1 || number > highest)
     throw new RangeError(`${number} is not a whole number from 1 to ${highest}`);
-  const ten = tens[Math.floor(number / 10) - 2];
-  const rest = small[(ten === undefined ? number : number % 10) - 1];
-  return [ten, rest].filter((word) => word !== undefined);
+  return number;
 }

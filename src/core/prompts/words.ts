@@ -52,14 +52,30 @@ export const tens = [
   "ninety",
 ] as const;
 
-/** All that is ever spoken. Each is a file of its own, `prompts/<language>/<word>.wav`. */
-export const promptWords = [...phrases, ...openings, ...small, ...tens] as const;
+/** One to nine, in order, for languages that say 'one-and-twenty'. */
+export const onesBefore = [
+  "one-and",
+  "two-and",
+  "three-and",
+  "four-and",
+  "five-and",
+  "six-and",
+  "seven-and",
+  "eight-and",
+  "nine-and",
+] as const;
+
+/** All that is ever spoken, in whichever language. Each is a file of its own, `prompts/<language>/<word>.wav`. */
+export const promptWords = [...phrases, ...openings, ...small, ...tens, ...onesBefore] as const;
 export type PromptWord = (typeof promptWords)[number];
 
 const listed = (words: readonly string[], word: string): boolean => words.includes(word);
 
 /** Whether more is always said after it: the voice stays up. */
-export const opens = (word: PromptWord): boolean => listed(openings, word);
+export const opens = (word: PromptWord): boolean => listed(openings, word) || isBefore(word);
+
+/** Whether the tens follow at once, as 'twenty' does 'one-and'. */
+export const isBefore = (word: PromptWord): boolean => listed(onesBefore, word);
 
 /** Whether a number below ten may follow at once, as 'one' does 'twenty'. */
 export const isTens = (word: PromptWord): boolean => listed(tens, word);

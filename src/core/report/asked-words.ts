@@ -1,46 +1,53 @@
-import { complaints } from "#core/checks/complaints.ts";
 import type { Finding } from "#core/checks/finding.ts";
 import { asItShouldBe, sightOf } from "#core/checks/look.ts";
 import { twistAnswers } from "#core/checks/twist.ts";
 import { questionsOf } from "#core/diagnosis/evidence.ts";
 import type { Model } from "#core/diagnosis/model.ts";
-import { heards } from "#core/listening/heard.ts";
 import { clientId } from "#core/rig/rig.ts";
-import { english } from "#core/words/english.ts";
+import { answerText } from "#core/words/answer-text.ts";
+import type { Language } from "#core/words/language.ts";
 import { seenWords } from "./fault-words.ts";
 import { placeName, seatName } from "./names.ts";
 
 type Asked = Finding["asked"];
 
 /** What is asked, and where: '2 reader, two knocks' or 'a look at the mixer'. */
-export function askedWords({ rig }: Model, asked: Asked): string {
-  const { byHand, checks } = english;
+export function askedWords(language: Language, { rig }: Model, asked: Asked): string {
+  const { byHand, checks, report } = language;
   switch (asked.check) {
     case "look":
-      return (asked.place === clientId ? byHand.ask : byHand.look)(placeName(rig, asked.place));
+      return (asked.place === clientId ? byHand.ask : byHand.look)(
+        placeName(language, rig, asked.place),
+      );
     case "twist":
-      return byHand.twist(placeName(rig, asked.part));
+      return byHand.twist(placeName(language, rig, asked.part));
     case "continuity":
-      return byHand.continuity(placeName(rig, asked.part), asked.from, asked.to);
+      return byHand.continuity(placeName(language, rig, asked.part), asked.from, asked.to);
     case "complaint":
-      return `${seatName(rig, asked.position)}, ${byHand.complaint}`;
+      return report.at(seatName(rig, asked.position), byHand.complaint);
     case "matrix":
-      return `${seatName(rig, asked.position)}, ${byHand.matrix}`;
+      return report.at(seatName(rig, asked.position), byHand.matrix);
     default:
-      return `${seatName(rig, asked.position)}, ${checks[asked.check].name}`;
+      return report.at(seatName(rig, asked.position), checks[asked.check].name);
   }
 }
 
+/** One of the questions of a check, by what it is called in the core. */
+export const questionWords = ({ answers }: Language, question: string): string =>
+  (answers.bursts as Readonly<Record<string, string>>)[question] ?? question;
+
 /** What was answered to one question; all of its list is 'can't tell'. */
 export function answerWords(
+  language: Language,
   model: Model,
   asked: Asked,
   question: string,
   given: readonly string[],
 ): string {
   const all = listOf(model, asked, question);
-  if (given.length === 0 || (given.length > 1 && given.length >= all.length)) return "can't tell";
-  return given.map((one) => saidWords(model, asked, one)).join(", or ");
+  if (given.length === 0 || (given.length > 1 && given.length >= all.length))
+    return language.answers.cannotTell;
+  return language.report.or(given.map((one) => saidWords(language, model, asked, one)));
 }
 
 /** Every answer there is to a question. */
@@ -53,20 +60,14 @@ function listOf(model: Model, asked: Asked, question: string): readonly string[]
 }
 
 /** One answer. */
-function saidWords(model: Model, asked: Asked, answer: string): string {
-  if (asked.check === "look") return sightWords(model, answer);
-  const complaint = complaints.find((one) => one === answer);
-  if (asked.check === "complaint" && complaint !== undefined)
-    return english.complaints.said[complaint];
-  const heard = heards.find((one) => one === answer);
-  return heard === undefined ? answer : english.heard[heard];
-}
+const saidWords = (language: Language, model: Model, asked: Asked, answer: string): string =>
+  asked.check === "look" ? sightWords(language, model, answer) : answerText(language, answer);
 
 /** What the eye saw, and where. */
-function sightWords({ rig, branches }: Model, answer: string): string {
-  if (answer === asItShouldBe) return english.asItShouldBe;
+function sightWords(language: Language, { rig, branches }: Model, answer: string): string {
+  if (answer === asItShouldBe) return language.asItShouldBe;
   const fault = branches
     .flatMap(({ faults }) => faults)
     .find((one) => one.seen && sightOf(one) === answer);
-  return fault === undefined ? answer : seenWords(rig, fault);
+  return fault === undefined ? answer : seenWords(language, rig, fault);
 }

@@ -3,32 +3,49 @@ import type { Chosen } from "#core/diagnosis/choice.ts";
 import type { Model } from "#core/diagnosis/model.ts";
 import type { Turning } from "#core/diagnosis/turning.ts";
 import type { Reason } from "#core/diagnosis/why.ts";
-import { answerWords, askedWords } from "./asked-words.ts";
+import type { Language } from "#core/words/language.ts";
+import { answerWords, askedWords, questionWords } from "./asked-words.ts";
 import { inHundred } from "./phrases.ts";
 
 /** What a suspect would have made likely against what was said, one sentence for each question. */
-export const reasonWords = (model: Model, { asked, answers }: Reason): readonly string[] =>
+export const reasonWords = (
+  language: Language,
+  model: Model,
+  { asked, answers }: Reason,
+): readonly string[] =>
   answers.map(({ question, predicted, given, likelihood }) => {
-    const words = (some: readonly string[]) => answerWords(model, asked, question, some);
-    const which = answers.length > 1 ? `, ${question}` : "";
-    const place = `${askedWords(model, asked)}${which}: ${words(given)}`;
+    const { report } = language;
+    const words = (some: readonly string[]) => answerWords(language, model, asked, question, some);
+    const check = askedWords(language, model, asked);
+    const which =
+      answers.length > 1 ? report.ofQuestion(check, questionWords(language, question)) : check;
+    const told = report.answered(which, words(given));
     return given.includes(predicted)
-      ? `${place}; so it would be.`
-      : `${place}; it would be: ${words([predicted])} (${inHundred(likelihood)} for what was said).`;
+      ? report.asExpected(told)
+      : report.otherwise(told, words([predicted]), inHundred(language, likelihood));
   });
 
 /** The answers that would change a verdict. */
-export const insteadWords = (model: Model, { asked, instead }: Turning): readonly string[] =>
-  instead.map(({ question, answer }) => answerWords(model, asked, question, [answer]));
+export const insteadWords = (
+  language: Language,
+  model: Model,
+  { asked, instead }: Turning,
+): readonly string[] =>
+  instead.map(({ question, answer }) => answerWords(language, model, asked, question, [answer]));
 
 /** What would change a verdict: a check, and what would be answered then. Without its full stop. */
-export const turningWords = (model: Model, turning: Turning): string =>
-  `${askedWords(model, turning.asked)}, if the answer is: ${insteadWords(model, turning).join(", then ")}`;
+export const turningWords = (language: Language, model: Model, turning: Turning): string =>
+  language.report.turning(
+    askedWords(language, model, turning.asked),
+    language.report.inTurn(insteadWords(language, model, turning)),
+  );
 
 /** Why a verdict is not sure, in a sentence. */
-export const unsureWords = ({ fits }: Verdict, choice: Chosen | undefined): string => {
-  if (!fits) return "Not all that was answered goes together.";
-  return choice?.best?.doing.do === "mend"
-    ? "No check here is worth its seconds any more: the repair is tried sooner."
-    : "Nothing on offer is worth its seconds.";
+export const unsureWords = (
+  { report }: Language,
+  { fits }: Verdict,
+  choice: Chosen | undefined,
+): string => {
+  if (!fits) return report.unfit;
+  return choice?.best?.doing.do === "mend" ? report.repairSooner : report.nothingWorth;
 };

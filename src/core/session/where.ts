@@ -10,18 +10,19 @@ const reasons = [
   "it is the next",
   "it is mended soonest",
 ] as const;
+export type Because = (typeof reasons)[number];
 
 /** Where to go next in a room: to one position, or to all of them at once with hands up; nowhere once all are well. */
 export type Where =
   | {
       readonly go: "position";
       readonly position: string;
-      readonly because: (typeof reasons)[number];
+      readonly because: Because;
     }
   | {
       readonly go: "all at once";
       readonly positions: readonly string[];
-      readonly because: (typeof reasons)[number];
+      readonly because: Because;
     }
   | { readonly go: "nowhere" };
 
@@ -55,7 +56,7 @@ interface Seen {
 }
 
 function decided(seats: readonly Seen[]): Where {
-  const to = (seat: Seen, because: (typeof reasons)[number]): Where => ({
+  const to = (seat: Seen, because: Because): Where => ({
     go: "position",
     position: seat.position,
     because,

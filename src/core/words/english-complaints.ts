@@ -78,6 +78,7 @@ export const complaintWords: ComplaintWords = {
     "no complaint": "all is well",
   },
   means,
+  eitherEar: "only one ear works",
   meOrGear: {
     headphones:
       "You or the gear? Turn the headphones round on the head. If the bad side stays at the same ear, new gear will not help: this tests feeds, not hearing, so see a clinician. If it changes ears, it is the gear.",

@@ -1,9 +1,9 @@
-import type { NotMeasured, Refusal } from "#core/measurement/return.ts";
+import type { Language } from "./language.ts";
 
 const decibels = (value: number): string => `${value.toFixed(1).replace("-", "−")} dB`;
 
 /** Why a capture is not judged, and what to do: sentences, of what was measured and the bound that it broke. */
-const refusalWords: Readonly<Record<Refusal, (measured: number, bound: number) => string>> = {
+export const refusals: Language["refusals"] = {
   rate: (rate) => `At a sampling rate of ${rate} Hz too few tones fit. Record at 44100 Hz or more.`,
   "not finite": (count) => `${count} samples are no numbers. Record again, or export as PCM.`,
   silent: () =>
@@ -23,7 +23,3 @@ const refusalWords: Readonly<Record<Refusal, (measured: number, bound: number) =
   processed: (by) =>
     `The level changes by itself (${decibels(by)}): something processes the sound. Turn off echo cancelling, noise suppression and automatic gain.`,
 };
-
-/** Why a capture is not judged, in words. */
-export const refusalText = ({ refused, measured, bound }: NotMeasured): string =>
-  refusalWords[refused](measured, bound);

@@ -1,11 +1,11 @@
-import { type PromptWord, small, tens } from "#core/prompts/words.ts";
+import { type onesBefore, type PromptWord, small, tens } from "#core/prompts/words.ts";
 
 /** In English a number is said and written as it is called. */
 const asCalled = <Word extends string>(words: readonly Word[]) =>
   Object.fromEntries(words.map((word) => [word, word])) as { readonly [Each in Word]: Each };
 
 /** What is spoken into the ears, and shown for it. The files of `public/prompts/en` are made of this: `npm run prompts`. */
-export const prompts: Readonly<Record<PromptWord, string>> = {
+export const prompts: Readonly<Record<Exclude<PromptWord, (typeof onesBefore)[number]>, string>> = {
   left: "left",
   right: "right",
   middle: "middle",

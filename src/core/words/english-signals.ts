@@ -1,14 +1,7 @@
-import type { SignalName } from "#core/signals/catalogue.ts";
-import type { InstrumentName } from "#core/signals/instruments.ts";
-
-/** What is said of a sound: what it is, and what to hear. */
-export interface SignalWords {
-  readonly what: string;
-  readonly hear: string;
-}
+import type { Language } from "./language.ts";
 
 /** Every sound: what it is, and what to hear or to read. */
-export const signalWords: Readonly<Record<SignalName | InstrumentName, SignalWords>> = {
+export const signalWords: Language["signals"] = {
   "left-ident": {
     what: "One knock on the left, twice",
     hear: "In the left ear alone.",

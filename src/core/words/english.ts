@@ -1,20 +1,19 @@
-import { type Heard, heards } from "#core/listening/heard.ts";
 import { complaintWords } from "./english-complaints.ts";
 import { faults } from "./english-faults.ts";
+import { refusals } from "./english-measuring.ts";
 import { moves } from "./english-moves.ts";
 import { patching } from "./english-patching.ts";
 import { prompts } from "./english-prompts.ts";
+import { answers, heard, names, phrases, report } from "./english-report.ts";
+import { signalWords } from "./english-signals.ts";
 import { where } from "./english-where.ts";
 import type { Language } from "./language.ts";
 
-const places: Readonly<Record<Heard, string>> = {
-  ...(Object.fromEntries(heards.map((heard) => [heard, heard])) as Record<Heard, string>),
-  "all round": "all round, no place",
-  "faint, all round": "faint, all round",
-  nothing: "nothing at all",
-};
-
+/** Everything the program says about the rig and its faults, in English. */
 export const english: Language = {
+  phrases,
+  names,
+  report,
   faults,
   where,
   moves,
@@ -32,7 +31,10 @@ export const english: Language = {
   },
   patching,
   prompts,
-  heard: places,
+  signals: signalWords,
+  refusals,
+  heard,
+  answers,
   complaints: complaintWords,
   checks: {
     left: {

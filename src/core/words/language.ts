@@ -1,11 +1,15 @@
 import type { EarCheckName } from "#core/checks/check.ts";
 import type { Complaint } from "#core/checks/complaints.ts";
 import type { Heard } from "#core/listening/heard.ts";
+import type { Refusal } from "#core/measurement/return.ts";
 import type { FaultName } from "#core/parts/fault-names.ts";
 import type { PromptWord } from "#core/prompts/words.ts";
 import type { Effect } from "#core/rig/effect.ts";
+import type { SignalName } from "#core/signals/catalogue.ts";
+import type { InstrumentName } from "#core/signals/instruments.ts";
 import type { MoveWords } from "./move-words.ts";
 import type { PatchingWords } from "./patching-words.ts";
+import type { AnswerWords, NameWords, PhraseWords, ReportWords } from "./report-words.ts";
 
 /** What is said of a fault, given the words for where it is. */
 export interface FaultWords {
@@ -32,16 +36,23 @@ export interface ComplaintWords {
   readonly said: Readonly<Record<Complaint, string>>;
   /** Plain words of this language, and the complaints that each may be: a report to weigh, never to branch on. */
   readonly means: Readonly<Record<string, readonly Complaint[]>>;
+  /** Which of them is said where one ear is dead and nobody said which. */
+  readonly eitherEar: string;
   /** Which test tells whether it is the listener or the gear, by what is worn. */
   readonly meOrGear: { readonly headphones: string; readonly inEars: string };
 }
 
 /** Everything the program says about the rig and its faults, in one language. */
 export interface Language {
+  readonly phrases: PhraseWords;
+  readonly names: NameWords;
+  readonly report: ReportWords;
   readonly faults: Readonly<Record<FaultName, FaultWords>>;
   readonly checks: Readonly<Record<EarCheckName, CheckWords>>;
   readonly heard: Readonly<Record<Heard, string>>;
+  readonly answers: AnswerWords;
   readonly complaints: ComplaintWords;
+  /** What is before a colon is said by itself where there is little room. */
   readonly effects: Readonly<Record<Effect, string>>;
   readonly asItShouldBe: string;
   readonly volumeFirst: string;
@@ -69,9 +80,14 @@ export interface Language {
   readonly where: (spot: Spot) => string;
   /** What is said before anything is plugged in. */
   readonly patching: PatchingWords;
-  /** What is said of a lead that is proved. */
-  /** What is spoken into the ears, and shown for it, word by word. */
-  readonly prompts: Readonly<Record<PromptWord, string>>;
+  /** What is spoken into the ears, word by word. */
+  readonly prompts: Readonly<Partial<Record<PromptWord, string>>>;
+  /** Every sound: what it is, and what to hear or to read. */
+  readonly signals: Readonly<
+    Record<SignalName | InstrumentName, { readonly what: string; readonly hear: string }>
+  >;
+  /** Why a capture is not judged, and what to do: sentences, of what was measured and the bound that it broke. */
+  readonly refusals: Readonly<Record<Refusal, (measured: number, bound: number) => string>>;
 }
 
 /** Where a fault sits: its part, and its plug or socket where that matters. */

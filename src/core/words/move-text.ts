@@ -19,12 +19,16 @@ function worded(language: Language, rig: Rig, move: Move, as: "tell" | "told"): 
 }
 
 /** A part, a socket of a box, a seat or a person, as it is said in a sentence. */
-export function placeText({ operator, client, shared }: Language, rig: Rig, place: string): string {
+export function placeText(
+  { operator, client, shared, names }: Language,
+  rig: Rig,
+  place: string,
+): string {
   if (place === operatorId) return operator;
   if (place === clientId) return client;
   if (rig.positions.length > 1 && place === rig.positions.map(({ id }) => id).join(", "))
     return shared;
   const seat = rig.positions.find(({ id }) => listenerOf(id) === place || id === place);
   if (seat !== undefined) return seat.name;
-  return /^headphones|^in-ears/.test(place) ? place : `the ${place}`;
+  return names.within(place);
 }

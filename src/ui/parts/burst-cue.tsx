@@ -1,5 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import { type SignalName, signals } from "#core/signals/catalogue.ts";
+import { useWords } from "#ui/words/use-words.ts";
 
 interface Props {
   readonly signal: SignalName;
@@ -8,6 +9,7 @@ interface Props {
 
 /** 'First' and 'second' light up as each burst is due: one that is missing is missed, and nobody guesses which it was. */
 export function BurstCue({ signal, playing }: Props) {
+  const words = useWords().sounding.bursts;
   const [now, setNow] = useState<number>();
   const bursts = signals[signal].stretches(0);
   // biome-ignore lint/correctness/useExhaustiveDependencies: bursts follow from the signal
@@ -25,7 +27,7 @@ export function BurstCue({ signal, playing }: Props) {
   }, [playing, signal]);
   return (
     <p class="bursts" aria-hidden="true">
-      {["first", "second"].map((name, at) => (
+      {[words.first, words.second].map((name, at) => (
         <span key={name} class={now === at ? "now" : ""}>
           {name}
         </span>

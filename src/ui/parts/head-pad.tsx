@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from "preact/hooks";
+import { useWords } from "#ui/words/use-words.ts";
 import { HeadPicture } from "./head-picture.tsx";
 import { faced, isArrow, neighbourOf, type Spot } from "./head-places.ts";
 
@@ -51,11 +52,12 @@ interface SpotProps {
   readonly onPoint: () => void;
 }
 
-function SpotButton({ spot: { answer, unseen = "", kind, x, y }, current, ...on }: SpotProps) {
+function SpotButton({ spot: { answer, letter, kind, x, y }, current, ...on }: SpotProps) {
+  const { spots, cupMarked } = useWords().asking;
   return (
     <button
       type="button"
-      class={unseen === "" ? `spot ${kind}` : `spot ${kind} mark`}
+      class={letter === undefined ? `spot ${kind}` : `spot ${kind} mark`}
       data-place={answer}
       style={{ left: `${x}%`, top: `${y}%` }}
       tabIndex={current ? 0 : -1}
@@ -63,8 +65,8 @@ function SpotButton({ spot: { answer, unseen = "", kind, x, y }, current, ...on 
       onClick={on.onPoint}
     >
       <span>
-        <span class="hidden">{unseen}</span>
-        {answer.slice(unseen.length)}
+        {letter !== undefined && <span class="hidden">{cupMarked}</span>}
+        {letter ?? spots[answer as keyof typeof spots]}
       </span>
     </button>
   );

@@ -1,8 +1,10 @@
+import type { Place } from "#core/listening/heard.ts";
+
 /** A place to point at on the head seen from above, in hundredths of the drawing's width and height. */
 export interface Spot {
-  readonly answer: string;
-  /** The part of the answer that is read out and not drawn. */
-  readonly unseen?: string;
+  readonly answer: Place | "both cups" | "cup marked L" | "cup marked R";
+  /** On a cup: the letter that is drawn there. */
+  readonly letter?: "L" | "R";
   readonly x: number;
   readonly y: number;
   readonly kind: "left" | "right" | "off" | "middle" | "round";
@@ -23,11 +25,13 @@ export const earSpots: readonly Spot[] = [
   { answer: "right ear", ...ear.right },
 ];
 
+const marked = (letter: "L" | "R") => ({ answer: `cup marked ${letter}`, letter }) as const;
+
 /** The cups by the letters on them; `exchanged` where they are worn the wrong way round and the letters show it. */
 export const cupSpots = (exchanged: boolean): readonly Spot[] => [
-  { answer: `cup marked ${exchanged ? "R" : "L"}`, unseen: "cup marked ", ...ear.left },
+  { ...marked(exchanged ? "R" : "L"), ...ear.left },
   { answer: "both cups", x: 50, y: 44, kind: "middle" },
-  { answer: `cup marked ${exchanged ? "L" : "R"}`, unseen: "cup marked ", ...ear.right },
+  { ...marked(exchanged ? "L" : "R"), ...ear.right },
 ];
 
 /** The head as somebody sees it who faces the listener: nose down. Names stay the listener's own. */

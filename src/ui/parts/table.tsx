@@ -13,6 +13,8 @@ interface Sitting {
 
 interface Props {
   readonly label: string;
+  /** Said of whoever differs. */
+  readonly elsewhere: string;
   readonly seats: readonly Sitting[];
   readonly onTap: (id: string) => void;
 }
@@ -21,7 +23,7 @@ interface Props {
 const mostAlong = 14;
 
 /** A table from above with everybody at it: along its two long sides, across the screen or down it. Tap whoever differs. */
-export function Table({ label, seats, onTap }: Props) {
+export function Table({ label, elsewhere, seats, onTap }: Props) {
   const across = useWide(62) && seats.length <= mostAlong;
   const half = Math.ceil(seats.length / 2);
   const sides: readonly (readonly [Looks, readonly Sitting[]])[] = [
@@ -46,7 +48,7 @@ export function Table({ label, seats, onTap }: Props) {
                 ))}
               </span>
               <Tape yellow={one.differs}>{one.name}</Tape>
-              <small>{one.differs ? "elsewhere" : ""}</small>
+              <small>{one.differs ? elsewhere : ""}</small>
             </button>
           ))}
         </div>

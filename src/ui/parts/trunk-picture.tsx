@@ -1,5 +1,6 @@
 import type { Link } from "#core/rig/chain.ts";
 import type { Effect } from "#core/rig/effect.ts";
+import { useWords } from "#ui/words/use-words.ts";
 import type { BoardShape } from "./board-shape.ts";
 import { isBox } from "./chain-place.ts";
 import { straightOn } from "./direction.ts";
@@ -108,6 +109,7 @@ interface BoxProps {
 
 /** A box on the trunk with its name; a lead has its name alone. The last box is as wide as what fans out of it. */
 function Box({ shape: { trunk, slot, gap, wide }, link, index, last }: BoxProps) {
+  const { names } = useWords().language;
   const edge = last && isBox(link) ? Math.max(trunk.reach, gap + 16) : gap + 16;
   const [from, to] = [(index + 0.12) * slot, last ? trunk.length + 2 : (index + 0.88) * slot];
   const corners = [
@@ -129,7 +131,7 @@ function Box({ shape: { trunk, slot, gap, wide }, link, index, last }: BoxProps)
         y={wide ? y - 10 : y + 5}
         text-anchor={wide ? "middle" : "end"}
       >
-        {link.part}
+        {names.alone(link.part)}
       </text>
     </>
   );

@@ -1,8 +1,9 @@
 import { useState } from "preact/hooks";
 import type { EarCheckName, Question } from "#core/checks/check.ts";
-import { english } from "#core/words/english.ts";
+import { answerText } from "#core/words/answer-text.ts";
 import { HeadPad } from "#ui/parts/head-pad.tsx";
 import { cupSpots, earSpots } from "#ui/parts/head-places.ts";
+import { useWords } from "#ui/words/use-words.ts";
 import { PlaySign } from "./play.tsx";
 
 interface Props {
@@ -30,6 +31,7 @@ export function Answers({
   changes,
   onChanges,
 }: Props) {
+  const { language, sounding, asking } = useWords();
   const [faint, setFaint] = useState(false);
   const point = (place: string) => onAnswer([faint ? `faint, ${place}` : place]);
   const placeless = withoutPlace(check, question);
@@ -44,34 +46,34 @@ export function Answers({
         />
         <button type="button" class="play again" onClick={onAgain}>
           <PlaySign />
-          play again
+          {sounding.again}
         </button>
       </div>
       <div class="says">
         {question.answers.includes("faint, middle") && (
           <button type="button" class="say" aria-pressed={faint} onClick={() => setFaint(!faint)}>
-            there, but faint
+            {asking.faint}
           </button>
         )}
         {onChanges && (
           <button type="button" class="say" aria-pressed={changes} onClick={onChanges}>
-            not the same each time
+            {asking.changes}
           </button>
         )}
         {placeless.map((answer) => (
           <button key={answer} type="button" class="say" onClick={() => onAnswer([answer])}>
-            {check === "silence" ? answer : (sayings[answer] ?? answer)}
+            {check === "silence" && answer === "nothing"
+              ? asking.silent
+              : answerText(language, answer)}
           </button>
         ))}
         <button type="button" class="say" onClick={() => onAnswer(question.answers)}>
-          can't tell
+          {asking.cannotTell}
         </button>
       </div>
     </>
   );
 }
-
-const sayings: Readonly<Record<string, string>> = { nothing: english.heard.nothing };
 
 function spotsFor(check: EarCheckName, exchanged: boolean) {
   if (check === "silence") return [];
@@ -80,6 +82,6 @@ function spotsFor(check: EarCheckName, exchanged: boolean) {
 
 /** The answers that are not on the head. */
 function withoutPlace(check: EarCheckName, { answers }: Question): readonly string[] {
-  const onHead = new Set(spotsFor(check, false).map(({ answer }) => answer));
+  const onHead = new Set<string>(spotsFor(check, false).map(({ answer }) => answer));
   return answers.filter((answer) => !onHead.has(answer) && !answer.startsWith("faint, "));
 }

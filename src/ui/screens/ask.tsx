@@ -2,9 +2,9 @@ import { useState } from "preact/hooks";
 import { earCheck } from "#core/checks/catalogue.ts";
 import type { EarCheck } from "#core/checks/check.ts";
 import { seatName } from "#core/report/names.ts";
-import { english } from "#core/words/english.ts";
 import { BurstCue } from "#ui/parts/burst-cue.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import { Answers } from "./answers.tsx";
 import {
   type AskedByEar,
@@ -83,16 +83,15 @@ type AskedProps = Props & { readonly check: EarCheck; readonly state: AskState }
 
 /** What to listen for, then what was asked. */
 function Asked({ held, ready, position, asked, check, state }: AskedProps) {
-  const { before, questions } = english.checks[check.name];
-  const at = state.first === undefined ? "" : "And at other times? ";
+  const { language, asking } = useWords();
+  const { before, questions } = language.checks[check.name];
+  const question = questions[state.given.length] ?? "";
   const go = asked.position !== position || held.world.lowered;
   return (
     <header>
       <Tape>{seatName(ready.derived.rig, asked.position)}</Tape>
-      <h1 id="question">
-        {state.phase === "play" ? before : `${at}${questions[state.given.length]}`}
-      </h1>
-      <p class={go ? "hint go" : "hint"}>{hint({ held, ready, position, asked }, state)}</p>
+      <h1 id="question">{state.phase === "play" ? before : asksNow(asking, state, question)}</h1>
+      <p class={go ? "hint go" : "hint"}>{hint(asking, { held, ready, position, asked }, state)}</p>
       {check.questions.length > 1 && (
         <BurstCue signal={check.signal} playing={held.world.playing} />
       )}
@@ -111,17 +110,23 @@ async function playThrough(
   return ended === "played";
 }
 
-function hint({ held, ready, position, asked }: Props, { phase }: AskState): string {
+type AskingWords = Words["asking"];
+
+const asksNow = ({ otherTimes }: AskingWords, { first }: AskState, question: string): string =>
+  first === undefined ? question : otherTimes(question);
+
+function hint(
+  words: AskingWords,
+  { held, ready, position, asked }: Props,
+  { phase }: AskState,
+): string {
   const { rig } = ready.derived;
   if (phase === "question")
-    return asked.check === "cup" && ready.bench
-      ? "Point at the ear it is in: the letter drawn there is the answer."
-      : "As the person wearing them hears it.";
-  if (held.world.turnedUp) return "Volume back down: it was turned up to listen for hiss or hum.";
-  if (held.world.muted) return "Muted: a hand was on the gear.";
-  if (held.world.lowered)
-    return "It comes back 20 dB lower. Press louder, step by step, until it is as it was.";
+    return asked.check === "cup" && ready.bench ? words.benchCup : words.asHeard;
+  if (held.world.turnedUp) return words.turnedUp;
+  if (held.world.muted) return words.muted;
+  if (held.world.lowered) return words.lowered;
   return asked.position === position
-    ? "Play it, then point at where it was."
-    : `Go to ${seatName(rig, asked.position)}: it tells what is shared from what is ${seatName(rig, position)}'s own.`;
+    ? words.playThenPoint
+    : words.goTo(seatName(rig, asked.position), seatName(rig, position));
 }

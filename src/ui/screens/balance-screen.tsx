@@ -3,9 +3,10 @@ import { centredNear, farthest, neverCentred } from "#core/checks/balance.ts";
 import { earCheck } from "#core/checks/catalogue.ts";
 import { seatName } from "#core/report/names.ts";
 import type { Decibels } from "#core/units/units.ts";
-import { english } from "#core/words/english.ts";
+import { answerText } from "#core/words/answer-text.ts";
 import { BalancePicture } from "#ui/parts/balance-picture.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import type { AskedByEar } from "./ask-state.ts";
 import { benchEars } from "./bench-ears.ts";
 import { Heading } from "./frame.tsx";
@@ -17,10 +18,11 @@ import { usePlace } from "./use-place.ts";
 type Props = AtPosition & { readonly asked: AskedByEar };
 
 const check = earCheck("balance");
-const { before, questions } = english.checks.balance;
 
 /** A noise that goes on, pushed to the middle with the arrow keys by whoever listens: how far it was pushed is the finding. */
 export function BalanceScreen(props: Props) {
+  const { language, asking } = useWords();
+  const { before, questions } = language.checks.balance;
   const { held, ready, asked } = props;
   const { world, edges } = held;
   const { player } = edges;
@@ -32,9 +34,7 @@ export function BalanceScreen(props: Props) {
     <section class="look balance">
       <Tape>{seatName(ready.derived.rig, asked.position)}</Tape>
       <Heading>{world.playing ? (questions[0] ?? before) : before}</Heading>
-      <p class="hint">
-        The left and right arrow keys push it, a decibel at a time; whoever wears them says when.
-      </p>
+      <p class="hint">{asking.balance.hint}</p>
       <BalancePicture balance={world.balance} farthest={farthest} />
       <Push held={held} />
       <div class="foot">
@@ -42,10 +42,10 @@ export function BalanceScreen(props: Props) {
         {world.playing && (
           <>
             <button type="button" class="main" onClick={() => answer(centredNear(world.balance))}>
-              It is in the middle
+              {asking.balance.middle}
             </button>
             <button type="button" class="step" onClick={() => answer([neverCentred])}>
-              {neverCentred}
+              {answerText(language, neverCentred)}
             </button>
           </>
         )}
@@ -54,7 +54,7 @@ export function BalanceScreen(props: Props) {
           class="quiet"
           onClick={() => answer(check.questions[0]?.answers ?? [])}
         >
-          can't tell
+          {asking.cannotTell}
         </button>
       </div>
       <Level held={held} />
@@ -64,6 +64,7 @@ export function BalanceScreen(props: Props) {
 
 /** The slide: it has the focus once the noise plays, so that the arrow keys push at once. */
 function Push({ held: { world, edges } }: Pick<Props, "held">) {
+  const words = useWords().asking.balance;
   const slide = useRef<HTMLInputElement>(null);
   const { playing, balance } = world;
   useEffect(() => {
@@ -79,19 +80,20 @@ function Push({ held: { world, edges } }: Pick<Props, "held">) {
       step="1"
       value={balance}
       disabled={!playing}
-      aria-label="push to the left or to the right"
-      aria-valuetext={pushWords(balance)}
+      aria-label={words.push}
+      aria-valuetext={pushWords(words, balance)}
       onInput={({ currentTarget }) => edges.player.balance(Number(currentTarget.value))}
     />
   );
 }
 
-const pushWords = (balance: Decibels): string => {
-  if (balance === 0) return "as it is";
-  return balance > 0 ? `right up ${balance} dB` : `left up ${-balance} dB`;
+const pushWords = (words: Words["asking"]["balance"], balance: Decibels): string => {
+  if (balance === 0) return words.asItIs;
+  return balance > 0 ? words.rightUp(balance) : words.leftUp(-balance);
 };
 
 function StartStop({ held, ready: { bench, derived }, asked }: Props) {
+  const { sounding } = useWords();
   const { world, edges, page, change } = held;
   const { player } = edges;
   const press = () => {
@@ -104,12 +106,15 @@ function StartStop({ held, ready: { bench, derived }, asked }: Props) {
   return (
     <button type="button" class="play" onClick={press}>
       {!world.muted && <PlaySign />}
-      {startWords(world)}
+      {startWords(sounding, world)}
     </button>
   );
 }
 
-function startWords({ playing, muted, turnedUp }: Props["held"]["world"]): string {
-  if (playing) return "stop it";
-  return muted ? mutedWords(turnedUp) : "Play";
+function startWords(
+  words: Words["sounding"],
+  { playing, muted, turnedUp }: Props["held"]["world"],
+): string {
+  if (playing) return words.stop;
+  return muted ? mutedWords(words, turnedUp) : words.play;
 }

@@ -2,7 +2,6 @@ import { inHundred, sentence } from "#core/report/phrases.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import { build } from "#core/rig/rig.ts";
 import type { Derived } from "#core/session/derive.ts";
-import { english } from "#core/words/english.ts";
 import { whereText } from "#core/words/fault-text.ts";
 import { BoardPicture } from "#ui/parts/board-picture.tsx";
 import { boardShape } from "#ui/parts/board-shape.ts";
@@ -10,7 +9,7 @@ import { effectBriefly } from "#ui/parts/fault-effect.ts";
 import { Tick } from "#ui/parts/marks.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
 import { useWide } from "#ui/parts/use-wide.ts";
-import { useWords, type Words } from "#ui/words/use-words.ts";
+import { useFirstWords, useWords, type Words } from "#ui/words/use-words.ts";
 import { Cautions } from "./cautions.tsx";
 import { Heading } from "./frame.tsx";
 import { seatsToPass } from "./hands-up-state.ts";
@@ -30,18 +29,20 @@ import type { Session } from "./use-session.ts";
 /** Every position where it hangs on the rig, and how it stands. */
 export function Board({ held }: { readonly held: Session }) {
   const { page, ready, show } = held;
-  const { board } = useWords();
+  const words = useWords();
+  const { board, doing } = words;
+  const { rigName } = useFirstWords().start;
   const rig = rigIn(page.log);
   if (rig === undefined) return null;
   const derived = ready?.derived;
-  const seats = derived ? seatsOf(derived) : unheard(rig);
+  const seats = derived ? seatsOf(words, derived) : unheard(board, rig);
   const heard = seats.some(({ state }) => state !== "not heard");
   return (
     <div class="board-screen">
       <Heading>{headline(board, seats)}</Heading>
       <p class="sub">
-        {page.seed === undefined ? rig.name : board.noGear}
-        {derived && heard && rig.positions.length > 1 ? soundWords(board, derived) : ""}
+        {page.seed === undefined ? rigName(rig.name) : board.noGear}
+        {derived && heard && rig.positions.length > 1 ? soundWords(words, derived) : ""}
       </p>
       {!heard && !page.sounded && <Cautions bench={page.seed !== undefined} />}
       <Rigging
@@ -54,28 +55,28 @@ export function Board({ held }: { readonly held: Session }) {
         <Next seats={seats} derived={derived} show={show} />
         {ready?.bench && heard && (
           <button type="button" class="quiet" onClick={() => show({ screen: "curtain" })}>
-            lift the curtain
+            {doing.curtain}
           </button>
         )}
         <LastAnswer held={held} />
         <button type="button" class="quiet" onClick={() => show({ screen: "start" })}>
-          another rig
+          {board.anotherRig}
         </button>
       </div>
     </div>
   );
 }
 
-const unheard = (rig: Rig): readonly Seat[] =>
+type BoardWords = Words["board"];
+
+const unheard = ({ states }: BoardWords, rig: Rig): readonly Seat[] =>
   rig.positions.map(({ id, name }) => ({
     id,
     name,
     state: "not heard",
-    words: "not heard yet",
+    words: states["not heard"],
     needsYou: false,
   }));
-
-type BoardWords = Words["board"];
 
 function headline(words: BoardWords, seats: readonly Seat[]): string {
   const healthy = seats.filter(({ state }) => state === "healthy").length;
@@ -87,9 +88,9 @@ function headline(words: BoardWords, seats: readonly Seat[]): string {
 }
 
 /** What all positions share, so far as it seems sound. */
-function soundWords(words: BoardWords, derived: Derived): string {
+function soundWords({ language, board }: Words, derived: Derived): string {
   const sound = trunkSound(derived);
-  return sound < 0.5 ? "" : ` · ${words.trunkSound(inHundred(sound))}`;
+  return sound < 0.5 ? "" : ` · ${board.trunkSound(inHundred(language, sound))}`;
 }
 
 interface NextProps {
@@ -100,6 +101,7 @@ interface NextProps {
 
 /** Where to go next: to one seat or to all at once, the quicker of the two large. */
 function Next({ seats, derived, show }: NextProps) {
+  const { board } = useWords();
   const next = nextSeat(seats, derived);
   const where = derived && whereTo(derived);
   const atOnce = where?.go === "all at once";
@@ -109,7 +111,7 @@ function Next({ seats, derived, show }: NextProps) {
       class={atOnce ? "main" : "say"}
       onClick={() => show({ screen: "hands up" })}
     >
-      All at once, hands up
+      {board.allAtOnce}
     </button>
   );
   return (
@@ -121,20 +123,20 @@ function Next({ seats, derived, show }: NextProps) {
           class={atOnce ? "say" : "main"}
           onClick={() => show({ screen: "position", position: next.id })}
         >
-          {nextWords(next)}
+          {nextWords(board, next)}
         </button>
       )}
       {where && where.go !== "nowhere" && where.because !== "it is the next" && (
-        <p class="dim">{sentence(where.because)}</p>
+        <p class="dim">{sentence(board.because[where.because])}</p>
       )}
       {!atOnce && together}
     </>
   );
 }
 
-function nextWords({ name, state }: Seat): string {
-  if (state === "not heard") return `Listen at ${name}`;
-  return state === "begun" ? `Go on at ${name}` : `What is wrong at ${name}`;
+function nextWords(words: BoardWords, { name, state }: Seat): string {
+  if (state === "not heard") return words.listenAt(name);
+  return state === "begun" ? words.goOnAt(name) : words.whatIsWrongAt(name);
 }
 
 interface RiggingProps {
@@ -145,6 +147,7 @@ interface RiggingProps {
 }
 
 function Rigging({ rig, derived, seats, open }: RiggingProps) {
+  const { language, board } = useWords();
   const wide = useWide(76);
   const built = derived?.model.rig ?? build(rig);
   const trunk = trunkOf(built);
@@ -154,8 +157,8 @@ function Rigging({ rig, derived, seats, open }: RiggingProps) {
     <>
       {trouble && (
         <p class="trunk-trouble">
-          <Tape yellow>{whereText(english, built, trouble.fault)}</Tape>{" "}
-          {sentence(effectBriefly(trouble.effect) ?? "this is before the positions part")}
+          <Tape yellow>{whereText(language, built, trouble.fault)}</Tape>{" "}
+          {sentence(effectBriefly(language, trouble.effect) ?? board.beforeTheyPart)}
         </p>
       )}
       <div class={wide ? "rigging" : "rigging narrow"}>

@@ -5,12 +5,12 @@ import { seatName } from "#core/report/names.ts";
 import { sentence } from "#core/report/phrases.ts";
 import type { BuiltRig } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
-import { english } from "#core/words/english.ts";
 import { mendText } from "#core/words/fault-text.ts";
 import { Point } from "#ui/parts/complaint-point.tsx";
 import { Roving } from "#ui/parts/roving.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
 import { WantPicture } from "#ui/parts/want-picture.tsx";
+import { useWords } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
 import type { AtPosition } from "./position-screen.tsx";
 
@@ -24,6 +24,8 @@ type Props = AtPosition & { readonly look: Look };
 
 /** Is it meant to be like that? Asked of whoever ordered the feed, before it is called a fault. */
 export function Meant({ held: { enter }, ready: { bench, derived }, position, look }: Props) {
+  const { language, asking } = useWords();
+  const { look: words } = asking;
   const { model, rig } = derived;
   const { place } = look;
   const answer = (means: readonly string[]) =>
@@ -34,22 +36,22 @@ export function Meant({ held: { enter }, ready: { bench, derived }, position, lo
   return (
     <section class="look meant">
       <Tape>{seatName(rig, position)}</Tape>
-      <Heading>Is it meant to be like that?</Heading>
-      <p class="hint">{`Ask ${english.client}. A feed that was wanted so is no fault.`}</p>
-      {bench && <p class="you-see">{`You look: ${english.asOrdered}.`}</p>}
-      <Roving label="Is it meant to be like that?" kind="points">
+      <Heading>{words.meant}</Heading>
+      <p class="hint">{words.askClient(language.client)}</p>
+      {bench && <p class="you-see">{words.bench(language.asOrdered)}</p>}
+      <Roving label={words.meant} kind="points">
         <Point onPress={() => answer([asItShouldBe])}>
           <WantPicture want="stereo" />
-          <span>{english.asOrdered}</span>
+          <span>{language.asOrdered}</span>
         </Point>
         {ordered.map((fault) => (
           <Point key={fault.id} onPress={() => answer([sightOf(fault)])}>
             <WantPicture want={wantOf[fault.name] ?? "stereo"} />
-            <span>{english.faults[fault.name].seen}</span>
+            <span>{language.faults[fault.name].seen}</span>
           </Point>
         ))}
         <Point onPress={() => answer(look.answers)}>
-          <span>can't tell</span>
+          <span>{asking.cannotTell}</span>
         </Point>
       </Roving>
     </section>
@@ -63,11 +65,14 @@ interface OrderedProps {
 }
 
 /** A feed that is as it was ordered: no hand goes anywhere. */
-export const Ordered = ({ show, rig, fault }: OrderedProps) => (
-  <div class="next-move">
-    <p class="move">{sentence(mendText(english, rig, fault))}</p>
-    <button type="button" class="main" onClick={() => show({ screen: "board" })}>
-      To the board
-    </button>
-  </div>
-);
+export function Ordered({ show, rig, fault }: OrderedProps) {
+  const { language, verdict } = useWords();
+  return (
+    <div class="next-move">
+      <p class="move">{sentence(mendText(language, rig, fault))}</p>
+      <button type="button" class="main" onClick={() => show({ screen: "board" })}>
+        {verdict.toBoard}
+      </button>
+    </div>
+  );
+}

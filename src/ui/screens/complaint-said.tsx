@@ -1,14 +1,11 @@
 import { type Complaint, complaints } from "#core/checks/complaints.ts";
 import { capital } from "#core/report/phrases.ts";
-import { english } from "#core/words/english.ts";
+import type { ComplaintWords } from "#core/words/language.ts";
 import { ComplaintPicture } from "#ui/parts/complaint-picture.tsx";
 import { Point } from "#ui/parts/complaint-point.tsx";
 import { Roving } from "#ui/parts/roving.tsx";
+import { useWords } from "#ui/words/use-words.ts";
 import type { AtComplaint } from "./complaint-state.ts";
-
-const { said, means } = english.complaints;
-
-const eitherEar = "only one ear works";
 
 interface Choice {
   readonly words: string;
@@ -17,37 +14,42 @@ interface Choice {
 }
 
 /** What to point at, in the order of the list; after the two ears, that it was not said which. */
-const choices: readonly Choice[] = complaints.flatMap((one): Choice[] => {
-  if (one === "no complaint") return [];
-  const own = { words: said[one], picture: one, means: [one] };
-  if (one !== "only the right ear works") return [own];
-  return [own, { words: eitherEar, picture: "something else", means: means[eitherEar] ?? [] }];
-});
+const choicesIn = ({ said, means, eitherEar }: ComplaintWords): readonly Choice[] =>
+  complaints.flatMap((one): Choice[] => {
+    if (one === "no complaint") return [];
+    const own = { words: said[one], picture: one, means: [one] };
+    if (one !== "only the right ear works") return [own];
+    return [own, { words: eitherEar, picture: "something else", means: means[eitherEar] ?? [] }];
+  });
 
 /** What people say, drawn; and their own words, each of which may be several of these. */
-export const ComplaintSaid = ({ tell }: Pick<AtComplaint, "tell">) => (
-  <>
-    <p class="hint">Point at what is nearest; no word decides anything by itself.</p>
-    <Roving label="What do they say?" kind="points">
-      {choices.map(({ words, picture, means: some }) => (
-        <Point key={words} onPress={() => tell({ said: some })}>
-          <ComplaintPicture complaint={picture} />
-          <span>{capital(words)}</span>
-        </Point>
-      ))}
-    </Roving>
-    <details>
-      <summary>In their own words</summary>
-      <Roving label="In their own words" kind="own-words">
-        {Object.entries(means)
-          .filter(([word, some]) => word !== eitherEar && !some.includes("no complaint"))
-          .map(([word, some]) => (
-            <OwnWord key={word} word={word} onPress={() => tell({ said: some })} />
-          ))}
+export function ComplaintSaid({ tell }: Pick<AtComplaint, "tell">) {
+  const { language, complaint } = useWords();
+  const { means, eitherEar } = language.complaints;
+  return (
+    <>
+      <p class="hint">{complaint.nearest}</p>
+      <Roving label={complaint.questions.said} kind="points">
+        {choicesIn(language.complaints).map(({ words, picture, means: some }) => (
+          <Point key={words} onPress={() => tell({ said: some })}>
+            <ComplaintPicture complaint={picture} />
+            <span>{capital(words)}</span>
+          </Point>
+        ))}
       </Roving>
-    </details>
-  </>
-);
+      <details>
+        <summary>{complaint.ownWords}</summary>
+        <Roving label={complaint.ownWords} kind="own-words">
+          {Object.entries(means)
+            .filter(([word, some]) => word !== eitherEar && !some.includes("no complaint"))
+            .map(([word, some]) => (
+              <OwnWord key={word} word={word} onPress={() => tell({ said: some })} />
+            ))}
+        </Roving>
+      </details>
+    </>
+  );
+}
 
 interface WordProps {
   readonly word: string;
@@ -59,7 +61,3 @@ const OwnWord = ({ word, onPress }: WordProps) => (
     {word}
   </button>
 );
-
-/** What was said, as one line. */
-export const saidWords = (some: readonly Complaint[]): string =>
-  some.map((one) => said[one]).join(", or ");

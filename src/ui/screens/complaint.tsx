@@ -1,6 +1,6 @@
 import type { Rig } from "#core/rig/rig.ts";
-import { english } from "#core/words/english.ts";
-import { ComplaintSaid, saidWords } from "./complaint-said.tsx";
+import { useWords } from "#ui/words/use-words.ts";
+import { ComplaintSaid } from "./complaint-said.tsx";
 import { ComplaintOthers, ComplaintSeat } from "./complaint-seats.tsx";
 import { type AtComplaint, isOneSided, outcomeOf, stepAfter } from "./complaint-state.ts";
 import type { Step, Told } from "./complaint-told.ts";
@@ -16,6 +16,7 @@ interface Props {
 
 /** One complaint as a way in: what is said, what is known of the rig, who else hears it; one question at a time. */
 export function ComplaintScreen({ held, told }: Props) {
+  const { language, complaint } = useWords();
   const { page, edges, show, change } = held;
   const inHand = page.seed === undefined ? rigIn(page.log) : undefined;
   const step = stepAfter(told, inHand) ?? "said";
@@ -26,8 +27,12 @@ export function ComplaintScreen({ held, told }: Props) {
   };
   return (
     <section class="complaint" key={step}>
-      {told.said && <p class="they-say">{`“${saidWords(told.said)}”`}</p>}
-      <Heading>{questions[step]}</Heading>
+      {told.said && (
+        <p class="they-say">
+          {complaint.quoted(told.said.map((one) => language.complaints.said[one]))}
+        </p>
+      )}
+      <Heading>{complaint.questions[step]}</Heading>
       <Asked step={step} told={told} inHand={inHand} tell={tell} />
       <MeOrGear told={told} />
     </section>
@@ -43,15 +48,6 @@ function complained(page: Page, told: Told, inHand: Rig | undefined, at: number)
     view: { screen: "position", position },
   };
 }
-
-const questions: Readonly<Record<Step, string>> = {
-  said: "What do they say?",
-  feed: "What do their headphones hang on?",
-  worn: "What do they wear?",
-  listeners: "How many hear this feed?",
-  seat: "Who says so?",
-  others: "Does anybody else hear it so?",
-};
 
 function Asked({ step, ...at }: AtComplaint & { readonly step: Step }) {
   switch (step) {
@@ -72,8 +68,8 @@ function Asked({ step, ...at }: AtComplaint & { readonly step: Step }) {
 
 /** Which test tells whether it is the listener or the gear, as soon as one side is complained of. */
 function MeOrGear({ told }: { readonly told: Told }) {
+  const { meOrGear } = useWords().language.complaints;
   if (!isOneSided(told)) return null;
-  const { meOrGear } = english.complaints;
   return (
     <p class="me-or-gear">{told.worn === "in-ears" ? meOrGear.inEars : meOrGear.headphones}</p>
   );

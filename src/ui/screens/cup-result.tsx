@@ -1,6 +1,7 @@
 import { surelyAnswered } from "#core/checks/cups-heard.ts";
 import { type CupsTold, type CupTaken, cupsTold } from "#core/measurement/cups-told.ts";
-import { refusalText } from "#core/words/english-measuring.ts";
+import { english } from "#core/words/english.ts";
+import { refusalText } from "#core/words/refusal-text.ts";
 import { CupsPicture } from "#ui/parts/cups-picture.tsx";
 import { BackToQuestion } from "./back-to-question.tsx";
 import type { CupsOfPosition } from "./cup-measure.tsx";
@@ -22,7 +23,7 @@ export function CupResult({ left, right, at, onAnew }: Props) {
       <>
         <Heading key="told">It cannot be judged so</Heading>
         <p class="why-not" role="alert">
-          {refusalText(told)}
+          {refusalText(english, told)}
         </p>
         <Foot told={undefined} at={at} onAnew={onAnew} />
       </>

@@ -7,6 +7,7 @@ import { type Derived, derive } from "#core/session/derive.ts";
 import { holding, type Log } from "#core/session/log.ts";
 import { faultById } from "#ui/parts/fault-by-id.ts";
 import { effectAt } from "#ui/parts/fault-effect.ts";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
 import type { Session } from "./use-session.ts";
 import { WayPicture } from "./way-picture.tsx";
@@ -19,19 +20,21 @@ interface Props {
 
 /** Behind the curtain of the bench: what was wrong all the time. */
 export function Curtain({ held, derived, bench }: Props) {
+  const words = useWords();
+  const { language, verdict } = words;
   const { rig } = derived.model;
   const hidden = bench.hidden;
   const position =
     rig.positions.find(({ id }) => effectAt(rig, id, hidden) !== "straight") ?? rig.positions[0];
   return (
     <section class="curtain">
-      <p class="dim">{`Behind the curtain of rig number ${bench.seed}`}</p>
-      <Heading>{sentence(faultWords(derived.model, hidden))}</Heading>
-      <p class="sure">{namedWords(derived, held.page.log, bench)}</p>
+      <p class="dim">{verdict.curtain.number(bench.seed)}</p>
+      <Heading>{sentence(faultWords(language, derived.model, hidden))}</Heading>
+      <p class="sure">{namedWords(words, derived, held.page.log, bench)}</p>
       {position && <WayPicture rig={rig} position={position.id} fault={hidden} />}
       <div class="foot">
         <button type="button" class="main" onClick={() => held.bench()}>
-          Another rig with something wrong
+          {verdict.curtain.another}
         </button>
       </div>
     </section>
@@ -39,22 +42,25 @@ export function Curtain({ held, derived, bench }: Props) {
 }
 
 /** Whether the page had it right, now or before somebody moved something. */
-function namedWords(derived: Derived, log: Log, bench: Bench): string {
+function namedWords(
+  { language, verdict: { curtain } }: Words,
+  derived: Derived,
+  log: Log,
+  bench: Bench,
+): string {
   const { hidden } = bench;
-  if (!bench.there(derived.evidence.era.course.moves))
-    return "You set it right: it is gone from the rig.";
-  if (isAside(derived, hidden)) return "You took it off the way: it is in what was laid aside.";
+  if (!bench.there(derived.evidence.era.course.moves)) return curtain.setRight;
+  if (isAside(derived, hidden)) return curtain.aside;
   const entries = holding(log);
   const before = entries.flatMap(({ entry }, at) =>
     entry === "move" ? [derive(entries.slice(0, at))] : [],
   );
-  if ([...before, derived].some((one) => one && names(one, hidden)))
-    return "It was among those named.";
+  if ([...before, derived].some((one) => one && names(one, hidden))) return curtain.named;
   const [suspect] = derived.rig.positions
     .flatMap(({ id }) => derived.standing(id).suspects)
     .filter(({ group }) => isIn(group, hidden))
     .sort((a, b) => b.probability - a.probability);
-  return `It was not named: ${inHundred(suspect?.probability ?? 0)} so far.`;
+  return curtain.notNamed(inHundred(language, suspect?.probability ?? 0));
 }
 
 /** Whether no way passes the fault any more, though it is still there. */

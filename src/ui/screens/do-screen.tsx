@@ -5,8 +5,8 @@ import { seatName } from "#core/report/names.ts";
 import { sentence } from "#core/report/phrases.ts";
 import type { Move } from "#core/rig/moves.ts";
 import { build, wornAt } from "#core/rig/rig.ts";
-import { english } from "#core/words/english.ts";
 import { Tape } from "#ui/parts/tape.tsx";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
 import { useHandOn } from "./hands.ts";
 import { doneWords, lookFor } from "./move.ts";
@@ -21,26 +21,27 @@ type Props = AtPosition & {
 
 /** One move, to cure or to see what changes; then it is heard again. */
 export function DoScreen({ held, ready, position, doing: { move, cures }, onLeave }: Props) {
+  const { language, doing: words } = useWords();
   useHandOn(held.edges.player);
   const { derived, bench } = ready;
   const now = build(derived.evidence.era.course.state.rig);
   const back = isTurnedBack(derived.evidence.era.course.state.rig.positions, move);
-  const seen = lookFor(derived, position, move);
+  const seen = lookFor(language, derived, position, move);
   return (
     <section class="do">
       <Tape yellow>{seatName(derived.rig, position)}</Tape>
-      <Heading>{sentence(doText(derived.model, move, back))}</Heading>
+      <Heading>{sentence(doText(language, derived.model, move, back))}</Heading>
       <p>
-        {`${english.volumeFirst}. `}
-        <span class="dim">Muted now, for hands on the gear.</span>
+        {`${language.volumeFirst}. `}
+        <span class="dim">{words.muted}</span>
       </p>
       <WayPicture rig={now} position={position} place={handAt(now, position, move)} />
-      {seen.length > 0 && <p class="look-for">{`Look for: ${seen.join("; ")}.`}</p>}
+      {seen.length > 0 && <p class="look-for">{words.lookFor(seen)}</p>}
       <div class="next-move">
-        <p class="what-for">{back ? "Then all is as it was." : purpose(cures)}</p>
+        <p class="what-for">{back ? words.asItWas : purpose(words, cures)}</p>
         <div class="foot">
           <button type="button" class="main" onClick={() => held.enter({ entry: "move", move })}>
-            {doneWords(move)}
+            {doneWords(words, move)}
           </button>
           {!back && (
             <button
@@ -48,14 +49,14 @@ export function DoScreen({ held, ready, position, doing: { move, cures }, onLeav
               class="say"
               onClick={onLeave ?? (() => held.enter({ entry: "cannot", move }))}
             >
-              {onLeave ? "Leave it aside" : "Not possible here"}
+              {onLeave ? words.leaveAside : words.notPossible}
             </button>
           )}
         </div>
-        <p class="dim">Sound comes back 20 dB lower.</p>
+        <p class="dim">{words.comesBack}</p>
         {bench && (
           <button type="button" class="quiet" onClick={() => held.show({ screen: "curtain" })}>
-            lift the curtain
+            {words.curtain}
           </button>
         )}
       </div>
@@ -64,8 +65,8 @@ export function DoScreen({ held, ready, position, doing: { move, cures }, onLeav
   );
 }
 
-const purpose = (cures: boolean): string =>
-  cures ? "This may cure it." : "To see what changes: the next answer tells.";
+const purpose = ({ mayCure, seeWhat }: Words["doing"], cures: boolean): string =>
+  cures ? mayCure : seeWhat;
 
 const isTurnedBack = (
   positions: readonly { readonly id: string; readonly turned?: boolean }[],
@@ -87,7 +88,7 @@ interface MeOrGearProps {
 
 /** A move that tells the listener from the gear says so, and diagnoses no ear. */
 function MeOrGear({ move, back, worn: { part, oneListener } }: MeOrGearProps) {
-  const { headphones, inEars } = english.complaints.meOrGear;
+  const { headphones, inEars } = useWords().language.complaints.meOrGear;
   const turns = move.move === "turned round" && !back;
   const lends = move.move === "known good in" && move.part === part && oneListener;
   const listens = move.move === "replaced" && move.place.endsWith(": listener");

@@ -1,5 +1,6 @@
 import { earCheck } from "#core/checks/catalogue.ts";
 import type { EarCheck } from "#core/checks/check.ts";
+import type { Place } from "#core/listening/heard.ts";
 import type { Derived } from "#core/session/derive.ts";
 import type { Said } from "#core/session/log.ts";
 import { asHeard } from "./ask-state.ts";
@@ -7,7 +8,7 @@ import { asHeard } from "./ask-state.ts";
 /** One sound of a pass: what is played, and where everybody points whose feed is as it should be, in the core's order. */
 interface Turn {
   readonly check: EarCheck;
-  readonly expected: readonly string[];
+  readonly expected: readonly Place[];
 }
 
 /** The sounds of one pass over all seats, in turn. Handbook, section 1. */
@@ -45,7 +46,7 @@ export function tapped(pass: Pass, seat: string): Pass {
 }
 
 /** Where everybody points, in the order of what was heard. */
-export const expectedNow = ({ turn, seed }: Pass): readonly string[] => {
+export const expectedNow = ({ turn, seed }: Pass): readonly Place[] => {
   const now = turns[turn];
   return now === undefined ? [] : asHeard(now.check, seed, now.expected);
 };

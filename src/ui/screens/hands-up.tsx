@@ -1,7 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
-import { english } from "#core/words/english.ts";
 import { BurstCue } from "#ui/parts/burst-cue.tsx";
 import { Table } from "#ui/parts/table.tsx";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import { asHeard } from "./ask-state.ts";
 import { pointsAt } from "./bench-pointing.ts";
 import { Cautions } from "./cautions.tsx";
@@ -29,6 +29,8 @@ interface Props {
 
 /** One pass over all seats: everybody hears the same, everybody points, and only those who differ are tapped. */
 export function HandsUp({ held, ready }: Props) {
+  const words = useWords();
+  const { handsUp } = words.asking;
   const [seats] = useState(() => seatsToPass(ready.derived));
   const [pass, setPass] = useState(firstTurn);
   const { playing, muted, turnedUp } = held.world;
@@ -49,13 +51,14 @@ export function HandsUp({ held, ready }: Props) {
   };
   return (
     <section class={playing ? "hands-up listening" : "hands-up"}>
-      <p class="dim">{`All at once: sound ${pass.turn + 1} of ${turns.length}`}</p>
-      <Heading key={pass.turn}>{headline(pass)}</Heading>
-      <p class="hint">{hint(pass)}</p>
+      <p class="dim">{handsUp.turn(pass.turn + 1, turns.length)}</p>
+      <Heading key={pass.turn}>{headline(words, pass)}</Heading>
+      <p class="hint">{hint(handsUp, pass)}</p>
       {pass.turn === 0 && !held.page.sounded && <Cautions bench={ready.bench !== undefined} />}
       {now.check.questions.length > 1 && <BurstCue signal={now.check.signal} playing={playing} />}
       <Table
-        label="Tap whoever points elsewhere"
+        label={handsUp.tap}
+        elsewhere={handsUp.elsewhere}
         seats={sittingAt(held, ready, seats, pass)}
         onTap={(id) => setPass(tapped(pass, id))}
       />
@@ -63,12 +66,12 @@ export function HandsUp({ held, ready }: Props) {
         <PlayOnce first={pass.phase === "play"} muted={muted} turnedUp={turnedUp} onPlay={play} />
         {pass.phase === "point" && (
           <button type="button" class="main" onClick={next}>
-            {nextWords(seats, pass)}
+            {nextWords(handsUp, seats, pass)}
           </button>
         )}
         {ready.bench === undefined && pass.phase === "play" && <Say held={held} />}
         <button type="button" class="quiet" onClick={() => held.show({ screen: "board" })}>
-          stop here
+          {handsUp.stop}
         </button>
       </div>
       <Level held={held} />
@@ -101,41 +104,33 @@ interface PlayProps {
   readonly onPlay: () => void;
 }
 
-const PlayOnce = ({ first, muted, turnedUp, onPlay }: PlayProps) => (
-  <button type="button" class={first ? "play" : "play again"} onClick={onPlay}>
-    {!muted && <PlaySign />}
-    {muted ? mutedWords(turnedUp) : playWords(first)}
-  </button>
-);
-
-const playWords = (first: boolean): string => (first ? "Play to all" : "play again");
-
-const inWords: Readonly<Record<string, string>> = {
-  "left ear": "in the left ear",
-  "right ear": "in the right ear",
-  middle: "in the middle",
-};
-
-const headline = ({ turn, phase }: Pass): string => {
-  const words = turns[turn] && english.checks[turns[turn].check.name];
-  if (phase === "play") return words?.before ?? "";
-  return "Who points elsewhere?";
-};
-
-function hint(pass: Pass): string {
-  if (pass.phase === "play")
-    return pass.turn === 0
-      ? "All put them on, L on the left ear, and point where they hear it: an ear, the nose for the middle, a circle for all round."
-      : "All point where they hear it.";
-  const [first, second] = expectedNow(pass).map((place) => inWords[place] ?? place);
-  const right = second === undefined ? first : `first ${first}, then ${second}`;
-  return `As it should be: ${right}. Tap whoever points elsewhere or hears nothing.`;
+function PlayOnce({ first, muted, turnedUp, onPlay }: PlayProps) {
+  const { sounding, asking } = useWords();
+  const play = first ? asking.handsUp.play : sounding.again;
+  return (
+    <button type="button" class={first ? "play" : "play again"} onClick={onPlay}>
+      {!muted && <PlaySign />}
+      {muted ? mutedWords(sounding, turnedUp) : play}
+    </button>
+  );
 }
 
-function nextWords(seats: readonly string[], { turn, differs }: Pass): string {
-  if (turn + 1 < turns.length) return differs.size === 0 ? "All the same, on" : "On";
-  const same = seats.length - differs.size;
-  return differs.size === 0 ? `Done: all ${same} the same` : `Done: ${same} the same`;
+const headline = ({ language, asking }: Words, { turn, phase }: Pass): string => {
+  const words = turns[turn] && language.checks[turns[turn].check.name];
+  return phase === "play" ? (words?.before ?? "") : asking.handsUp.question;
+};
+
+type HandsUpWords = Words["asking"]["handsUp"];
+
+function hint(words: HandsUpWords, pass: Pass): string {
+  if (pass.phase === "play") return pass.turn === 0 ? words.first : words.point;
+  const [first = "", second] = expectedNow(pass).map((place) => words.pointed[place]);
+  return second === undefined ? words.one(first) : words.two(first, second);
+}
+
+function nextWords(words: HandsUpWords, seats: readonly string[], { turn, differs }: Pass): string {
+  if (turn + 1 < turns.length) return differs.size === 0 ? words.allSame : words.on;
+  return words.done(seats.length - differs.size, differs.size === 0);
 }
 
 /** Everybody at the table. On the bench they point by themselves; else the drawing shows where they should. */

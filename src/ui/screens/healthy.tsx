@@ -5,6 +5,7 @@ import type { Move } from "#core/rig/moves.ts";
 import { build } from "#core/rig/rig.ts";
 import { Tick } from "#ui/parts/marks.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
+import { useWords } from "#ui/words/use-words.ts";
 import { DoScreen } from "./do-screen.tsx";
 import { Heading } from "./frame.tsx";
 import { Aside, ItWas, laidAside } from "./it-was.tsx";
@@ -27,18 +28,18 @@ export function Healthy(props: AtPosition) {
 type Props = AtPosition & { readonly onPutBack: (part: string) => void };
 
 function Well({ held: { show }, ready: { derived }, position, onPutBack }: Props) {
+  const words = useWords();
+  const { language, verdict } = words;
   const rig = build(derived.evidence.era.course.state.rig);
   const standing = derived.standing(position);
-  const next = nextSeat(seatsOf(derived), derived);
+  const next = nextSeat(seatsOf(words, derived), derived);
   return (
     <section class="healthy">
       <Tape>{seatName(rig, position)}</Tape>
       <Heading>
-        <Tick /> Healthy
+        <Tick /> {verdict.healthy}
       </Heading>
-      <p class="sure">
-        {`Nothing found by these checks: left in the left ear, right in the right, the middle in the middle. Trouble is still possible: ${inHundred(standing.trouble)}.`}
-      </p>
+      <p class="sure">{verdict.nothingFound(inHundred(language, standing.trouble))}</p>
       <ItWas model={derived.model} culprits={standing.culprits} />
       <WayPicture rig={rig} position={position} />
       <div class="columns">
@@ -51,7 +52,7 @@ function Well({ held: { show }, ready: { derived }, position, onPutBack }: Props
               show(next ? { screen: "position", position: next.id } : { screen: "board" })
             }
           >
-            {next ? `On to ${next.name}` : "To the board"}
+            {next ? verdict.onTo(next.name) : verdict.toBoard}
           </button>
         </div>
         <div class="beside">

@@ -5,6 +5,7 @@ import { inHundred } from "#core/report/phrases.ts";
 import { standInFor } from "#core/rig/arranged.ts";
 import { chainTo } from "#core/rig/chain.ts";
 import type { BuiltRig } from "#core/rig/rig.ts";
+import { useWords } from "#ui/words/use-words.ts";
 
 /** How many that may have been it are named. */
 const mostShown = 3;
@@ -18,22 +19,22 @@ export function ItWas({
   readonly model: Model;
   readonly culprits: readonly Suspect[];
 }) {
+  const { language, verdict } = useWords();
   const [first, ...rest] = culprits
     .slice(0, mostShown)
     .flatMap(({ group: { faults }, probability }) => {
       const [fault] = faults;
-      const more = faults.length > 1 ? `, or ${faults.length - 1} more like it` : "";
-      return fault ? [{ text: `${faultWords(model, fault)}${more}`, probability }] : [];
+      if (fault === undefined) return [];
+      const one = faultWords(language, model, fault);
+      const text = faults.length > 1 ? verdict.orMore(one, faults.length - 1) : one;
+      return [{ text, probability, odds: inHundred(language, probability) }];
     });
   if (first === undefined) return null;
+  const said = first.probability < sure ? verdict.likelyWas : verdict.itWas;
   return (
     <>
-      <p class="it-was">{`${first.probability < sure ? "Most likely it was" : "It was"}: ${first.text} (${inHundred(first.probability)}).`}</p>
-      {rest.length > 0 && (
-        <p class="dim">
-          {`Or: ${rest.map(({ text, probability }) => `${text} (${inHundred(probability)})`).join("; ")}.`}
-        </p>
-      )}
+      <p class="it-was">{said(first.text, first.odds)}</p>
+      {rest.length > 0 && <p class="dim">{verdict.orWas(rest)}</p>}
     </>
   );
 }
@@ -50,15 +51,18 @@ interface AsideProps {
 }
 
 /** What was laid aside is not forgotten; putting it back tells whether it was that, or the plugging. */
-export const Aside = ({ parts, onPutBack }: AsideProps) => (
-  <>
-    {parts.map((part) => (
-      <p key={part} class="aside">
-        {`${part} stays aside: replace it or mend it. `}
-        <button type="button" class="quiet" onClick={() => onPutBack(part)}>
-          put it back: does it return?
-        </button>
-      </p>
-    ))}
-  </>
-);
+export function Aside({ parts, onPutBack }: AsideProps) {
+  const { language, verdict } = useWords();
+  return (
+    <>
+      {parts.map((part) => (
+        <p key={part} class="aside">
+          {verdict.aside(language.names.alone(part))}
+          <button type="button" class="quiet" onClick={() => onPutBack(part)}>
+            {verdict.putBack}
+          </button>
+        </p>
+      ))}
+    </>
+  );
+}

@@ -1,19 +1,19 @@
 import { shareOfDay } from "#core/hearing/exposure.ts";
 import { levelCap } from "#core/signals/caps.ts";
+import { useWords } from "#ui/words/use-words.ts";
 import { Loudness } from "./loudness.tsx";
 import { dbfs } from "./numbers.ts";
 import type { Held } from "./use-page.ts";
-import { emergency, routeWords } from "./words.ts";
+import { routeWords } from "./words.ts";
 
 /** How loud it leaves the program, in small steps; what was heard so far; when it reaches the ears, where that is known. */
 export function Level({ held }: { readonly held: Held }) {
+  const words = useWords().sounding;
   const { page, world, edges, change } = held;
   return (
     <footer class="level">
       <Loudness level={world.level} muted={world.muted} free={page.sounded} by={edges.player} />
-      <p class="note">
-        {page.sounded ? "One press is 3 dB; hold it for more." : "It starts quietly."}
-      </p>
+      <p class="note">{page.sounded ? words.onePress : words.startsQuietly}</p>
       <Facts world={world} />
       {page.sounded && page.view.screen !== "sound out" && (
         <p class="note">
@@ -22,11 +22,11 @@ export function Level({ held }: { readonly held: Held }) {
             class="quiet"
             onClick={() => held.show({ screen: "sound out", from: page.view })}
           >
-            {`to ${routeWords(world)}`}
+            {words.playsTo(routeWords(words, world))}
           </button>
         </p>
       )}
-      <p class="note">{emergency}</p>
+      <p class="note">{words.emergency}</p>
       {page.view.screen === "position" && (
         <button
           type="button"
@@ -34,7 +34,7 @@ export function Level({ held }: { readonly held: Held }) {
           aria-pressed={page.facing}
           onClick={() => change((one) => ({ ...one, facing: !one.facing }))}
         >
-          facing them
+          {words.facing}
         </button>
       )}
     </footer>
@@ -43,6 +43,7 @@ export function Level({ held }: { readonly held: Held }) {
 
 /** How much was heard here and how late it arrives; the reckoning behind it when asked. */
 function Facts({ world: { exposure, delay } }: Pick<Held, "world">) {
+  const words = useWords().sounding;
   const { seconds } = exposure;
   const long = seconds < 90 ? `${Math.ceil(seconds)} s` : `${Math.round(seconds / 60)} min`;
   const share = Math.ceil(100 * shareOfDay(exposure));
@@ -50,13 +51,9 @@ function Facts({ world: { exposure, delay } }: Pick<Held, "world">) {
   if (seconds === 0) return null;
   return (
     <details class="note">
-      <summary>{`${long} of sound here${late === undefined ? "" : `, ${late} ms late`}`}</summary>
-      <p>
-        {`${share <= 1 ? "Under 1 %" : `Up to ${share} %`} of a day's noise (85 dBA for 8 hours), with sensitive headphones on 1 V; a stronger amplifier makes it more. It never leaves the program above ${dbfs(levelCap)}, the red line.`}
-      </p>
-      {late !== undefined && (
-        <p>{`The sound reaches the ears ${late} ms after the program, later if wireless; so does silence.`}</p>
-      )}
+      <summary>{late === undefined ? words.soFar(long) : words.soFarLate(long, late)}</summary>
+      <p>{words.dose(share, dbfs(levelCap))}</p>
+      {late !== undefined && <p>{words.late(late)}</p>}
     </details>
   );
 }

@@ -101,7 +101,7 @@ function Places({ heard, view, choose }: PlacesProps) {
               aria-pressed={view.place === part}
               onClick={() => choose({ place: part, fault: undefined })}
             >
-              {placeName(heard.rig, part)}
+              {placeName(english, heard.rig, part)}
             </button>
           </li>
         ))}
@@ -131,7 +131,7 @@ const briefly = ({ rig }: Heard, fault: RigFault): string => {
   const text = faultText(english, rig, fault).replace(/^the .*plug of .* is not home/, "not home");
   return sentence(
     text
-      .replace(`, in ${placeName(rig, fault.part)}`, "")
-      .replace(` in ${placeName(rig, fault.part)}`, ""),
+      .replace(`, in ${placeName(english, rig, fault.part)}`, "")
+      .replace(` in ${placeName(english, rig, fault.part)}`, ""),
   ).replace(/\.$/, "");
 };

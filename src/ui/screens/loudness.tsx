@@ -1,6 +1,7 @@
 import type { DecibelsFullScale } from "#core/units/units.ts";
 import { LevelPicture } from "#ui/parts/level-picture.tsx";
 import { useHold } from "#ui/parts/use-hold.ts";
+import { useWords } from "#ui/words/use-words.ts";
 import { dbfs } from "./numbers.ts";
 
 interface Props {
@@ -13,6 +14,7 @@ interface Props {
 
 /** A level between the least and the most there is, and the two presses that move it. */
 export function Loudness({ level, muted, free, by }: Props) {
+  const words = useWords().sounding;
   const [softer, louder] = [useHold(by.softer), useHold(by.louder)];
   return (
     <div class="loudness">
@@ -21,10 +23,10 @@ export function Loudness({ level, muted, free, by }: Props) {
       {free && (
         <span>
           <button type="button" class="step" {...softer}>
-            softer
+            {words.softer}
           </button>
           <button type="button" class="step" {...louder}>
-            louder
+            {words.louder}
           </button>
         </span>
       )}

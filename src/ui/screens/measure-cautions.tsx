@@ -1,4 +1,4 @@
-import { emergency } from "./words.ts";
+import { useWords } from "#ui/words/use-words.ts";
 
 /** Before something for instruments is played. */
 export const InstrumentCautions = () => (
@@ -10,7 +10,7 @@ export const InstrumentCautions = () => (
       It starts quietly. The input is open, and its light on, only while it measures; nothing of it
       is kept.
     </li>
-    <li>{emergency}</li>
+    <li>{useWords().sounding.emergency}</li>
   </ul>
 );
 
@@ -28,6 +28,6 @@ export const CupCautions = () => (
       It starts quietly and goes up in slow steps. The microphone is open, and its light on, only
       while it measures; nothing of it is kept.
     </li>
-    <li>{emergency}</li>
+    <li>{useWords().sounding.emergency}</li>
   </ul>
 );

@@ -2,6 +2,7 @@ import type { Measurer, MeasurerWorld } from "#audio/measurer.ts";
 import type { Device, Route } from "#audio/route.ts";
 import { OutputPicture } from "#ui/parts/output-picture.tsx";
 import { Roving } from "#ui/parts/roving.tsx";
+import { useWords } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
 import type { Devices } from "./measure-names.tsx";
 import type { Ways } from "./page.ts";
@@ -58,6 +59,7 @@ function Outs({
   world,
   devices,
 }: Omit<Props, "ways" | "onWays" | "onNext" | "words">) {
+  const { sounding } = useWords();
   const routes: readonly Route[] = [
     { first: 0 },
     ...devices.outputs.map((device) => ({ device, first: 0 })),
@@ -78,7 +80,7 @@ function Outs({
             onClick={() => measurer.use(route)}
           >
             <OutputPicture first={route.first} used={same(route)} />
-            <span>{routeWords({ ...held.world, route, channels: 2 })}</span>
+            <span>{routeWords(sounding, { ...held.world, route, channels: 2 })}</span>
           </button>
         ))}
       </Roving>

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from "preact/hooks";
-import { refusalText } from "#core/words/english-measuring.ts";
+import { english } from "#core/words/english.ts";
+import { refusalText } from "#core/words/refusal-text.ts";
 import type { Analysed, Analysis, Playing } from "#recording/analyse.ts";
 import { foundText, oddityWords, troubleText } from "#recording/english.ts";
 import { Roving } from "#ui/parts/roving.tsx";
@@ -153,7 +154,7 @@ function OnePlaying({ playing: { measured, channels } }: { readonly playing: Pla
       <>
         <Heading>It cannot be judged so</Heading>
         <p class="why-not" role="alert">
-          {refusalText(measured)}
+          {refusalText(english, measured)}
         </p>
       </>
     );

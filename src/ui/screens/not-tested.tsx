@@ -1,6 +1,6 @@
 import { faultWords } from "#core/report/fault-words.ts";
 import type { Derived } from "#core/session/derive.ts";
-import { english } from "#core/words/english.ts";
+import { useWords } from "#ui/words/use-words.ts";
 
 /** On demand: what answers as a healthy chain does on this way, and what no check here can tell. */
 export function NotTested({
@@ -10,16 +10,17 @@ export function NotTested({
   readonly derived: Derived;
   readonly position: string;
 }) {
+  const { language, verdict } = useWords();
   const { model, groups } = derived;
   const way = model.wayTo(position);
   const unheard = groups
     .filter(({ inaudible, branch }) => inaudible && way.includes(branch))
-    .flatMap(({ faults }) => faults.map((fault) => faultWords(model, fault)));
+    .flatMap(({ faults }) => faults.map((fault) => faultWords(language, model, fault)));
   return (
     <details>
-      <summary>What was not tested</summary>
+      <summary>{verdict.notTested}</summary>
       <ul>
-        {[...new Set([...unheard, ...english.neverTested])].map((text) => (
+        {[...new Set([...unheard, ...language.neverTested])].map((text) => (
           <li key={text}>{text}</li>
         ))}
       </ul>

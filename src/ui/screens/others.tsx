@@ -4,6 +4,7 @@ import { faultWords } from "#core/report/fault-words.ts";
 import { inHundred } from "#core/report/phrases.ts";
 import { turningWords } from "#core/report/reason-words.ts";
 import type { Derived } from "#core/session/derive.ts";
+import { useWords } from "#ui/words/use-words.ts";
 
 interface Props {
   readonly leading: Suspect;
@@ -14,10 +15,11 @@ interface Props {
 
 /** The other suspects, each with what would tell it from the first. */
 export function Others({ leading, rest, derived: { model }, position }: Props) {
+  const { language, verdict } = useWords();
   if (rest.length === 0) return null;
   return (
     <>
-      <h2>Not ruled out</h2>
+      <h2>{verdict.notRuledOut}</h2>
       <ul>
         {rest.map(({ group, probability }) => {
           const [fault] = group.faults;
@@ -25,11 +27,11 @@ export function Others({ leading, rest, derived: { model }, position }: Props) {
           return (
             fault && (
               <li key={fault.id}>
-                {faultWords(model, fault)}, {inHundred(probability)}.{" "}
+                {faultWords(language, model, fault)}, {inHundred(language, probability)}.{" "}
                 <span class="dim">
                   {turn
-                    ? `Told apart by: ${turningWords(model, turn)}.`
-                    : "Nothing here tells it apart."}
+                    ? verdict.toldBy(turningWords(language, model, turn))
+                    : verdict.nothingTells}
                 </span>
               </li>
             )

@@ -81,7 +81,11 @@ function Unsure({
   const { first, chance, otherwise } = advised.unsure;
   return (
     <>
-      <PlanMove {...at} move={first} title={`Right for ${inHundred(chance)} such boxes. Take`} />
+      <PlanMove
+        {...at}
+        move={first}
+        title={`Right for ${inHundred(english, chance)} such boxes. Take`}
+      />
       <div class="ways">
         {otherwise && <OtherWays {...at} title="If it is silent or thin" others={[otherwise]} />}
         <OtherWays {...at} others={advised.others} />

@@ -2,6 +2,7 @@ import type { ComponentChildren } from "preact";
 import { useRef } from "preact/hooks";
 import { HeadPicture } from "#ui/parts/head-picture.tsx";
 import { useArrival } from "#ui/parts/use-arrival.ts";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import type { Held } from "./use-page.ts";
 
 interface Props {
@@ -13,6 +14,7 @@ interface Props {
 
 /** The head, waiting, and the press that sounds; while it is muted, the press that says it may sound again. */
 export function Play({ held: { page, world, edges }, onPlay, children }: Props) {
+  const { sounding } = useWords();
   const { muted, turnedUp } = world;
   return (
     <div class="sounding">
@@ -21,12 +23,12 @@ export function Play({ held: { page, world, edges }, onPlay, children }: Props) 
       </div>
       {muted ? (
         <FirstButton key="hands" kind="play hands" onPress={edges.player.handOff}>
-          {mutedWords(turnedUp)}
+          {mutedWords(sounding, turnedUp)}
         </FirstButton>
       ) : (
         <FirstButton key="play" kind="play" onPress={onPlay}>
           <PlaySign />
-          Play
+          {sounding.play}
         </FirstButton>
       )}
       {children}
@@ -35,8 +37,10 @@ export function Play({ held: { page, world, edges }, onPlay, children }: Props) 
 }
 
 /** What ends the silence: a hand taken away, or the volume turned back down. */
-export const mutedWords = (turnedUp: boolean): string =>
-  turnedUp ? "The volume is back down" : "Hands are off the gear";
+export const mutedWords = (
+  { volumeBack, handsOff }: Words["sounding"],
+  turnedUp: boolean,
+): string => (turnedUp ? volumeBack : handsOff);
 
 interface FirstProps {
   readonly kind: string;

@@ -1,5 +1,6 @@
 import type { Advice } from "#core/diagnosis/advice.ts";
 import type { Option } from "#core/diagnosis/options.ts";
+import { useWords } from "#ui/words/use-words.ts";
 import { Ask } from "./ask.tsx";
 import { BalanceScreen } from "./balance-screen.tsx";
 import { DidElse } from "./did-else.tsx";
@@ -37,6 +38,7 @@ export function PositionScreen(props: AtPosition) {
 
 /** Where the next question is of the left, the right or the pair, a microphone may hear it instead; a simulated rig has no cups to hold. */
 function ByMicrophone({ advice, held, ready, position }: AtPosition & { readonly advice: Advice }) {
+  const { asking } = useWords();
   if (ready.bench || advice.advice !== "ask") return null;
   const { asked } = advice.option;
   if (asked.check !== "left" && asked.check !== "right" && asked.check !== "pair") return null;
@@ -48,9 +50,9 @@ function ByMicrophone({ advice, held, ready, position }: AtPosition & { readonly
         class="quiet"
         onClick={() => held.show({ screen: "position", position, microphone })}
       >
-        Let the microphone listen
+        {asking.byMicrophone}
       </button>
-      {": each cup held to it in turn, instead of ears."}
+      {asking.byMicrophoneHow}
     </p>
   );
 }

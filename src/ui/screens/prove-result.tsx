@@ -67,7 +67,7 @@ const headWords = ({ spelled, lead, proof: { state, believed } }: AtProving): st
 };
 
 function sureWords({ spelled, proof: { state, probability, believed } }: AtProving): string {
-  const words = `${howSure(probability)}, ${inHundred(probability)}`;
+  const words = `${howSure(english, probability)}, ${inHundred(english, probability)}`;
   if (state !== "unsure") return sentence(words);
   const text = believed.map((fault) => leadFaultWords(spelled, fault)).join(", and ");
   return text === ""
@@ -171,7 +171,7 @@ function MayBe({ at: { lead, derived } }: Pick<Wired, "at">) {
       <ul>
         {others.map(({ kind, probability, fault }) => (
           <li key={kind}>
-            {`${english.patching.kinds[kind].name}${fault ? `, where ${leadFaultWords(leadPins(kind), fault)}` : ""} (${inHundred(probability)})`}
+            {`${english.patching.kinds[kind].name}${fault ? `, where ${leadFaultWords(leadPins(kind), fault)}` : ""} (${inHundred(english, probability)})`}
           </li>
         ))}
       </ul>

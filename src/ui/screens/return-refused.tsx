@@ -1,6 +1,7 @@
 import type { Capture } from "#core/measurement/capture.ts";
 import type { Refusal } from "#core/measurement/return.ts";
-import { refusalText } from "#core/words/english-measuring.ts";
+import { english } from "#core/words/english.ts";
+import { refusalText } from "#core/words/refusal-text.ts";
 import { Heading } from "./frame.tsx";
 import { SaveRecording } from "./save-recording.tsx";
 import type { Held } from "./use-page.ts";
@@ -70,7 +71,7 @@ export function refusedWords(refused: Refused, of: "lead" | "cup" = "lead"): str
     case "not measured":
       return of === "lead" && notThere.includes(refused.how.refused)
         ? nothingBack
-        : refusalText(refused.how);
+        : refusalText(english, refused.how);
     case "processed":
       return refused.words;
     case "not healthy":

@@ -1,5 +1,6 @@
 import type { EarMatrix } from "#audio/ear-matrix.ts";
 import { highestPosition, type Prompt } from "#core/prompts/prompt.ts";
+import { useWords } from "#ui/words/use-words.ts";
 import type { Held } from "./use-page.ts";
 
 interface Props {
@@ -12,6 +13,7 @@ interface Props {
 
 /** Tells whoever listens what to do, in their own ears, so that it comes through whatever is wrong. */
 export function Say({ held: { world, edges, change }, position, through }: Props) {
+  const { sounding } = useWords();
   const say = () => {
     change((one) => ({ ...one, sounded: true }));
     void edges.player.speak([...seat(position), { prompt: "point-to-where" }], { through });
@@ -23,7 +25,7 @@ export function Say({ held: { world, edges, change }, position, through }: Props
       disabled={world.playing || world.muted}
       onClick={say}
     >
-      say to them: point to where you hear it
+      {sounding.say}
     </button>
   );
 }

@@ -4,10 +4,10 @@ import { clientId } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import type { Derived, State } from "#core/session/derive.ts";
 import { type Where, whereNext } from "#core/session/where.ts";
-import { english } from "#core/words/english.ts";
 import { whereText } from "#core/words/fault-text.ts";
 import { placeAlong, sharedLinks } from "#ui/parts/chain-place.ts";
 import { effectAt, effectBriefly } from "#ui/parts/fault-effect.ts";
+import type { Words } from "#ui/words/use-words.ts";
 
 /** What the board shows of one position. */
 export interface Seat {
@@ -21,40 +21,31 @@ export interface Seat {
   readonly wrong?: { readonly effect: Effect; readonly fault: RigFault; readonly onTrunk: boolean };
 }
 
-export const seatsOf = (derived: Derived): readonly Seat[] =>
-  derived.rig.positions.map(({ id, name }) => seatOf(derived, id, name));
+export const seatsOf = (words: Words, derived: Derived): readonly Seat[] =>
+  derived.rig.positions.map(({ id, name }) => seatOf(words, derived, id, name));
 
 /** What was ordered needs nobody, and is as well as it is meant to be. */
-function seatOf(derived: Derived, id: string, name: string): Seat {
+function seatOf({ language, board }: Words, derived: Derived, id: string, name: string): Seat {
   const state = derived.state(id);
-  const plain = { id, name, state, words: stateWords[state], needsYou: false };
+  const plain = { id, name, state, words: board.states[state], needsYou: false };
   if (state !== "wrong" && state !== "unsure") return plain;
   const leading = derived.standing(id).leading?.group;
   const [fault] = leading ? leading.faults : [];
   if (leading === undefined || fault === undefined) return { ...plain, needsYou: true };
   const { model } = derived;
-  const said = english.faults[fault.name].is(whereText(english, model.rig, fault));
+  const said = language.faults[fault.name].is(whereText(language, model.rig, fault));
   if (state === "wrong" && fault.part === clientId)
     return { ...plain, state: "healthy", words: said };
   const effect = effectAt(model.rig, id, fault);
   const onTrunk = leading.branch === model.root && derived.rig.positions.length > 1;
-  const words = effectBriefly(effect) ?? said;
+  const words = effectBriefly(language, effect) ?? said;
   return {
     ...plain,
-    words: state === "unsure" ? `not sure yet: ${words}` : words,
+    words: state === "unsure" ? board.unsureYet(words) : words,
     needsYou: true,
     wrong: { effect, fault, onTrunk },
   };
 }
-
-const stateWords: Readonly<Record<State, string>> = {
-  "not heard": "not heard yet",
-  begun: "begun",
-  healthy: "healthy",
-  wrong: "something is wrong",
-  unsure: "not sure",
-  absent: "nobody here",
-};
 
 /** What is wrong on the trunk, drawn once however many positions hear it: the plainest of what they hear. */
 export function trunkTrouble({ model }: Derived, seats: readonly Seat[]) {

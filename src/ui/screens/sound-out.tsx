@@ -3,13 +3,13 @@ import type { NoChoice } from "#audio/outputs.ts";
 import type { Device, Route } from "#audio/route.ts";
 import { OutputPicture } from "#ui/parts/output-picture.tsx";
 import { Roving } from "#ui/parts/roving.tsx";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import { OutCautions } from "./cautions.tsx";
 import { Heading } from "./frame.tsx";
 import { Level } from "./level.tsx";
 import { mutedWords, PlaySign } from "./play.tsx";
 import type { Held } from "./use-page.ts";
 import { useArrive } from "./use-place.ts";
-import { noChoiceWords } from "./words.ts";
 
 /** Which output plays, and on which of its channels; and the way to hear that it is the right one. */
 export function SoundOut({ held }: { readonly held: Held }) {
@@ -119,20 +119,21 @@ function Hear({ held: { world, edges, change } }: { readonly held: Held }) {
       if (ended !== "played") return;
     }
   };
+  const { sounding } = useWords();
   return (
     <p class="hear-which">
       <button type="button" class="play again" onClick={hear}>
         {!world.muted && <PlaySign />}
-        {hearWords(world)}
+        {hearWords(sounding, world)}
       </button>
       <span class="dim">{`Says “output ${first + 1} and ${first + 2}”, then “left” in the left ear and “right” in the right one.`}</span>
     </p>
   );
 }
 
-function hearWords({ playing, muted, turnedUp }: Held["world"]): string {
+function hearWords(words: Words["sounding"], { playing, muted, turnedUp }: Held["world"]): string {
   if (playing) return "stop it";
-  return muted ? mutedWords(turnedUp) : "Hear which it is";
+  return muted ? mutedWords(words, turnedUp) : "Hear which it is";
 }
 
 interface NamesProps {
@@ -143,6 +144,7 @@ interface NamesProps {
 
 /** Another output: what the browser wants before it names any, or how to choose in the system. */
 function Names({ held: { edges }, refused, onAsk }: NamesProps) {
+  const { noChoice } = useWords().sounding;
   const why = edges.outputs.canChoose() ? refused : "cannot choose";
   return (
     <div class="another-output">
@@ -153,7 +155,7 @@ function Names({ held: { edges }, refused, onAsk }: NamesProps) {
           microphone is closed again at once and nothing is recorded.
         </p>
       )}
-      {why !== undefined && <p role="status">{noChoiceWords[why]}</p>}
+      {why !== undefined && <p role="status">{noChoice[why]}</p>}
       {why !== "cannot choose" && (
         <button type="button" class="tape" onClick={onAsk}>
           {why === undefined ? "Ask the browser for their names" : "Ask again"}

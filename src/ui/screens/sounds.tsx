@@ -1,9 +1,10 @@
 import { useState } from "preact/hooks";
 import { sentence } from "#core/report/phrases.ts";
 import { type SignalName, signalNames, signals } from "#core/signals/catalogue.ts";
-import { signalWords } from "#core/words/english-signals.ts";
+import type { Language } from "#core/words/language.ts";
 import { Roving } from "#ui/parts/roving.tsx";
 import { SignalPicture } from "#ui/parts/signal-picture.tsx";
+import { useWords } from "#ui/words/use-words.ts";
 import { OutCautions } from "./cautions.tsx";
 import { Heading } from "./frame.tsx";
 import { Level } from "./level.tsx";
@@ -15,6 +16,7 @@ import { useArrive } from "./use-place.ts";
 /** Every sound that may be played to ears, played by pointing at it; and all of them as files. */
 export function Sounds({ held }: { readonly held: Held }) {
   const { world, edges, page } = held;
+  const { language, sounding } = useWords();
   const { player } = edges;
   const [last, setLast] = useState<SignalName>();
   const [loop, setLoop] = useState(false);
@@ -29,11 +31,13 @@ export function Sounds({ held }: { readonly held: Held }) {
     <section class="sounds">
       <Heading>Test sounds</Heading>
       <p class="hint" aria-live="polite">
-        {last === undefined ? "Press one to hear it; once more to stop it." : toHear(last)}
+        {last === undefined
+          ? "Press one to hear it; once more to stop it."
+          : toHear(language, last)}
       </p>
       {world.muted && (
         <button type="button" class="play hands" onClick={player.handOff}>
-          {mutedWords(world.turnedUp)}
+          {mutedWords(sounding, world.turnedUp)}
         </button>
       )}
       <Roving label="Test sounds" kind="points signals">
@@ -62,7 +66,7 @@ export function Sounds({ held }: { readonly held: Held }) {
   );
 }
 
-const toHear = (name: SignalName): string => {
-  const { what, hear } = signalWords[name];
+const toHear = ({ signals: said }: Language, name: SignalName): string => {
+  const { what, hear } = said[name];
   return `${what}. To hear: ${hear}`;
 };

@@ -82,7 +82,7 @@ function Everyone({ held }: Props) {
         {builtInRigs.map((rig) => (
           <li key={rig.name}>
             <button type="button" class="tape" onClick={() => held.begin(rig)}>
-              {rig.name}
+              {start.rigName(rig.name)}
             </button>
           </li>
         ))}
@@ -171,7 +171,7 @@ function GoOn({ held: { page, show } }: Props) {
         {start.goOn}
       </button>
       <p>
-        {page.seed === undefined ? rig.name : start.noGear}
+        {page.seed === undefined ? start.rigName(rig.name) : start.noGear}
         {lastToTake(page.log) === undefined ? `, ${start.nothingHeard}` : ""}
       </p>
     </section>

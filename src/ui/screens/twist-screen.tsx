@@ -2,10 +2,12 @@ import type { Asked } from "#core/checks/finding.ts";
 import { twistAnswers } from "#core/checks/twist.ts";
 import { placeName, seatName } from "#core/report/names.ts";
 import { build } from "#core/rig/rig.ts";
+import { answerText } from "#core/words/answer-text.ts";
 import { Point } from "#ui/parts/complaint-point.tsx";
 import { Roving } from "#ui/parts/roving.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
 import { TwistPicture } from "#ui/parts/twist-picture.tsx";
+import { useWords } from "#ui/words/use-words.ts";
 import { benchEars } from "./bench-ears.ts";
 import { Heading } from "./frame.tsx";
 import { useHandOn } from "./hands.ts";
@@ -20,11 +22,11 @@ type Props = AtPosition & { readonly asked: Twist };
 /** As long as a plug of the bench is twisted: three rounds of the rotation, so often. */
 const benchPlayings = 4;
 
-const question = "Twist it gently: does anything change?";
-
 /** A plug is twisted in its socket, not pulled, while left, right and middle go round, quietly. */
 export function TwistScreen(props: Props) {
   const { held, ready, position, asked } = props;
+  const { language, sounding, asking } = useWords();
+  const { twist } = asking;
   useHandOn(held.edges.player);
   const { evidence, rig } = ready.derived;
   const now = build(evidence.era.course.state.rig);
@@ -35,8 +37,8 @@ export function TwistScreen(props: Props) {
   return (
     <section class="look twist">
       <Tape>{seatName(rig, position)}</Tape>
-      <Heading>{`Twist the plug of ${placeName(now, asked.part)}.`}</Heading>
-      <p class="hint">Gently, in its socket, not out of it. Press the lead at its neck too.</p>
+      <Heading>{twist.what(placeName(language, now, asked.part))}</Heading>
+      <p class="hint">{twist.hint}</p>
       <WayPicture rig={now} position={position} place={asked.part} />
       <p class="twist-sound">
         <button
@@ -45,22 +47,22 @@ export function TwistScreen(props: Props) {
           onClick={() => (playing ? held.edges.player.silence() : playOn(props))}
         >
           <PlaySign />
-          {playing ? "stop it" : "Play while you twist"}
+          {playing ? sounding.stop : twist.play}
         </button>
-        <span class="dim">
-          Left, right, middle, round and round: 20 dB lower, as a hand is on the gear.
-        </span>
+        <span class="dim">{twist.sound}</span>
       </p>
-      {ready.bench && <p class="you-see">{`You twist: ${noticed(ready, asked)}.`}</p>}
-      <Roving label={question} kind="points two">
+      {ready.bench && (
+        <p class="you-see">{twist.bench(answerText(language, noticed(ready, asked)))}</p>
+      )}
+      <Roving label={twist.question} kind="points two">
         {twistAnswers.map((one) => (
           <Point key={one} onPress={() => answer([one])}>
             <TwistPicture steady={one === "nothing changes"} />
-            <span>{one}</span>
+            <span>{answerText(language, one)}</span>
           </Point>
         ))}
         <Point onPress={() => answer(twistAnswers)}>
-          <span>can't tell</span>
+          <span>{asking.cannotTell}</span>
         </Point>
       </Roving>
     </section>

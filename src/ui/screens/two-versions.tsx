@@ -1,4 +1,5 @@
 import type { Version } from "#core/hearing/audition.ts";
+import { useWords } from "#ui/words/use-words.ts";
 import { PlaySign } from "./play.tsx";
 import type { Auditioning } from "./use-audition.ts";
 import type { Held } from "./use-page.ts";
@@ -15,6 +16,7 @@ const keyOf: Readonly<Record<Version, string>> = { healthy: "H", faulty: "F" };
 
 /** Two large presses: each begins the sound, or goes over to the other while it plays. Which one is heard stands on it. */
 export function TwoVersions({ held: { world }, sound, names }: Props) {
+  const { versions } = useWords().sounding;
   return (
     <div class="versions">
       {order.map((version) => {
@@ -30,21 +32,21 @@ export function TwoVersions({ held: { world }, sound, names }: Props) {
           >
             {!world.playing && <PlaySign />}
             <span>{names[version]}</span>
-            <small>{on ? "you hear this" : `key ${keyOf[version]}`}</small>
+            <small>{on ? versions.heard : versions.key(keyOf[version])}</small>
           </button>
         );
       })}
       {sound.progress !== undefined && (
         <p class="making">
-          <progress value={sound.progress} aria-label="making the sound ready" /> making it ready
+          <progress value={sound.progress} aria-label={versions.making} /> {versions.makingReady}
           <button type="button" class="quiet" onClick={sound.stop}>
-            stop
+            {versions.stop}
           </button>
         </p>
       )}
       {sound.refused && (
         <p class="message" role="alert">
-          There is nothing in this sound that may be played near ears. Take another one.
+          {versions.refused}
         </p>
       )}
     </div>

@@ -71,6 +71,8 @@ export function usePage(edges: Edges): Held {
     bench.instruments?.measurer.silence();
   };
   const { log, seed } = page;
+  const { tongue } = page.settings;
+  useEffect(() => player.speakIn(tongue), [player, tongue]);
   useEffect(() => {
     if (log.length > 0 && !store.keep({ log, seed }))
       change((one) => ({ ...one, notice: "not kept" }));

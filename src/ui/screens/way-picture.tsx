@@ -8,6 +8,7 @@ import type { RigFault } from "#core/rig/rig-faults.ts";
 import { ChainPicture } from "#ui/parts/chain-picture.tsx";
 import { placeAlong } from "#ui/parts/chain-place.ts";
 import { effectAt, effectWords } from "#ui/parts/fault-effect.ts";
+import { useWords } from "#ui/words/use-words.ts";
 
 interface Props {
   readonly rig: BuiltRig;
@@ -21,15 +22,18 @@ interface Props {
 
 /** The way to a position, with what a fault does to it, in lanes and in words. */
 export function WayPicture({ rig, position, fault, place, own }: Props) {
+  const { language, verdict } = useWords();
   const links = chainTo(rig, position);
   const effect = fault ? effectAt(rig, position, fault) : own;
-  const words = effect && effectWords(effect);
+  const words = effect && effectWords(language, effect);
   const along = fault
     ? placeAlong(rig, links, fault)
     : (linkOf(links, place) ?? firstLead(links, own));
   const nameOf = ({ part: id, socket, kind }: Link) => {
-    if (kind === "listener") return placeName(rig, id);
-    const part = id.replace(standInFor(""), "good ");
+    if (kind === "listener") return placeName(language, rig, id);
+    const good = id.startsWith(standInFor(""));
+    const own = language.names.alone(good ? id.slice(standInFor("").length) : id);
+    const part = good ? verdict.good(own) : own;
     const long = part.length + (socket?.length ?? 0) > longest;
     return socket === undefined || kind === "laptop" || long ? part : `${part}, ${socket}`;
   };

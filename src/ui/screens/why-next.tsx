@@ -4,6 +4,8 @@ import { doText } from "#core/report/do-text.ts";
 import { capital, minutes } from "#core/report/phrases.ts";
 import type { Derived } from "#core/session/derive.ts";
 import type { Seconds } from "#core/units/units.ts";
+import type { Language } from "#core/words/language.ts";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 
 /** How many other steps stand beside the one that was chosen. */
 const mostShown = 3;
@@ -16,20 +18,24 @@ export function WhyNext({
   readonly derived: Derived;
   readonly choice: Chosen | undefined;
 }) {
+  const { language, verdict } = useWords();
   if (choice === undefined) return null;
   const { best, others, seconds } = choice;
   const rest = others.filter((one) => one !== best).slice(0, mostShown);
   return (
     <div class="why-next">
-      <p>{`${capital(minutes(seconds))} to a working rig`}</p>
+      <p>{verdict.left(capital(minutes(language, seconds)))}</p>
       {best && rest.length > 0 && (
         <details>
-          <summary>Why this next</summary>
-          <p class="dim">Expected to a working rig, beginning with:</p>
+          <summary>{verdict.whyNext}</summary>
+          <p class="dim">{verdict.expected}</p>
           <ol>
             {[best, ...rest].map((one, at) => (
               <li key={JSON.stringify(one.doing)} class={at === 0 ? "first" : ""}>
-                {`${stepWords(derived, one)}: ${at === 0 ? minutes(seconds) : later(one.seconds - seconds)}`}
+                {verdict.step(
+                  stepWords(language, derived, one),
+                  at === 0 ? minutes(language, seconds) : later(verdict, one.seconds - seconds),
+                )}
               </li>
             ))}
           </ol>
@@ -39,9 +45,13 @@ export function WhyNext({
   );
 }
 
-const stepWords = ({ model }: Derived, { doing }: Choice): string =>
-  capital(doing.do === "ask" ? askedWords(model, doing.asked) : doText(model, doing.move));
+const stepWords = (language: Language, { model }: Derived, { doing }: Choice): string =>
+  capital(
+    doing.do === "ask"
+      ? askedWords(language, model, doing.asked)
+      : doText(language, model, doing.move),
+  );
 
 /** How much longer it takes than what was chosen. */
-const later = (more: Seconds): string =>
-  more < 0.5 ? "about as long" : `${Math.round(more)} s longer`;
+const later = ({ asLong, longer }: Words["verdict"], more: Seconds): string =>
+  more < 0.5 ? asLong : longer(Math.round(more));

@@ -97,8 +97,8 @@ describe("what is spoken", () => {
     const { createPlayer } = await import("#audio/web-player.ts");
     const { shippedWords } = await import("#audio/speech.ts");
     let down = true;
-    const player = createPlayer(undefined, (word) =>
-      down ? Promise.reject(new TypeError("no network")) : shippedWords(word),
+    const player = createPlayer(undefined, (word, tag) =>
+      down ? Promise.reject(new TypeError("no network")) : shippedWords(word, tag),
     );
     expect(await player.speak([{ prompt: "left" }])).toEqual({
       ended: "trouble",

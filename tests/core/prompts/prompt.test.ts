@@ -7,8 +7,10 @@ import {
   type Prompt,
   wordsOf,
 } from "#core/prompts/prompt.ts";
-import { opens, phrases, promptWords } from "#core/prompts/words.ts";
+import { type SpokenTag, speaking, spokenTags } from "#core/prompts/speaking.ts";
+import { isBefore, opens, phrases, promptWords } from "#core/prompts/words.ts";
 import { english } from "#core/words/english.ts";
+import { german } from "#core/words/german.ts";
 
 const position = (number: number): Prompt => ({ prompt: "position", number });
 
@@ -27,32 +29,57 @@ const said: [prompt: Prompt, words: string][] = [
   [{ prompt: "outputs", numbers: [63, 64] }, "output sixty three and sixty four"],
 ];
 
+const gesagt: typeof said = [
+  [{ prompt: "left" }, "linke Seite"],
+  [position(1), "Platz eins"],
+  [position(19), "Platz neunzehn"],
+  [position(20), "Platz zwanzig"],
+  [position(21), "Platz einund zwanzig"],
+  [position(99), "Platz neunund neunzig"],
+  [{ prompt: "outputs", numbers: [7, 38] }, "Ausgang sieben und achtund dreißig"],
+];
+
+const texts = { en: english.prompts, de: german.prompts };
+const inTag = (tag: SpokenTag) => (prompt: Prompt) => wordsOf(speaking[tag], prompt);
+
 describe("a prompt in words", () => {
-  test.for(said)("%j is said: %s", ([prompt, words]) => {
-    const texts = wordsOf(prompt).map((word) => english.prompts[word]);
-    expect(texts.join(" ")).toBe(words);
+  test.for([
+    ...said.map((one) => ["en", ...one] as const),
+    ...gesagt.map((one) => ["de", ...one] as const),
+  ])("in %s %j is said: %s", ([tag, prompt, words]) => {
+    expect(
+      inTag(tag)(prompt)
+        .map((word) => texts[tag][word])
+        .join(" "),
+    ).toBe(words);
   });
 
-  test("no two positions are said alike", () => {
-    const all = Array.from({ length: highestPosition }, (_, n) => wordsOf(position(n + 1)).join());
-    expect(new Set(all).size).toBe(highestPosition);
+  test.for(spokenTags)("no two positions are said alike: %s", (tag) => {
+    const all = Array.from({ length: highestPosition }, (_, n) => inTag(tag)(position(n + 1)));
+    expect(new Set(all.map((words) => words.join())).size).toBe(highestPosition);
   });
 
-  test("every word is said by some prompt, and none is there twice", () => {
-    const numbers = Array.from({ length: highestPosition }, (_, n) => position(n + 1));
-    const outputs: Prompt = { prompt: "outputs", numbers: [1, 2] };
-    const counted = new Set([...numbers, outputs].flatMap(wordsOf));
-    const alone = promptWords.filter((word) => !counted.has(word));
-    expect(alone).toEqual(phrases);
-    expect(alone.some(opens)).toBe(false);
-    expect(new Set(promptWords).size).toBe(promptWords.length);
-    expect(promptWords.filter((word) => !/^[a-z]+(-[a-z]+)*$/.test(word))).toEqual([]);
-  });
+  test.for(spokenTags)(
+    "every word of %s has a text and is said by some prompt, none twice",
+    (tag) => {
+      const numbers = Array.from({ length: highestPosition }, (_, n) => position(n + 1));
+      const outputs: Prompt = { prompt: "outputs", numbers: [1, 2] };
+      const counted = new Set([...numbers, outputs].flatMap(inTag(tag)));
+      const { words } = speaking[tag];
+      const alone = words.filter((word) => !counted.has(word));
+      expect(alone).toEqual(phrases);
+      expect(words.filter((word) => !texts[tag][word])).toEqual([]);
+      expect([...counted].filter((word) => !words.includes(word))).toEqual([]);
+      expect(alone.some(opens)).toBe(false);
+      expect(new Set(promptWords).size).toBe(promptWords.length);
+      expect(promptWords.filter((word) => !/^[a-z]+(-[a-z]+)*$/.test(word))).toEqual([]);
+    },
+  );
 
   test.for([0, -1, 1.5, Number.NaN, 100, Number.POSITIVE_INFINITY])(
     "position %s is refused with its bounds",
     (number) => {
-      expect(() => wordsOf(position(number))).toThrow(
+      expect(() => inTag("en")(position(number))).toThrow(
         new RangeError(`${number} is not a whole number from 1 to 99`),
       );
     },
@@ -60,24 +87,31 @@ describe("a prompt in words", () => {
 
   test("output 65 is refused, on either place", () => {
     for (const numbers of [[65, 1] as const, [1, 65] as const])
-      expect(() => wordsOf({ prompt: "outputs", numbers })).toThrow("65 is not a whole number");
+      expect(() => inTag("en")({ prompt: "outputs", numbers })).toThrow("65 is not a whole number");
   });
 
   test("a word that stays up is never the last, and one that does not is a number or alone", () => {
     const output = fc.integer({ min: 1, max: highestOutput });
     fc.assert(
       fc.property(fc.tuple(output, output), (numbers) => {
-        const words = wordsOf({ prompt: "outputs", numbers });
-        expect(words.map((word, at) => opens(word) && at === words.length - 1)).not.toContain(true);
-        expect(words.filter(opens)).toEqual(["output", "and"]);
+        for (const tag of spokenTags) {
+          const words = inTag(tag)({ prompt: "outputs", numbers });
+          expect(words.map((word, at) => opens(word) && at === words.length - 1)).not.toContain(
+            true,
+          );
+          expect(words.filter((word) => opens(word) && !isBefore(word))).toEqual(["output", "and"]);
+        }
       }),
     );
   });
 });
 
 test("there is a pause before each word but the first and the ones of a number", () => {
-  expect(gapsOf(wordsOf(position(21)))).toEqual([0, 0.06, 0]);
-  expect(gapsOf(wordsOf(position(20)))).toEqual([0, 0.06]);
-  expect(gapsOf(wordsOf({ prompt: "outputs", numbers: [30, 12] }))).toEqual([0, 0.06, 0.06, 0.06]);
+  for (const tag of spokenTags) {
+    const words = inTag(tag);
+    expect(gapsOf(words(position(21)))).toEqual([0, 0.06, 0]);
+    expect(gapsOf(words(position(20)))).toEqual([0, 0.06]);
+    expect(gapsOf(words({ prompt: "outputs", numbers: [30, 12] }))).toEqual([0, 0.06, 0.06, 0.06]);
+  }
   expect(gapsOf([])).toEqual([]);
 });

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { joined } from "#core/prompts/joined.ts";
 import { gapsOf, type Prompt, wordsOf } from "#core/prompts/prompt.ts";
 import { type Route, routed } from "#core/prompts/routed.ts";
+import { speaking } from "#core/prompts/speaking.ts";
 import { phrases } from "#core/prompts/words.ts";
 import { admit } from "#core/signals/admit.ts";
 import type { Sound } from "#core/signals/sound.ts";
@@ -11,9 +12,9 @@ import { promptAt } from "#tests/support/prompt-file.ts";
 const rate = 48_000;
 
 const spoken = (prompt: Prompt): Float32Array => {
-  const words = wordsOf(prompt);
+  const words = wordsOf(speaking.en, prompt);
   return joined(
-    words.map((word) => promptAt(word, rate)),
+    words.map((word) => promptAt("en", word, rate)),
     rate,
     gapsOf(words),
   );

@@ -4,13 +4,18 @@ import { builtInRigs } from "#core/rig/rigs.ts";
 import { modelFor } from "#core/session/derive.ts";
 import { english } from "#core/words/english.ts";
 import { faultText, mendText } from "#core/words/fault-text.ts";
+import { german } from "#core/words/german.ts";
 
-test.for(builtInRigs)("no two groups that checks tell apart are said alike: $name", (rig) => {
+const languages = { english, german };
+
+test.for(
+  builtInRigs.flatMap((rig) => (["english", "german"] as const).map((name) => ({ rig, name }))),
+)("no two groups that checks tell apart are said alike: $rig.name, $name", ({ rig, name }) => {
   const { groups, model } = modelFor(rig);
   const said = new Map<string, string>();
   for (const [at, { faults, inaudible }] of groups.entries())
     for (const fault of faults.filter((one) => !inaudible && !isUnlisted(one))) {
-      const text = faultText(english, model.rig, fault);
+      const text = faultText(languages[name], model.rig, fault);
       const group = String(at);
       expect(said.get(text) ?? group, text).toBe(group);
       said.set(text, group);
@@ -25,4 +30,6 @@ test("what to do names the same place as what is wrong", () => {
   if (fault === undefined) throw new Error("the lead cannot stand in the send");
   expect(faultText(english, model.rig, fault)).toContain("socket marked send at the mixer");
   expect(mendText(english, model.rig, fault)).toContain("socket marked send at the mixer");
+  expect(faultText(german, model.rig, fault)).toContain("in der Buchse »send« an »Mischpult«");
+  expect(mendText(german, model.rig, fault)).toContain("in der Buchse »send« an »Mischpult«");
 });

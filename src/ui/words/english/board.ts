@@ -1,4 +1,26 @@
 import { counted } from "#core/report/phrases.ts";
+import type { State } from "#core/session/derive.ts";
+import type { Because } from "#core/session/where.ts";
+
+/** How a position stands, in a line. */
+const states: Readonly<Record<State, string>> = {
+  "not heard": "not heard yet",
+  begun: "begun",
+  healthy: "healthy",
+  wrong: "something is wrong",
+  unsure: "not sure",
+  absent: "nobody here",
+};
+
+/** Why somebody goes there next. */
+const because: Readonly<Record<Because, string>> = {
+  "what all share is mended first": "what all share is mended first",
+  "it was begun": "it was begun",
+  "one seat tells of what all share": "one seat tells of what all share",
+  "all at once is quicker than walking": "all at once is quicker than walking",
+  "it is the next": "it is the next",
+  "it is mended soonest": "it is mended soonest",
+};
 
 /** The board: every position, and where to go next. */
 export const board = {
@@ -9,4 +31,13 @@ export const board = {
   someHealthy: (healthy: number, of: number) => `${healthy} of ${of} healthy`,
   needYou: (positions: number) => `${positions} ${positions === 1 ? "needs" : "need"} you`,
   trunkSound: (sure: string) => `nothing wrong in what they share: ${sure}`,
+  states,
+  unsureYet: (words: string) => `not sure yet: ${words}`,
+  because,
+  anotherRig: "another rig",
+  allAtOnce: "All at once, hands up",
+  listenAt: (seat: string) => `Listen at ${seat}`,
+  goOnAt: (seat: string) => `Go on at ${seat}`,
+  whatIsWrongAt: (seat: string) => `What is wrong at ${seat}`,
+  beforeTheyPart: "this is before the positions part",
 };

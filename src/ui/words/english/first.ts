@@ -59,6 +59,8 @@ export const first = {
     take: "Begin anew with it",
   },
   start: {
+    /** Names of the rigs that come with the program; all others are as somebody gave them. */
+    rigName: (name: string): string => name,
     lead: "Finds the link that is wrong between the mixer and the ears, by what the ears hear.",
     everyone: "Check everyone's headphones",
     everyoneMore: "Which is most like yours?",

@@ -26,6 +26,14 @@ const notice: FirstWords["notice"] = {
     "Dieser Browser hebt hier nichts auf: ein privates Fenster oder eine volle Platte. Die Sitzung geht weiter, aber ein Neuladen würde sie verlieren.",
 };
 
+/** Names of the rigs that come with the program. */
+const rigs: Readonly<Record<string, string>> = {
+  "Tallow Hall story evening": "Erzählabend in Tallow Hall",
+  "Tallow Hall, from the main pair": "Tallow Hall, aus der Summe gespeist",
+  "Straight into the laptop": "Direkt in den Laptop",
+  "Rig not known": "Aufbau nicht bekannt",
+};
+
 export const first: FirstWords = {
   trouble,
   notice,
@@ -55,6 +63,7 @@ export const first: FirstWords = {
     take: "Mit ihr neu beginnen",
   },
   start: {
+    rigName: (name) => rigs[name] ?? name.replace(/^Fed from: .*$/, "Aufbau nach Beschreibung"),
     lead: "Findet das Glied, das zwischen Pult und Ohren nicht stimmt: an dem, was die Ohren hören.",
     everyone: "Alle Kopfhörer prüfen",
     everyoneMore: "Was kommt Ihrem Aufbau am nächsten?",

@@ -1,0 +1,73 @@
+import type { PartKind } from "#core/parts/catalogue.ts";
+import type { KindWords } from "./patching-words.ts";
+
+const kind = (name: string, note: string): KindWords => ({ name, note });
+
+/** What every kind of part is called. */
+export const kinds: Readonly<Record<PartKind, KindWords>> = {
+  laptop: kind("Laptop", "die eigene Kopfhörerbuchse"),
+  phone: kind("Mobiltelefon", "die eigene Buchse oder die des Adapters"),
+  "sound interface": kind("Audiointerface", "Kopfhörer und ein Paar Line-Ausgänge"),
+  player: kind("Player", "Platten, Karten oder Bänder; zweimal Cinch"),
+  instrument: kind("Keyboard oder Drummodul", "eine Klinke links/mono und eine rechts"),
+  mixer: kind("kleines Mischpult", "Kopfhörer, ein Send, Summe und Monitor auf Klinke"),
+  console: kind("Pult mit XLR", "XLR-Ausgänge, Phantomspeisung an den Eingängen"),
+  processor: kind("Prozessor", "links und rechts hinein und heraus"),
+  transmitter: kind("Funksender", "für Taschenempfänger"),
+  "belt pack": kind("Taschenempfänger", "Funkempfänger am Gürtel"),
+  "link sender": kind("digitale Strecke, nahes Ende", "ein Stereosignal hinein"),
+  "stage box": kind("digitale Strecke, fernes Ende", "zwei XLR-Ausgänge"),
+  "personal mixer": kind("persönliches Monitorpult", "an einer digitalen Strecke"),
+  "loudspeaker amplifier": kind("Endstufe", "die Klinken sind nicht für Kopfhörer"),
+  "wireless headset": kind("Funkkopfhörer", "per Funk verbunden"),
+  "TRS lead": kind("Stereo-Klinkenkabel", "TRS an beiden Enden: zwei schwarze Ringe"),
+  "TS lead": kind("Mono-Klinkenkabel", "TS an beiden Enden: ein schwarzer Ring"),
+  "insert Y": kind("Insert-Y-Kabel", "ein Stereostecker auf zwei Monostecker"),
+  "insert Y with TRS plugs, rings unused": kind(
+    "Y-Kabel, Ringe unbenutzt",
+    "ein Stereostecker auf zwei dreipolige, deren Ringe frei bleiben",
+  ),
+  "insert Y with TRS plugs, ring to sleeve": kind(
+    "Y-Kabel, Ringe am Schaft",
+    "ein Stereostecker auf zwei dreipolige, Ring und Schaft jeweils verbunden",
+  ),
+  "one-to-both lead": kind("Mono-auf-beide-Kabel", "Monostecker; seine Spitze auf Spitze und Ring"),
+  "one-to-both lead with TRS plug, ring unused": kind(
+    "Mono-auf-beide-Kabel, Ring unbenutzt",
+    "drei Kontakte an beiden Enden; Spitze auf Spitze und Ring",
+  ),
+  "one-to-right lead": kind("Mono-auf-rechts-Kabel", "Monostecker; seine Spitze nur auf den Ring"),
+  "mono sum lead": kind("Zwei-auf-eins-Kabel", "addiert links und rechts: kein Stereokabel"),
+  "RCA pair lead": kind("Cinch-Paar", "rot ist rechts"),
+  "TRS to two RCA lead": kind("Stereoklinke auf zweimal Cinch", "Spitze links, Ring rechts"),
+  "two TS to two RCA lead": kind("zwei Monoklinken auf zweimal Cinch", "Seite an Seite"),
+  "XLR lead": kind("XLR-Kabel", "Pins 1, 2, 3 durchverbunden: ein Signal"),
+  "XLR to TRS lead": kind("XLR auf Klinke", "heiß auf Spitze, kalt auf Ring: ein Signal"),
+  "two XLR to TRS lead, pin 3 unused": kind(
+    "zwei XLR auf eine Stereoklinke, Pin 3 unbenutzt",
+    "Pin 2 jeweils auf Spitze und Ring",
+  ),
+  "two XLR to TRS lead, pin 3 to pin 1": kind(
+    "zwei XLR auf eine Stereoklinke, Pin 3 an Pin 1",
+    "Pin 2 jeweils auf Spitze und Ring",
+  ),
+  "XLR to both ears lead": kind("XLR-auf-beide-Kabel", "Pin 2 auf Spitze und Ring"),
+  "TRS extension lead": kind("Verlängerung", "Stereostecker auf Stereobuchse"),
+  "size adapter": kind("Größenadapter", "6,35 mm auf 3,5 mm oder zurück"),
+  "headset adapter": kind("Headset-Adapter", "für die andere Reihenfolge der vier Kontakte"),
+  "headset splitter": kind("Headset-Weiche", "trennt Kopfhörer und Mikrofon"),
+  "mono adapter": kind("Mono-Adapter", "ein Signal auf beide Ohren"),
+  "stereo-to-mono adapter": kind("Stereo-auf-Mono-Adapter", "verbindet links und rechts"),
+  splitter: kind("Verteiler", "ein Stecker auf mehrere Buchsen, nur Drähte"),
+  "in-line volume wheel": kind("Lautstärkeregler im Kabel", "Stereostecker auf Stereobuchse"),
+  patchbay: kind("Steckfeld", "Reihen symmetrischer Klinken"),
+  "headphone amplifier": kind("Kopfhörerverstärker", "ein Signal hinein, Kopfhörer heraus"),
+  headphones: kind("Kopfhörer", "ein Stereostecker"),
+  headset: kind("Hörsprechgarnitur", "mit Mikrofon, vier Kontakte"),
+  "in-ears": kind("In-Ears", "ein kleiner Stereostecker"),
+  "line inputs": kind("Line-Eingänge", "von Interface oder Recorder, um ein Kabel zu messen"),
+  "load box": kind("Lastbox", "zwei Widerstände von 33 Ω anstelle des Kopfhörers, zum Messen"),
+  listener: kind("wer hört", "wer ihn trägt"),
+  operator: kind("wer mitschreibt", "wer die Antworten notiert"),
+  client: kind("wer bestellt hat", "wer das Signal bestellt hat"),
+};
