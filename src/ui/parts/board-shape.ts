@@ -21,14 +21,21 @@ export interface BoardShape {
   readonly top: number;
 }
 
-/** Across a wide screen the trunk comes from the left and fans out; on a narrow one it comes down and peels off. */
-export const boardShape = (wide: boolean, links: number, positions: number): BoardShape =>
-  wide ? across(links, positions) : down(links, positions);
+/**
+ * Across a wide screen the trunk comes from the left and fans out; on a narrow one it comes down and peels off. Where letters are larger
+ * by some scale the rows are higher.
+ */
+export const boardShape = (
+  wide: boolean,
+  links: number,
+  positions: number,
+  letters = 1,
+): BoardShape => (wide ? across(links, positions, letters) : down(links, positions, letters));
 
 const spread = { wide: 24, narrow: 17 };
 
-function across(links: number, positions: number): BoardShape {
-  const [row, slot, gap, fan, run] = [88, 108, 7, 170, 112];
+function across(links: number, positions: number, letters: number): BoardShape {
+  const [row, slot, gap, fan, run] = [88 * letters, 108, 7, 170, 112];
   const height = Math.max(positions * row, 220);
   const top = (height - positions * row) / 2;
   const length = links * slot;
@@ -55,8 +62,10 @@ function across(links: number, positions: number): BoardShape {
   };
 }
 
-function down(links: number, positions: number): BoardShape {
-  const [row, slot, gap, width, bend] = [96, 46, 5, 176, 26];
+function down(links: number, positions: number, letters: number): BoardShape {
+  const [row, slot, gap, bend] = [104 * letters, 46, 5, 26];
+  // As wide as its lanes need, since the names stand beside it.
+  const width = Math.max(104, 24 + (positions - 1) * spread.narrow + bend + 24);
   const length = links * slot;
   const top = length + 30;
   const first = width - 24 - (positions - 1) * spread.narrow;
