@@ -63,7 +63,7 @@ function across(links: number, positions: number, letters: number): BoardShape {
 }
 
 function down(links: number, positions: number, letters: number): BoardShape {
-  const [row, slot, gap, bend] = [104 * letters, 46, 5, 26];
+  const [row, slot, gap, bend] = [112 * letters, 46, 5, 26];
   // As wide as its lanes need, since the names stand beside it.
   const width = Math.max(104, 24 + (positions - 1) * spread.narrow + bend + 24);
   const length = links * slot;
