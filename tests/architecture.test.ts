@@ -56,6 +56,7 @@ const layers: Record<string, readonly string[]> = {
     "core/rig",
     "core/listening",
     "core/checks",
+    "core/signals",
     "core/diagnosis",
     "core/session",
     "core/words",

@@ -1,8 +1,8 @@
 import { parseArgs } from "node:util";
+import { sheet } from "#core/report/sheet.ts";
 import { type AnyName, everyName, everything } from "#core/signals/everything.ts";
-import { signalWords } from "#core/words/english-signals.ts";
+import { english } from "#core/words/english.ts";
 import { packed, signalFile } from "#pack/pack.ts";
-import { levelText } from "#pack/sheet.ts";
 import type { Printed } from "./print.ts";
 import { messageOf } from "./problem.ts";
 
@@ -57,8 +57,10 @@ export function renderRun(
 const list = (): string =>
   everyName
     .map((name) => {
-      const [level, peak] = [everything[name].level, everything[name].peak].map(levelText);
-      return `${name.padEnd(16)}${level?.padStart(10)}, peak ${peak?.padStart(10)}  ${signalWords[name].what}\n`;
+      const [level, peak] = [everything[name].level, everything[name].peak].map(
+        english.sheet.level,
+      );
+      return `${name.padEnd(16)}${level?.padStart(10)}, peak ${peak?.padStart(10)}  ${english.signals[name].what}\n`;
     })
     .join("");
 
@@ -67,7 +69,7 @@ function one([name, path, ...more]: readonly string[], rate: number): Rendered {
   if (name === undefined || path === undefined || more.length > 0)
     return refused(`Expected a name and a file.\n${usage}`);
   if (known === undefined) return refused(`${name}: expected one of ${everyName.join(", ")}`);
-  const { what } = signalWords[known];
+  const { what } = english.signals[known];
   return {
     code: 0,
     out: `${path}: ${what}\n`,
@@ -82,7 +84,7 @@ function pack(
   progress: (share: number) => void,
 ): Rendered {
   if (path === undefined || more.length > 0) return refused(`Expected one file.\n${usage}`);
-  const making = packed(rate);
+  const making = packed(rate, sheet(english, rate));
   for (;;) {
     const { done, value } = making.next();
     if (done)

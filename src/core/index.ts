@@ -70,4 +70,5 @@ export {
 export { type Where, whereNext } from "#core/session/where.ts";
 export { english } from "#core/words/english.ts";
 export { faultText, mendText } from "#core/words/fault-text.ts";
+export { german } from "#core/words/german.ts";
 export { movedText, moveText } from "#core/words/move-text.ts";

@@ -1,8 +1,8 @@
 import { strToU8, zipSync } from "fflate";
+import { fileName } from "#core/report/sheet.ts";
 import { everyName, everything } from "#core/signals/everything.ts";
 import { renderSignal } from "#core/signals/render.ts";
 import type { Hertz } from "#core/units/units.ts";
-import { fileName, sheet } from "./sheet.ts";
 import { wavOf } from "./wav.ts";
 
 /** The same each time: orders of a pair are those of this seed. */
@@ -12,9 +12,9 @@ const seed = 1;
 export const signalFile = (name: (typeof everyName)[number], rate: Hertz): Uint8Array =>
   wavOf(renderSignal(everything[name], rate, seed), everything[name].loop?.(rate));
 
-/** Every signal as a file, and the sheet, in one ZIP. Says how far it is after each: from 0 to 1. */
-export function* packed(rate: Hertz): Generator<number, Uint8Array, void> {
-  const files: Record<string, Uint8Array> = { "sheet.txt": strToU8(sheet(rate)) };
+/** Every signal as a file, and a sheet, in one ZIP. Says how far it is after each: from 0 to 1. */
+export function* packed(rate: Hertz, sheet: string): Generator<number, Uint8Array, void> {
+  const files: Record<string, Uint8Array> = { "sheet.txt": strToU8(sheet) };
   for (const [at, name] of everyName.entries()) {
     files[fileName(name)] = signalFile(name, rate);
     yield (at + 1) / everyName.length;

@@ -11,8 +11,14 @@ export interface Making {
   readonly stop: () => void;
 }
 
-/** Makes the pack of all sounds at a rate, a ZIP file, or of a capture a WAV file; tells how far it is. */
-export type Packing = (what: Hertz | Capture, onShare: (share: number) => void) => Making;
+/** All sounds at a rate, and the sheet that goes with them. */
+export interface Pack {
+  readonly rate: Hertz;
+  readonly sheet: string;
+}
+
+/** Makes the pack of all sounds, a ZIP file, or of a capture a WAV file; tells how far it is. */
+export type Packing = (what: Pack | Capture, onShare: (share: number) => void) => Making;
 
 const zip = "application/zip";
 const wav = "audio/wav";
@@ -26,7 +32,7 @@ export const packing: Packing = (what, onShare) => {
     worker.onerror = () => reject(new Error("the worker did not run"));
     worker.onmessage = ({ data }: MessageEvent<Told>) => {
       if ("share" in data) onShare(data.share);
-      else resolve(new Blob([data.file], { type: typeof what === "number" ? zip : wav }));
+      else resolve(new Blob([data.file], { type: "sheet" in what ? zip : wav }));
     };
   });
   worker.postMessage(what);

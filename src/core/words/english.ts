@@ -5,6 +5,7 @@ import { moves } from "./english-moves.ts";
 import { patching } from "./english-patching.ts";
 import { prompts } from "./english-prompts.ts";
 import { answers, heard, names, phrases, report } from "./english-report.ts";
+import { sheet } from "./english-sheet.ts";
 import { signalWords } from "./english-signals.ts";
 import { where } from "./english-where.ts";
 import type { Language } from "./language.ts";
@@ -32,6 +33,7 @@ export const english: Language = {
   patching,
   prompts,
   signals: signalWords,
+  sheet,
   refusals,
   heard,
   answers,

@@ -22,14 +22,14 @@ export const names: NameWords = { alone: shownName, within: quoted };
 
 /** Where something was heard. */
 export const heard: Language["heard"] = {
-  "left ear": "linkes Ohr",
-  "right ear": "rechtes Ohr",
+  "left ear": "ganz links",
+  "right ear": "ganz rechts",
   middle: "Mitte",
   "off to the left": "etwas links",
   "off to the right": "etwas rechts",
   "all round": "rundherum, ohne Ort",
-  "faint, left ear": "schwach, linkes Ohr",
-  "faint, right ear": "schwach, rechtes Ohr",
+  "faint, left ear": "schwach, ganz links",
+  "faint, right ear": "schwach, ganz rechts",
   "faint, middle": "schwach, Mitte",
   "faint, off to the left": "schwach, etwas links",
   "faint, off to the right": "schwach, etwas rechts",

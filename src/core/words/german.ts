@@ -7,6 +7,7 @@ import { patching } from "./german-patching.ts";
 import { prompts } from "./german-prompts.ts";
 import { answers, heard, names, phrases, report } from "./german-report.ts";
 import { settings } from "./german-settings.ts";
+import { sheet } from "./german-sheet.ts";
 import { signalWords } from "./german-signals.ts";
 import { wanted } from "./german-wanted.ts";
 import { wearing } from "./german-wearing.ts";
@@ -106,6 +107,7 @@ export const german: Language = {
   patching,
   prompts,
   signals: signalWords,
+  sheet,
   refusals,
   heard,
   answers,

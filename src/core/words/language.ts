@@ -10,6 +10,7 @@ import type { InstrumentName } from "#core/signals/instruments.ts";
 import type { MoveWords } from "./move-words.ts";
 import type { PatchingWords } from "./patching-words.ts";
 import type { AnswerWords, NameWords, PhraseWords, ReportWords } from "./report-words.ts";
+import type { SheetWords } from "./sheet-words.ts";
 
 /** What is said of a fault, given the words for where it is. */
 export interface FaultWords {
@@ -86,6 +87,8 @@ export interface Language {
   readonly signals: Readonly<
     Record<SignalName | InstrumentName, { readonly what: string; readonly hear: string }>
   >;
+  /** The sheet that goes with the sounds as files. */
+  readonly sheet: SheetWords;
   /** Why a capture is not judged, and what to do: sentences, of what was measured and the bound that it broke. */
   readonly refusals: Readonly<Record<Refusal, (measured: number, bound: number) => string>>;
 }

@@ -1,9 +1,13 @@
+import { sheet } from "#core/report/sheet.ts";
+import { useWords } from "#ui/words/use-words.ts";
 import { type MakingState, useMaking } from "./use-making.ts";
 import type { Held } from "./use-page.ts";
 
 /** All sounds as files with a sheet, for a player that runs no browser. */
 export function TakeAway({ held }: { readonly held: Held }) {
   const { state, make, stop } = useMaking(held);
+  const { language } = useWords();
+  const rate = held.edges.player.rate();
   return (
     <div class="take-away">
       <h2>Take them with you</h2>
@@ -11,7 +15,11 @@ export function TakeAway({ held }: { readonly held: Held }) {
         WAV files of 24 bits, and a sheet that says what each is and what to hear, for a player that
         runs no browser. What is for instruments only is in it too, and says so.
       </p>
-      <Offer state={state} onMake={() => void make(held.edges.player.rate())} onStop={stop} />
+      <Offer
+        state={state}
+        onMake={() => void make({ rate, sheet: sheet(language, rate) })}
+        onStop={stop}
+      />
     </div>
   );
 }

@@ -4,6 +4,8 @@ import { earCheck } from "#core/checks/catalogue.ts";
 import { type PairOrder, pairOrder } from "#core/signals/burst-pair.ts";
 import { Answers } from "#ui/screens/answers.tsx";
 import { afterAnswer, asHeard, beforePlaying } from "#ui/screens/ask-state.ts";
+import { words } from "#ui/words/english.ts";
+import { WordsContext } from "#ui/words/use-words.ts";
 import { button, heading, open, press } from "../support/open.tsx";
 import { say } from "../support/walk.ts";
 
@@ -20,7 +22,7 @@ const answersTo = (
   const [question = earCheck("left").questions[0]] = earCheck(check).questions;
   if (question === undefined) throw new Error("this check asks nothing");
   render(
-    <>
+    <WordsContext.Provider value={words}>
       <h1 id="question">Where was it?</h1>
       <Answers
         check={check}
@@ -33,7 +35,7 @@ const answersTo = (
         onAgain={() => {}}
         {...more}
       />
-    </>,
+    </WordsContext.Provider>,
   );
   return { onAnswer, question };
 };

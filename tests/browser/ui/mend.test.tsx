@@ -5,6 +5,8 @@ import { build } from "#core/rig/rig.ts";
 import { rigFaults } from "#core/rig/rig-faults.ts";
 import { builtInRigs, straightIn } from "#core/rig/rigs.ts";
 import { MendPicture } from "#ui/parts/mend-picture.tsx";
+import { words } from "#ui/words/english.ts";
+import { WordsContext } from "#ui/words/use-words.ts";
 
 afterEach(cleanup);
 
@@ -15,7 +17,11 @@ const faults = rigFaults(rig).filter((fault) => !isUnlisted(fault));
 const drawingOf = (id: string) => {
   const fault = faults.find((one) => one.id === id);
   if (fault === undefined) throw new Error(`there is no fault ${id}`);
-  return render(<MendPicture rig={rig} fault={fault} wide label="as it is" />).container;
+  return render(
+    <WordsContext.Provider value={words}>
+      <MendPicture rig={rig} fault={fault} wide label="as it is" />
+    </WordsContext.Provider>,
+  ).container;
 };
 
 test("every fault of a rig has a repair that is drawn", () => {

@@ -31,6 +31,8 @@ const notice: Readonly<Record<Notice, string>> = {
 
 /** The first screen, the frame around every screen, and what the world has to say. */
 export const first = {
+  /** Which way it is written. */
+  direction: "ltr" as "ltr" | "rtl",
   trouble,
   notice,
   silence: "Silence",

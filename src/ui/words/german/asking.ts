@@ -29,11 +29,11 @@ const handsUp: Words["asking"]["handsUp"] = {
 export const asking: Words["asking"] = {
   spots: {
     "all round": "rundherum",
-    "left ear": "linkes Ohr",
+    "left ear": "ganz links",
     "off to the left": "etwas links",
     middle: "Mitte",
     "off to the right": "etwas rechts",
-    "right ear": "rechtes Ohr",
+    "right ear": "ganz rechts",
     "both cups": "beide Muscheln",
   },
   cupMarked: "Muschel mit ",

@@ -18,8 +18,11 @@ export const complaint: Words["complaint"] = {
   feeds: {
     laptop: { name: "ein Rechner", note: "direkt in dessen Buchse" },
     phone: { name: "ein Telefon", note: "direkt in dessen Buchse" },
-    "amplifier after a mixer": { name: "ein Kopfhörerverstärker", note: "mit einem Pult davor" },
-    "belt pack": { name: "ein Taschenempfänger", note: "über Funk" },
+    "amplifier after a mixer": {
+      name: "ein Kopfhörer\u00ADverstärker",
+      note: "mit einem Pult davor",
+    },
+    "belt pack": { name: "ein Taschen\u00ADempfänger", note: "über Funk" },
     "personal mixer": { name: "ein Monitorpult für jeden", note: "eines an jedem Platz" },
     "don't know": { name: notKnown, note: "das Übliche genügt vorerst" },
   },

@@ -35,6 +35,7 @@ const rigs: Readonly<Record<string, string>> = {
 };
 
 export const first: FirstWords = {
+  direction: "ltr",
   trouble,
   notice,
   silence: "Stille",

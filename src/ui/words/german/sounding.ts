@@ -11,7 +11,7 @@ const noChoice: Words["sounding"]["noChoice"] = {
 
 export const sounding: Words["sounding"] = {
   play: "Abspielen",
-  again: "noch einmal abspielen",
+  again: "noch einmal",
   stop: "anhalten",
   handsOff: "Hände sind weg von den Geräten",
   volumeBack: "Die Lautstärke ist wieder unten",

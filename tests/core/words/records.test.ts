@@ -1,20 +1,19 @@
 import { describe, expect, test } from "vitest";
 import { contactsOf } from "#core/parts/plugs.ts";
+import { english } from "#core/words/english.ts";
+import { german } from "#core/words/german.ts";
 import { everyMove } from "#tests/support/every-move.ts";
 import { said } from "#tests/support/said.ts";
-import { first as firstEnglish } from "#ui/words/english/first.ts";
-import { words as english } from "#ui/words/english.ts";
-import { first as firstGerman } from "#ui/words/german/first.ts";
-import { words as german } from "#ui/words/german.ts";
 
-const records = {
-  English: { ...english, first: firstEnglish },
-  German: { ...german, first: firstGerman },
-};
+const records = { English: { language: english }, German: { language: german } };
 
 /** What entries want that are made of more than texts and numbers. */
 const samples = {
-  "first.start.rigName": () => [["Straight into the laptop"], ["Tante Hildes Bühne"]],
+  "language.sheet.facts": () => [[2.5, "−18,0 dBFS", "−18,0 dBFS"]],
+  "language.sheet": () => [
+    [-18, 48_000],
+    [Number.NEGATIVE_INFINITY, 1],
+  ],
   "language.refusals": () => [[0.25, 0.125]],
   "language.names": () => [
     ["feed lead"],
@@ -26,7 +25,6 @@ const samples = {
     (["TS", "TRS", "TRRS", "XLR", "RCA", "link"] as const).flatMap((plug) =>
       contactsOf(plug).map((name) => [name, plug]),
     ),
-  "verdict.orWas": () => [[[{ text: "eins", odds: "zwei" }]]],
   "language.where": () =>
     [
       { part: "operator", at: "body" },
@@ -61,9 +59,9 @@ describe.each(Object.entries(records))("every word of %s", (_, record) => {
 });
 
 test("what may be said of a part, and of its words, is there in German wherever it is in English", () => {
-  const { parameters, choices } = german.language.patching;
-  for (const name of Object.keys(english.language.patching.parameters))
+  const { parameters, choices } = german.patching;
+  for (const name of Object.keys(english.patching.parameters))
     expect(parameters[name], name).toBeDefined();
-  for (const name of Object.keys(english.language.patching.choices))
+  for (const name of Object.keys(english.patching.choices))
     expect(choices[name], name).toBeDefined();
 });
