@@ -34,8 +34,8 @@ async function round(page: Page, url: string): Promise<void> {
   await press(page, /^Look and language/);
   await press(page, "Deutsch");
   await page.reload();
-  await press(page, "Tallow Hall story evening");
-  await page.getByRole("heading", { level: 1, name: /Plätze|Positionen/ }).waitFor();
+  await press(page, /^Erzählabend/);
+  await page.getByRole("heading", { level: 1, name: /Plätze/ }).waitFor();
   expect(await page.getByRole("alert").count()).toBe(0);
 }
 
