@@ -4,10 +4,7 @@ import { pushToTheMiddle } from "./push.ts";
 import { listen, normalOf, press, pressOn } from "./tap.ts";
 import { touch } from "./touch.ts";
 
-/**
- * A person at the built page: it hears what leaves the browser, decides from the samples, reads the screen by role and name, and
- * presses. It knows no more than somebody who was handed the program.
- */
+/** A person at the built page, who hears what leaves the browser, decides from the samples, and reads the screen by role and name. */
 export interface Walked {
   /** How many answers it gave. */
   readonly checks: number;
@@ -59,6 +56,8 @@ export async function goOn(page: Page, person: Walk): Promise<Walked> {
   const did = { answer: 0, move: 0, press: 0 };
   for (let steps = 0; steps < most; steps++) {
     await settled(page);
+    // It went on by itself.
+    if (await shown(page, "look again")) await press(page, "look again");
     const one = await step(page, person);
     if (one === "end") return ended(page, person, did);
     did[one]++;

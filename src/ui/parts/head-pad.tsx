@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { useWords } from "#ui/words/use-words.ts";
+import { byDigit, Digit } from "./digits.tsx";
 import { HeadPicture } from "./head-picture.tsx";
-import { faced, isArrow, neighbourOf, type Spot } from "./head-places.ts";
+import { faced, inARow, isArrow, neighbourOf, type Spot } from "./head-places.ts";
 
 interface Props {
   readonly spots: readonly Spot[];
@@ -17,6 +18,7 @@ export function HeadPad({ spots, facing, labelledBy, onPoint }: Props) {
   const [at, setAt] = useState("");
   const current =
     placed.find(({ answer }) => answer === at) ?? placed.find(({ kind }) => kind === "middle");
+  const numbered = inARow(placed);
   const pad = useRef<HTMLFieldSetElement>(null);
   useEffect(() => pad.current?.querySelector<HTMLElement>("[tabindex='0']")?.focus(), []);
   const travel = (event: KeyboardEvent) => {
@@ -33,6 +35,7 @@ export function HeadPad({ spots, facing, labelledBy, onPoint }: Props) {
       <fieldset class="spots" aria-labelledby={labelledBy} onKeyDown={travel} ref={pad}>
         {placed.map((spot) => (
           <SpotButton
+            place={numbered.indexOf(spot) + 1}
             key={spot.answer}
             spot={spot}
             current={spot === current}
@@ -46,19 +49,22 @@ export function HeadPad({ spots, facing, labelledBy, onPoint }: Props) {
 }
 
 interface SpotProps {
+  /** Counted along the row, for the number keys. */
+  readonly place: number;
   readonly spot: Spot;
   readonly current: boolean;
   readonly onFocus: () => void;
   readonly onPoint: () => void;
 }
 
-function SpotButton({ spot: { answer, letter, kind, x, y }, current, ...on }: SpotProps) {
+function SpotButton({ spot: { answer, letter, kind, x, y }, place, current, ...on }: SpotProps) {
   const { spots, cupMarked } = useWords().asking;
   return (
     <button
       type="button"
       class={letter === undefined ? `spot ${kind}` : `spot ${kind} mark`}
       data-place={answer}
+      {...byDigit(place)}
       style={{ left: `${x}%`, top: `${y}%` }}
       tabIndex={current ? 0 : -1}
       onFocus={on.onFocus}
@@ -68,6 +74,7 @@ function SpotButton({ spot: { answer, letter, kind, x, y }, current, ...on }: Sp
         {letter !== undefined && <span class="hidden">{cupMarked}</span>}
         {letter ?? spots[answer as keyof typeof spots]}
       </span>
+      <Digit place={place} />
     </button>
   );
 }

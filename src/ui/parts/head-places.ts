@@ -62,3 +62,7 @@ export function neighbourOf(
     .filter(({ along, beside }) => along > 0 && (dy !== 0 || beside < along));
   return ahead.sort((a, b) => a.along + a.beside - b.along - b.beside)[0]?.spot;
 }
+
+/** As they stand on the screen from the left to the right; what is all round comes last. */
+export const inARow = (spots: readonly Spot[]): readonly Spot[] =>
+  spots.toSorted((a, b) => Number(a.kind === "round") - Number(b.kind === "round") || a.x - b.x);

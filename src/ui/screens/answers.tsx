@@ -1,6 +1,7 @@
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import type { EarCheckName, Question } from "#core/checks/check.ts";
 import { answerText } from "#core/words/answer-text.ts";
+import { byDigit, Digit, useDigits } from "#ui/parts/digits.tsx";
 import { HeadPad } from "#ui/parts/head-pad.tsx";
 import { cupSpots, earSpots } from "#ui/parts/head-places.ts";
 import { useWords } from "#ui/words/use-words.ts";
@@ -20,59 +21,76 @@ interface Props {
   readonly onAgain: () => void;
 }
 
-/** The closed list of a question: places on the head, and beneath it what has no place. */
-export function Answers({
-  check,
-  question,
-  facing,
-  exchanged,
-  onAnswer,
-  onAgain,
-  changes,
-  onChanges,
-}: Props) {
-  const { language, sounding, asking } = useWords();
+/** The closed list of a question: places on the head, and beneath it what has no place. A number key presses each. */
+export function Answers({ check, question, facing, exchanged, onAnswer, onAgain, ...on }: Props) {
+  const { sounding } = useWords();
   const [faint, setFaint] = useState(false);
+  const all = useRef<HTMLDivElement>(null);
+  useDigits(all);
   const point = (place: string) => onAnswer([faint ? `faint, ${place}` : place]);
-  const placeless = withoutPlace(check, question);
+  const spots = spotsFor(check, exchanged);
   return (
-    <>
+    <div class="answers" ref={all}>
       <div class="sounding">
-        <HeadPad
-          spots={spotsFor(check, exchanged)}
-          facing={facing}
-          labelledBy="question"
-          onPoint={point}
-        />
+        <HeadPad spots={spots} facing={facing} labelledBy="question" onPoint={point} />
         <button type="button" class="play again" onClick={onAgain}>
           <PlaySign />
           {sounding.again}
         </button>
       </div>
-      <div class="says">
-        {question.answers.includes("faint, middle") && (
-          <button type="button" class="say" aria-pressed={faint} onClick={() => setFaint(!faint)}>
-            {asking.faint}
-          </button>
-        )}
-        {onChanges && (
-          <button type="button" class="say" aria-pressed={changes} onClick={onChanges}>
-            {asking.changes}
-          </button>
-        )}
-        {placeless.map((answer) => (
-          <button key={answer} type="button" class="say" onClick={() => onAnswer([answer])}>
-            {check === "silence" && answer === "nothing"
-              ? asking.silent
-              : answerText(language, answer)}
-          </button>
-        ))}
-        <button type="button" class="say" onClick={() => onAnswer(question.answers)}>
-          {asking.cannotTell}
-        </button>
-      </div>
-    </>
+      <Says
+        {...{ check, question, onAnswer, faint, ...on }}
+        after={spots.length}
+        onFaint={() => setFaint(!faint)}
+      />
+    </div>
   );
+}
+
+type SaysProps = Pick<Props, "check" | "question" | "changes" | "onChanges" | "onAnswer"> & {
+  readonly faint: boolean;
+  readonly onFaint: () => void;
+  /** How many places on the head have a number before them. */
+  readonly after: number;
+};
+
+/** What has no place on the head. */
+function Says({ check, question, changes, onChanges, onAnswer, faint, onFaint, after }: SaysProps) {
+  const { language, asking } = useWords();
+  const canBeFaint = question.answers.includes("faint, middle");
+  const says: readonly Saying[] = [
+    ...(canBeFaint ? [{ words: asking.faint, pressed: faint, onPress: onFaint }] : []),
+    ...(onChanges ? [{ words: asking.changes, pressed: changes, onPress: onChanges }] : []),
+    ...withoutPlace(check, question).map((answer) => ({
+      words:
+        check === "silence" && answer === "nothing" ? asking.silent : answerText(language, answer),
+      onPress: () => onAnswer([answer]),
+    })),
+    { words: asking.cannotTell, onPress: () => onAnswer(question.answers) },
+  ];
+  return (
+    <div class="says">
+      {says.map(({ words, pressed, onPress }, at) => (
+        <button
+          key={words}
+          type="button"
+          class="say"
+          aria-pressed={pressed}
+          {...byDigit(after + at + 1)}
+          onClick={onPress}
+        >
+          {words}
+          <Digit place={after + at + 1} />
+        </button>
+      ))}
+    </div>
+  );
+}
+
+interface Saying {
+  readonly words: string;
+  readonly pressed?: boolean;
+  readonly onPress: () => void;
 }
 
 function spotsFor(check: EarCheckName, exchanged: boolean) {

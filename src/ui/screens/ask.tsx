@@ -5,6 +5,7 @@ import { seatName } from "#core/report/names.ts";
 import { BurstCue } from "#ui/parts/burst-cue.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
 import { useWords, type Words } from "#ui/words/use-words.ts";
+import { Answering } from "./answering.tsx";
 import { Answers } from "./answers.tsx";
 import {
   type AskedByEar,
@@ -17,7 +18,7 @@ import { benchEars } from "./bench-ears.ts";
 import { Level } from "./level.tsx";
 import { Play } from "./play.tsx";
 import type { AtPosition } from "./position-screen.tsx";
-import { Say } from "./say.tsx";
+import { Say, toldFirst } from "./say.tsx";
 import { usePlace } from "./use-place.ts";
 
 type Props = AtPosition & { readonly asked: AskedByEar };
@@ -35,6 +36,7 @@ export function Ask(props: Props) {
     if (world.turnedUp && state.phase === "question") edges.player.handOff();
     held.change((one) => ({ ...one, sounded: true }));
     const seed = edges.chance();
+    if (!(await toldFirst(held, asked.position, earsOf(props)))) return;
     const played = await playThrough(props, check, seed);
     setState((before) => ({ ...before, phase: played ? "question" : "play", seed, given: [] }));
   };
@@ -52,6 +54,7 @@ export function Ask(props: Props) {
       <Asked {...props} check={check} state={state} />
       {state.phase === "play" || question === undefined ? (
         <Play held={held} onPlay={play}>
+          {ready.bench === undefined && <Answering held={held} />}
           <Said {...props} />
         </Play>
       ) : (
@@ -59,7 +62,7 @@ export function Ask(props: Props) {
           key={`${state.first === undefined} ${state.given.length}`}
           check={check.name}
           question={question}
-          facing={page.facing}
+          facing={page.answering === "facing"}
           exchanged={ready.bench?.backwards(asked.position, moves) ?? false}
           changes={state.changes}
           onChanges={state.first === undefined ? change : undefined}
@@ -73,11 +76,13 @@ export function Ask(props: Props) {
 }
 
 /** What to do, said in the ears of the position that is asked. */
-function Said({ held, ready: { bench, derived }, asked }: Props) {
-  const position = 1 + derived.rig.positions.findIndex(({ id }) => id === asked.position);
-  const through = benchEars(bench, derived, asked.position, held.page.log.length);
-  return <Say held={held} position={position} through={through} />;
-}
+const Said = (props: Props) => <Say held={props.held} {...earsOf(props)} />;
+
+/** Whose ears hear it: which of the positions, counted from one, and what reaches them on the bench. */
+const earsOf = ({ held, ready: { bench, derived }, asked }: Props) => ({
+  position: 1 + derived.rig.positions.findIndex(({ id }) => id === asked.position),
+  through: benchEars(bench, derived, asked.position, held.page.log.length),
+});
 
 type AskedProps = Props & { readonly check: EarCheck; readonly state: AskState };
 

@@ -10,6 +10,7 @@ import { Tick } from "#ui/parts/marks.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
 import { letterScale, useWide } from "#ui/parts/use-wide.ts";
 import { useFirstWords, useWords, type Words } from "#ui/words/use-words.ts";
+import { CameFrom } from "./came-from.tsx";
 import { Cautions } from "./cautions.tsx";
 import { Heading } from "./frame.tsx";
 import { seatsToPass } from "./hands-up-state.ts";
@@ -39,6 +40,11 @@ export function Board({ held }: { readonly held: Session }) {
   const heard = seats.some(({ state }) => state !== "not heard");
   return (
     <div class="board-screen">
+      <CameFrom
+        held={held}
+        rig={rig}
+        came={page.view.screen === "board" ? page.view.came : undefined}
+      />
       <Heading>{headline(board, seats)}</Heading>
       <p class="sub">
         {page.seed === undefined ? rigName(rig.name) : board.noGear}

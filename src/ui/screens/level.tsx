@@ -9,7 +9,7 @@ import { routeWords } from "./words.ts";
 /** How loud it leaves the program, in small steps; what was heard so far; when it reaches the ears, where that is known. */
 export function Level({ held }: { readonly held: Held }) {
   const words = useWords().sounding;
-  const { page, world, edges, change } = held;
+  const { page, world, edges } = held;
   return (
     <footer class="level">
       <Loudness level={world.level} muted={world.muted} free={page.sounded} by={edges.player} />
@@ -27,16 +27,6 @@ export function Level({ held }: { readonly held: Held }) {
         </p>
       )}
       <p class="note">{words.emergency}</p>
-      {page.view.screen === "position" && (
-        <button
-          type="button"
-          class="quiet turn"
-          aria-pressed={page.facing}
-          onClick={() => change((one) => ({ ...one, facing: !one.facing }))}
-        >
-          {words.facing}
-        </button>
-      )}
     </footer>
   );
 }

@@ -12,12 +12,18 @@ import { type LeadSaid, leadIn } from "./prove-said.ts";
 
 export type View =
   | { readonly screen: "start" }
-  | { readonly screen: "board" }
+  | {
+      readonly screen: "board";
+      /** The position that was left by itself, since it was found healthy. */
+      readonly came?: string;
+    }
   | {
       readonly screen: "position";
       readonly position: string;
       /** The position whose cups are held to a microphone meanwhile. */
       readonly microphone?: string;
+      /** The position that was left by itself, since it was found healthy. */
+      readonly came?: string;
     }
   /** One pass over all seats that are not heard yet. */
   | { readonly screen: "hands up" }
@@ -55,6 +61,10 @@ export interface RoundSoFar {
   readonly given?: string | undefined;
 }
 
+/** Who answers: whoever has the page in hand and wears them; or they point, to somebody who faces them or stands behind them. */
+export const answersBy = ["wearing", "facing", "behind"] as const;
+export type AnswersBy = (typeof answersBy)[number];
+
 /** How something is hooked up to be measured; out of which output it is fed the measurer knows. */
 export interface Ways {
   /** Left out: whatever the system records from. */
@@ -69,8 +79,10 @@ export interface Page {
   /** The number of the bench rig; undefined for real gear. */
   readonly seed: number | undefined;
   readonly view: View;
-  /** The head is drawn as somebody sees it who faces the listener. */
-  readonly facing: boolean;
+  /** Who answers, and where they are seen from. */
+  readonly answering: AnswersBy;
+  /** The position whose listener was told last to point where they hear it. */
+  readonly told?: string;
   /** Something was played since the page was opened. */
   readonly sounded: boolean;
   readonly notice: Notice | undefined;
@@ -88,7 +100,7 @@ export const firstPage = ({ kept, dropped }: Reading, settings: Settings): Page 
   log: kept?.log ?? [],
   seed: kept?.seed,
   view: { screen: "start" },
-  facing: false,
+  answering: "wearing",
   sounded: false,
   notice: dropped ? "dropped" : undefined,
   settings,

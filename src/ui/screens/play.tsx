@@ -18,7 +18,7 @@ export function Play({ held: { page, world, edges }, onPlay, children }: Props) 
   const { muted, turnedUp } = world;
   return (
     <div class="sounding">
-      <div class={page.facing ? "stage facing" : "stage"}>
+      <div class={page.answering === "facing" ? "stage facing" : "stage"}>
         <HeadPicture />
       </div>
       {muted ? (

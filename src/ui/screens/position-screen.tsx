@@ -3,12 +3,14 @@ import type { Option } from "#core/diagnosis/options.ts";
 import { useWords } from "#ui/words/use-words.ts";
 import { Ask } from "./ask.tsx";
 import { BalanceScreen } from "./balance-screen.tsx";
+import { CameFrom } from "./came-from.tsx";
 import { DidElse } from "./did-else.tsx";
 import { DoScreen } from "./do-screen.tsx";
 import { Healthy } from "./healthy.tsx";
 import { LastAnswer } from "./last-answer.tsx";
 import { LookScreen } from "./look-screen.tsx";
 import type { Ready } from "./ready.ts";
+import { Absent, SeatOptions } from "./seat-options.tsx";
 import { TwistScreen } from "./twist-screen.tsx";
 import type { Session } from "./use-session.ts";
 import { Verdict } from "./verdict.tsx";
@@ -25,11 +27,20 @@ export interface AtPosition {
 export function PositionScreen(props: AtPosition) {
   const { derived } = props.ready;
   const { advice, choice } = derived.standing(props.position);
+  const { view } = props.held.page;
+  if (derived.state(props.position) === "absent")
+    return <Absent held={props.held} position={props.position} />;
   return (
     <>
+      <CameFrom
+        held={props.held}
+        rig={derived.rig}
+        came={view.screen === "position" ? view.came : undefined}
+      />
       <Needed key={props.held.page.log.length} advice={advice} {...props} />
       <ByMicrophone advice={advice} {...props} />
       <WhyNext derived={derived} choice={choice} />
+      <SeatOptions {...props} />
       <DidElse key={`done ${props.held.page.log.length}`} {...props} />
       <LastAnswer held={props.held} />
     </>

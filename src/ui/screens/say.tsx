@@ -16,7 +16,7 @@ export function Say({ held: { world, edges, change }, position, through }: Props
   const { sounding } = useWords();
   const say = () => {
     change((one) => ({ ...one, sounded: true }));
-    void edges.player.speak([...seat(position), { prompt: "point-to-where" }], { through });
+    void edges.player.speak(pointing(position), { through });
   };
   return (
     <button
@@ -28,6 +28,24 @@ export function Say({ held: { world, edges, change }, position, through }: Props
       {sounding.say}
     </button>
   );
+}
+
+/** What to do, and at which position it is. */
+const pointing = (position: number | undefined): readonly Prompt[] => [
+  ...seat(position),
+  { prompt: "point-to-where" },
+];
+
+/** Whether whoever answers knows what to do: they wear them with the page in hand, were told here before, or heard it to its end now. */
+export async function toldFirst(
+  { page, edges, change }: Pick<Held, "page" | "edges" | "change">,
+  place: string,
+  { position, through }: Pick<Props, "position" | "through">,
+): Promise<boolean> {
+  if (page.answering === "wearing" || page.told === place) return true;
+  const { ended } = await edges.player.speak(pointing(position), { through });
+  if (ended === "played") change((one) => ({ ...one, told: place }));
+  return ended === "played";
 }
 
 const seat = (number: number | undefined): readonly Prompt[] =>

@@ -98,3 +98,11 @@ export function trunkSound({ beliefs, groups, rig }: Derived): number {
     0,
   );
 }
+
+/** The next position in the row that nobody heard yet, as whoever walks past one comes to it; round again at the end. */
+export function afterThis({ rig, state }: Derived, position: string) {
+  const at = rig.positions.findIndex(({ id }) => id === position);
+  return [...rig.positions.slice(at + 1), ...rig.positions.slice(0, Math.max(0, at))].find(
+    ({ id }) => state(id) === "not heard" || state(id) === "begun",
+  );
+}

@@ -1,5 +1,6 @@
 import { derive } from "#core/session/derive.ts";
 import type { Said } from "#core/session/log.ts";
+import { movedOn } from "./moved-on.ts";
 import { dropped, entered, type Page, rigIn, tookBack } from "./page.ts";
 import { type Ready, useReady } from "./ready.ts";
 import type { Held } from "./use-page.ts";
@@ -24,7 +25,13 @@ export function useSession(held: Held): Session {
   return {
     ...held,
     ready,
-    enter: (...said) => go(said.reduce((one, next) => entered(one, next, now()), page)),
+    enter: (...said) =>
+      go(
+        movedOn(
+          page,
+          said.reduce((one, next) => entered(one, next, now()), page),
+        ),
+      ),
     takeBack: () => go(tookBack(page, now())),
   };
 }

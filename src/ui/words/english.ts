@@ -3,8 +3,9 @@ import { asking } from "./english/asking.ts";
 import { board } from "./english/board.ts";
 import { complaint } from "./english/complaint.ts";
 import { doing } from "./english/doing.ts";
+import { round } from "./english/round.ts";
 import { sounding } from "./english/sounding.ts";
 import { verdict } from "./english/verdict.ts";
 
 /** All that is said behind the first screen, in English. The other languages have its shape, held to it by the compiler. */
-export const words = { language, board, sounding, asking, doing, verdict, complaint };
+export const words = { language, board, round, sounding, asking, doing, verdict, complaint };

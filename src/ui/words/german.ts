@@ -3,9 +3,10 @@ import { asking } from "./german/asking.ts";
 import { board } from "./german/board.ts";
 import { complaint } from "./german/complaint.ts";
 import { doing } from "./german/doing.ts";
+import { round } from "./german/round.ts";
 import { sounding } from "./german/sounding.ts";
 import { verdict } from "./german/verdict.ts";
 import type { Words } from "./use-words.ts";
 
 /** All that is said behind the first screen, in German. */
-export const words: Words = { language, board, sounding, asking, doing, verdict, complaint };
+export const words: Words = { language, board, round, sounding, asking, doing, verdict, complaint };

@@ -101,6 +101,11 @@ export async function answerAll(
   words: Words = english,
 ): Promise<string> {
   for (let asked = 0; asked < 30; asked++) {
+    // It went on to the next position by itself.
+    if (document.querySelector(".came") !== null) {
+      await press(words.round.lookAgain);
+      await expect.poll(() => document.querySelector("section.healthy")).not.toBeNull();
+    }
     const end = document.querySelector("section.verdict, section.healthy");
     if (end !== null) return end.className;
     await answerOne(opened, player, touching, words);

@@ -4,7 +4,8 @@ import { button, heading, keys, open } from "../support/open.tsx";
 
 afterEach(cleanup);
 
-const focused = () => document.activeElement?.textContent?.trim();
+/** What the focus is on, without the number of its key. */
+const focused = () => document.activeElement?.textContent?.trim().replace(/(?<=\D)\d$/, "");
 
 async function tabTo(name: string): Promise<void> {
   for (let tabs = 0; tabs < 30; tabs++) {

@@ -28,7 +28,6 @@ export const sounding = {
   pair: (first: number, second: number, device: string) =>
     `outputs ${first} and ${second} of ${device}`,
   noChoice,
-  facing: "facing them",
   soFar: (long: string) => `${long} of sound here`,
   soFarLate: (long: string, late: number) => `${long} of sound here, ${late} ms late`,
   dose: (percent: number, cap: string) =>

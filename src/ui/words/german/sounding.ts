@@ -25,7 +25,6 @@ export const sounding: Words["sounding"] = {
   system: "was das System gewählt hat",
   pair: (first, second, device) => `Ausgänge ${first} und ${second} von ${device}`,
   noChoice,
-  facing: "mir gegenüber",
   soFar: (long) => `hier bisher ${long} Ton`,
   soFarLate: (long, late) => `hier bisher ${long} Ton, ${late} ms verspätet`,
   dose: (percent, cap) =>

@@ -1,0 +1,30 @@
+import type { Rig } from "#core/rig/rig.ts";
+import { Tick } from "#ui/parts/marks.tsx";
+import { useWords } from "#ui/words/use-words.ts";
+import type { Held } from "./use-page.ts";
+
+interface Props {
+  readonly held: Pick<Held, "show">;
+  readonly rig: Rig;
+  /** The position that was left by itself, since it is healthy. */
+  readonly came: string | undefined;
+}
+
+/** What was just found healthy, said once the next position is there. */
+export function CameFrom({ held, rig, came }: Props) {
+  const { round } = useWords();
+  const name = rig.positions.find(({ id }) => id === came)?.name;
+  if (came === undefined || name === undefined) return null;
+  return (
+    <p class="came" role="status">
+      <Tick /> {round.cameFrom(name)}{" "}
+      <button
+        type="button"
+        class="quiet"
+        onClick={() => held.show({ screen: "position", position: came })}
+      >
+        {round.lookAgain}
+      </button>
+    </p>
+  );
+}

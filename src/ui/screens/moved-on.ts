@@ -1,0 +1,28 @@
+import { build } from "#core/rig/rig.ts";
+import { type Derived, derive } from "#core/session/derive.ts";
+import { laidAside } from "./it-was.tsx";
+import type { Page } from "./page.ts";
+import { whereTo } from "./seat-state.ts";
+
+/**
+ * Once the position in hand became healthy, the next one, or the board where all the others are asked at once; nothing else changes. One where
+ * something was mended or lies aside waits for somebody to read it, and so does the last.
+ */
+export function movedOn(before: Page, after: Page): Page {
+  const { view } = after;
+  if (view.screen !== "position" || view.microphone !== undefined) return after;
+  const [was, is] = [derive(before.log), derive(after.log)];
+  const { position } = view;
+  if (was === undefined || is === undefined) return after;
+  if (was.state(position) === "healthy" || !isDone(is, position)) return after;
+  const to = whereTo(is);
+  if (to.go === "all at once") return { ...after, view: { screen: "board", came: position } };
+  if (to.go === "nowhere" || to.position === position) return after;
+  return { ...after, view: { screen: "position", position: to.position, came: position } };
+}
+
+/** Healthy, with nothing to read about it. */
+const isDone = (derived: Derived, position: string): boolean =>
+  derived.state(position) === "healthy" &&
+  derived.standing(position).culprits.length === 0 &&
+  laidAside(build(derived.evidence.era.course.state.rig), position).length === 0;

@@ -1,0 +1,98 @@
+import { type Rig, type WantedFeed, wantedFeeds } from "#core/rig/rig.ts";
+import { holding, type Log } from "#core/session/log.ts";
+import { Roving } from "#ui/parts/roving.tsx";
+import { Tape } from "#ui/parts/tape.tsx";
+import { useWords } from "#ui/words/use-words.ts";
+import { Heading } from "./frame.tsx";
+import { rigIn } from "./page.ts";
+import type { AtPosition } from "./position-screen.tsx";
+import { afterThis } from "./seat-state.ts";
+
+/** What may be otherwise at a position: nobody has time, nobody is there, or what is wanted there is no stereo. */
+export function SeatOptions({ held, ready: { derived }, position }: AtPosition) {
+  const { round } = useWords();
+  const next = afterThis(derived, position);
+  const skip = () => next && held.show({ screen: "position", position: next.id });
+  const absent = () => {
+    held.enter({ entry: "absent", position });
+    held.show(next ? { screen: "position", position: next.id } : { screen: "board" });
+  };
+  return (
+    <details class="otherwise">
+      <summary>{round.otherwise}</summary>
+      <div class="foot">
+        {next && (
+          <button type="button" class="say" onClick={skip}>
+            {round.skip(next.name)}
+          </button>
+        )}
+        <button type="button" class="say" onClick={absent}>
+          {round.absent}
+        </button>
+      </div>
+      <Wanted held={held} position={position} />
+    </details>
+  );
+}
+
+/** What is wanted at a position. It corrects the drawing: what was meant all along is no fault. */
+function Wanted({ held, position }: Pick<AtPosition, "held" | "position">) {
+  const { round } = useWords();
+  const rig = rigIn(held.page.log);
+  if (rig === undefined) return null;
+  const now = rig.positions.find(({ id }) => id === position)?.wants;
+  const want = (wants: WantedFeed | undefined) => {
+    if (wants !== now) held.enter({ entry: "drawing", rig: sentAs(rig, position, wants) });
+  };
+  return (
+    <Roving label={round.wants} kind="foot wants">
+      {[undefined, ...wantedFeeds].map((wants) => (
+        <button
+          key={wants ?? "stereo"}
+          type="button"
+          class="say"
+          aria-pressed={wants === now}
+          onClick={() => want(wants)}
+        >
+          {wants === undefined ? round.stereo : round.feeds[wants]}
+        </button>
+      ))}
+    </Roving>
+  );
+}
+
+const sentAs = (rig: Rig, position: string, wants: WantedFeed | undefined): Rig => ({
+  ...rig,
+  positions: rig.positions.map((one) => {
+    if (one.id !== position) return one;
+    const { wants: _, ...rest } = one;
+    return wants === undefined ? rest : { ...rest, wants };
+  }),
+});
+
+/** A position where nobody is. */
+export function Absent({ held, position }: Pick<AtPosition, "held" | "position">) {
+  const { round } = useWords();
+  const entry = absentSince(held.page.log, position);
+  const name = rigIn(held.page.log)?.positions.find(({ id }) => id === position)?.name ?? position;
+  return (
+    <section class="absent">
+      <Tape>{name}</Tape>
+      <Heading>{round.absentNow}</Heading>
+      <p>{round.absentMore}</p>
+      {entry && (
+        <button
+          type="button"
+          class="main"
+          onClick={() => held.enter({ entry: "taken back", taken: entry })}
+        >
+          {round.back}
+        </button>
+      )}
+    </section>
+  );
+}
+
+/** The entry that says so. */
+const absentSince = (log: Log, position: string): string | undefined =>
+  holding(log).findLast((one) => one.entry === "absent" && one.position === position)?.id;
