@@ -10,6 +10,8 @@ export type Tongue = (typeof tongues)[number];
 export interface Settings {
   readonly theme: Theme;
   readonly tongue: Tongue;
+  /** The strip of numbers stands open at every position. */
+  readonly numbers: boolean;
 }
 
 /** Where settings are kept. No member ever throws. */
@@ -27,6 +29,7 @@ export const createSettings = (open: () => Storage, asked: readonly string[]): S
     return {
       theme: themes.find((theme) => theme === kept.theme) ?? "as the system",
       tongue: tongues.find((tongue) => tongue === kept.tongue) ?? tongueFor(asked),
+      numbers: kept.numbers === true,
     };
   },
   keep: (settings) => {

@@ -66,7 +66,6 @@ export async function goOn(page: Page, person: Walk): Promise<Walked> {
 }
 
 type Did = Readonly<Record<"answer" | "move" | "press", number>>;
-
 const counts = ({ answer, move }: Did) => ({ checks: answer, moves: move });
 
 async function ended(page: Page, person: Walk, did: Did): Promise<Walked> {

@@ -34,6 +34,12 @@ export const centredNear = (right: Decibels): readonly string[] =>
 export const balanceOf = (answer: string): Decibels | undefined =>
   offsets.find((one) => centredAt(one) === answer);
 
+/** The same of several answers, the middle of them; nothing where it never was in the middle. */
+export function rightUp(answers: Iterable<string>): Decibels | undefined {
+  const up = [...answers].flatMap((answer) => balanceOf(answer) ?? []);
+  return up.length === 0 ? undefined : up.reduce((sum, one) => sum + one, 0) / up.length;
+}
+
 /** How far apart people stop (the least difference they notice, a little more for hurry; common practice, no source). */
 const spread: Decibels = 1.2;
 

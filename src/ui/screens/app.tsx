@@ -15,7 +15,7 @@ export function App(edges: Edges) {
   const behind = useBehind(held);
   return (
     <FirstWordsContext.Provider value={firstWords[settings.tongue]}>
-      <Frame held={held}>
+      <Frame held={held} behind={behind?.words}>
         {view.screen === "start" && <Start held={held} />}
         {view.screen !== "start" && behind && (
           <WordsContext.Provider value={behind.words}>

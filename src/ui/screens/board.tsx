@@ -31,7 +31,7 @@ import type { Session } from "./use-session.ts";
 export function Board({ held }: { readonly held: Session }) {
   const { page, ready, show } = held;
   const words = useWords();
-  const { board, doing } = words;
+  const { board, doing, sheet } = words;
   const { rigName } = useFirstWords().start;
   const rig = rigIn(page.log);
   if (rig === undefined) return null;
@@ -67,6 +67,9 @@ export function Board({ held }: { readonly held: Session }) {
         <LastAnswer held={held} />
         <button type="button" class="quiet" onClick={() => show({ screen: "start" })}>
           {board.anotherRig}
+        </button>
+        <button type="button" class="quiet" onClick={() => show({ screen: "sheet" })}>
+          {sheet.open}
         </button>
       </div>
     </div>

@@ -2,8 +2,9 @@ import type { ComponentChildren } from "preact";
 import { useRef } from "preact/hooks";
 import type { Trouble } from "#audio/world.ts";
 import { useArrival } from "#ui/parts/use-arrival.ts";
-import { useFirstWords } from "#ui/words/use-words.ts";
+import { useFirstWords, type Words } from "#ui/words/use-words.ts";
 import { unsaid } from "./complaint-told.ts";
+import { Help, HelpButton, useAsked } from "./help.tsx";
 import { LookChoice } from "./look-choice.tsx";
 import { Newer } from "./own-copy.tsx";
 import type { View } from "./page.ts";
@@ -12,15 +13,18 @@ import type { Held } from "./use-page.ts";
 
 interface Props {
   readonly held: Held;
+  /** The words behind the first screen, once they have come. */
+  readonly behind: Words | undefined;
   readonly children: ComponentChildren;
 }
 
 /** Silence in its corner, what the world has to say, and the screen. */
-export function Frame({ held, children }: Props) {
+export function Frame({ held, behind, children }: Props) {
   const { page, world, measuring, show } = held;
   const words = useFirstWords();
   const away = page.view.screen !== "start" && page.view.screen !== "board";
   const back = backFrom(page.view);
+  const [asked, setAsked] = useAsked(page.view);
   return (
     <div class={world.playing || measuring ? "page playing" : "page"}>
       <header class="top">
@@ -32,6 +36,7 @@ export function Frame({ held, children }: Props) {
             {back.screen === "board" ? words.board : words.back}
           </button>
         )}
+        <HelpButton open={asked} onPress={() => setAsked(!asked)} />
         <LookChoice key={page.view.screen} held={held} />
         <button type="button" class="silence" aria-keyshortcuts="Escape" onClick={held.silence}>
           {words.silence}{" "}
@@ -39,6 +44,7 @@ export function Frame({ held, children }: Props) {
             {words.escape}
           </span>
         </button>
+        {asked && <Help held={held} behind={behind} />}
       </header>
       <main>
         <Message held={{ page, world, show }} />
@@ -51,19 +57,32 @@ export function Frame({ held, children }: Props) {
 
 /** Where the way back leads. */
 function backFrom(view: View): View {
-  if (view.screen === "sound out") return view.from;
+  if ("from" in view && view.from) return view.from;
   if (view.screen === "listen" && view.plan) return { screen: "plan", plan: view.plan };
+  return answerBefore(view) ?? { screen: fromStart.includes(view.screen) ? "start" : "board" };
+}
+
+const fromStart: readonly View["screen"][] = [
+  "plan",
+  "listen",
+  "training",
+  "sounds",
+  "flex",
+  "measure",
+  "words",
+  "prove",
+  "complaint",
+];
+
+/** The same screen with one answer less, where there is one to take away. */
+function answerBefore(view: View): View | undefined {
   if (view.screen === "prove") {
     const lead = saidBefore(view.lead);
-    return lead ? { screen: "prove", lead } : { screen: "start" };
+    return lead && { screen: "prove", lead };
   }
-  if (view.screen === "complaint") {
-    const told = unsaid(view.told);
-    return told ? { screen: "complaint", told } : { screen: "start" };
-  }
-  return ["plan", "listen", "training", "sounds", "flex", "measure"].includes(view.screen)
-    ? { screen: "start" }
-    : { screen: "board" };
+  if (view.screen !== "complaint") return undefined;
+  const told = unsaid(view.told);
+  return told && { screen: "complaint", told };
 }
 
 /** What another output may help against. */

@@ -1,4 +1,3 @@
-import { useEffect, useState } from "preact/hooks";
 import type { Answered } from "#core/checks/finding.ts";
 import { seatName } from "#core/report/names.ts";
 import { Board } from "./board.tsx";
@@ -17,6 +16,7 @@ import type { Ready } from "./ready.ts";
 import { SoundOut } from "./sound-out.tsx";
 import { Sounds } from "./sounds.tsx";
 import { Training } from "./training.tsx";
+import { useFetched } from "./use-fetched.ts";
 import type { Held } from "./use-page.ts";
 import { type Session, useSession } from "./use-session.ts";
 
@@ -37,6 +37,8 @@ export function Inside({ held }: { readonly held: Held }) {
     case "flex":
     case "measure":
       return <Measuring held={held} />;
+    case "words":
+      return <TradeWords held={held} word={view.word} />;
     case "complaint":
       return <ComplaintScreen held={held} told={view.told} />;
     case "prove":
@@ -50,19 +52,23 @@ export function Inside({ held }: { readonly held: Held }) {
   }
 }
 
-type Screens = typeof import("./measuring-screens.tsx");
-type MeasuringProps = Parameters<Screens["MeasuringScreens"]>[0];
+type MeasuringProps = Parameters<typeof import("./measuring-screens.tsx")["MeasuringScreens"]>[0];
 
 /** The screens that measure are fetched when one of them is wanted. */
 function Measuring(props: Pick<MeasuringProps, "held" | "cups">) {
-  const [screens, setScreens] = useState<Screens>();
-  const { change } = props.held;
-  useEffect(() => {
-    import("./measuring-screens.tsx").then(setScreens, () =>
-      change((one) => ({ ...one, notice: "not loaded" })),
-    );
-  }, [change]);
+  const screens = useFetched(true, () => import("./measuring-screens.tsx"), props.held.change);
   return screens ? <screens.MeasuringScreens {...props} /> : null;
+}
+
+/** What is read and taken away is fetched when it is wanted, too. */
+function Sheet({ held }: { readonly held: Session }) {
+  const sheet = useFetched(true, () => import("./sheet-screen.tsx"), held.change);
+  return sheet ? <sheet.SheetScreen held={held} /> : null;
+}
+
+function TradeWords({ held, word }: { readonly held: Held; readonly word: string | undefined }) {
+  const words = useFetched(true, () => import("./words-screen.tsx"), held.change);
+  return words ? <words.WordsScreen held={held} word={word} /> : null;
 }
 
 interface AtMicrophone {
@@ -117,7 +123,10 @@ function InSession({ held }: { readonly held: Held }) {
     case "sounds":
     case "flex":
     case "measure":
+    case "words":
       return null;
+    case "sheet":
+      return <Sheet held={session} />;
     case "board":
       return <Board held={session} />;
     case "position":

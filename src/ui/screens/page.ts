@@ -39,6 +39,10 @@ export type View =
       /** The plan it was come from. */
       readonly plan?: Plan;
     }
+  /** The session as it is handed over. */
+  | { readonly screen: "sheet" }
+  /** The words of the trade; one of them to stand at, and where one came from. */
+  | { readonly screen: "words"; readonly word?: string; readonly from?: View }
   /** One complaint, as far as it was told. */
   | { readonly screen: "complaint"; readonly told: Told }
   /** Which output plays; and where one came from. */

@@ -9,6 +9,7 @@ import { DoScreen } from "./do-screen.tsx";
 import { Healthy } from "./healthy.tsx";
 import { LastAnswer } from "./last-answer.tsx";
 import { LookScreen } from "./look-screen.tsx";
+import { NumbersHere } from "./numbers-here.tsx";
 import type { Ready } from "./ready.ts";
 import { Absent, SeatOptions } from "./seat-options.tsx";
 import { TwistScreen } from "./twist-screen.tsx";
@@ -43,6 +44,7 @@ export function PositionScreen(props: AtPosition) {
       <SeatOptions {...props} />
       <DidElse key={`done ${props.held.page.log.length}`} {...props} />
       <LastAnswer held={props.held} />
+      <NumbersHere held={props.held} derived={derived} position={props.position} />
     </>
   );
 }

@@ -39,6 +39,7 @@ export const first = {
   escape: "Esc",
   back: "back",
   board: "board",
+  whatIsThis: "what is this?",
   soundOut: "Sound out",
   look: {
     title: "Look and language",

@@ -42,6 +42,7 @@ export const first: FirstWords = {
   escape: "Esc",
   back: "zurück",
   board: "Übersicht",
+  whatIsThis: "was ist das?",
   soundOut: "Tonausgang",
   look: {
     title: "Aussehen und Sprache",

@@ -1,0 +1,82 @@
+import type { Sheet } from "#core/report/session-sheet.ts";
+import type { SheetSayer } from "./sheet-words.ts";
+
+interface Props {
+  readonly sheet: Sheet;
+  readonly sayer: SheetSayer;
+  readonly noGear: boolean;
+  readonly onTitle: (title: { readonly name?: string; readonly who?: string }) => void;
+}
+
+/** What, when and who, written in place: each an entry in the log once the field is left. */
+export function SheetHead({ sheet, sayer, noGear, onTitle }: Props) {
+  const { words } = sayer;
+  const well = sheet.seats.filter(({ state }) => state === "healthy" || state === "as ordered");
+  return (
+    <header>
+      <p class="printed title">{sheet.name}</p>
+      <Written
+        key={sheet.name}
+        kind="name"
+        label={words.sheet.name}
+        value={sheet.name}
+        onWritten={(name) => onTitle({ name })}
+      />
+      <p class="when">
+        <span>{dates(sheet, sayer)}</span>
+        <span>{words.sheet.healthy(well.length, sheet.seats.length)}</span>
+        {sheet.rig.name !== sheet.name && <span>{words.sheet.rig(sheet.rig.name)}</span>}
+        <span class="by">
+          {words.sheet.whoLabel} <span class="printed">{sheet.who}</span>
+          <Written
+            key={sheet.who}
+            kind="who"
+            label={words.sheet.who}
+            placeholder={words.sheet.whoHere}
+            value={sheet.who ?? ""}
+            onWritten={(who) => onTitle({ who })}
+          />
+        </span>
+      </p>
+      {noGear && <p class="when">{words.sheet.noGear}</p>}
+    </header>
+  );
+}
+
+/** The day once, where it began and ended on one. */
+function dates({ begun, ended }: Sheet, { figures }: SheetSayer): string {
+  const [first, last] = [begun, ended].map(figures.date);
+  const [from, to] = [begun, ended].map(figures.time);
+  if (first !== last) return `${first}, ${from} – ${last}, ${to}`;
+  return from === to ? `${first}, ${from}` : `${first}, ${from}–${to}`;
+}
+
+interface WrittenProps {
+  readonly kind: "name" | "who";
+  readonly label: string;
+  readonly value: string;
+  readonly placeholder?: string;
+  readonly onWritten: (text: string) => void;
+}
+
+/** Longer than this no name is. */
+const longest = 80;
+
+/** A line on the paper to write on. Leaving it, or Enter, is what says it. */
+const Written = ({ kind, label, value, placeholder = "", onWritten }: WrittenProps) => (
+  <input
+    class={`written ${kind}`}
+    aria-label={label}
+    defaultValue={value}
+    placeholder={placeholder}
+    maxLength={longest}
+    autoComplete="off"
+    onKeyDown={({ key, currentTarget }) => {
+      if (key === "Enter") currentTarget.blur();
+    }}
+    onBlur={({ currentTarget }) => {
+      const text = currentTarget.value.trim();
+      if (text !== value) onWritten(text);
+    }}
+  />
+);

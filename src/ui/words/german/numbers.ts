@@ -1,0 +1,28 @@
+import { counted } from "#core/report/phrases.ts";
+import type { Words } from "#ui/words/use-words.ts";
+
+export const numbers: Words["numbers"] = {
+  open: "Zahlen",
+  title: "In Zahlen",
+  beliefs: "Angenommen",
+  trouble: "hier ist etwas Hörbares falsch",
+  more: (alike) =>
+    `und ${counted(alike, "anderer, der gleich antwortet", "andere, die gleich antworten")}`,
+  others: (count, most) => `${counted(count, "weiterer", "weitere")}, keiner über ${most}`,
+  ears: "An den Ohren, 1 kHz, gegen das, was die Quelle gibt",
+  sound: "wenn nichts falsch ist",
+  under: (fault) => `falls: ${fault}`,
+  ear: "Ohr",
+  ofLeft: "von links",
+  ofRight: "von rechts",
+  left: "links",
+  right: "rechts",
+  nothing: "nichts",
+  checks: "Was jede Prüfung verriete",
+  check: "Prüfung",
+  bits: "Bit",
+  seconds: "Sekunden",
+  perMinute: "Bit je Minute",
+  less: (count, bits) => `${counted(count, "weitere", "weitere")}, weniger als ${bits} Bit`,
+  steps: "Erwartete Sekunden bis zu einem heilen Aufbau, beginnend mit",
+};

@@ -1,0 +1,76 @@
+/** The words of the trade that the program uses, whatever the language calls them. */
+export const termNames = [
+  "balanced",
+  "belt pack",
+  "both sides inverted",
+  "cold",
+  "contact",
+  "crosstalk",
+  "dBFS",
+  "dBu",
+  "decibel",
+  "difference",
+  "ear matrix",
+  "feed",
+  "ground",
+  "ground loop",
+  "headphone amplifier",
+  "headset plug",
+  "hot",
+  "impedance-balanced",
+  "in-ears",
+  "input impedance",
+  "insert",
+  "insert Y",
+  "leg",
+  "line level",
+  "load box",
+  "mono sum",
+  "normalled",
+  "not home",
+  "output impedance",
+  "pan",
+  "passive splitter",
+  "phase",
+  "polarity",
+  "position",
+  "return",
+  "ring",
+  "round",
+  "screen",
+  "send",
+  "side",
+  "sleeve",
+  "solo",
+  "strain relief",
+  "swapped",
+  "tip",
+  "TRS",
+  "trunk",
+  "TS",
+  "unbalanced",
+  "XLR",
+] as const;
+export type TermName = (typeof termNames)[number];
+
+/** A word of the trade and what it means, in one or two sentences. */
+export interface Term {
+  readonly term: string;
+  readonly text: string;
+}
+
+/** Published standards that define or settle what a word stands for; all else is common practice. */
+export const termSources: Readonly<Partial<Record<TermName, string>>> = {
+  tip: "IEC 60603-11",
+  ring: "IEC 60603-11",
+  sleeve: "IEC 60603-11",
+  TRS: "IEC 60603-11",
+  hot: "AES14, IEC 60268-12",
+  cold: "AES14, IEC 60268-12",
+  XLR: "AES14, IEC 60268-12",
+  polarity: "AES26",
+  dBFS: "AES17",
+  dBu: "ITU-R BS.645",
+  "output impedance": "IEC 61938",
+  "in-ears": "IEC 60268-7",
+};

@@ -1,0 +1,117 @@
+import { cleanup } from "@testing-library/preact";
+import { afterEach, expect, test, vi } from "vitest";
+import { cdp, page as tab } from "vitest/browser";
+import { holding } from "#core/session/log.ts";
+import { createMemoryStorage } from "#storage/memory-storage.ts";
+import { evening } from "#tests/support/sessions.ts";
+import { clean } from "../support/clean.ts";
+import { heading, keys, open, press } from "../support/open.tsx";
+
+afterEach(() => {
+  cleanup();
+  vi.restoreAllMocks();
+});
+
+/** The sheet of an evening, by way of the board. */
+async function openSheet(tongue = "en") {
+  const storage = createMemoryStorage();
+  storage.setItem("leftwright.log", JSON.stringify(evening(6)));
+  const opened = open({ storage, tongues: [tongue] });
+  await press(tongue === "en" ? "Go on with the last session" : "Weiter mit der letzten Sitzung");
+  await press(tongue === "en" ? "the sheet" : "das Blatt");
+  await expect.element(tab.getByRole("article")).toBeVisible();
+  return opened;
+}
+
+const titles = (opened: ReturnType<typeof open>) =>
+  holding(opened.log()).flatMap((one) =>
+    one.entry === "titled" ? [{ name: one.name, who: one.who }] : [],
+  );
+const paper = () => document.querySelector("article")?.textContent ?? "";
+const row = (name: string) => tab.getByRole("row", { name: new RegExp(`^${name}`) });
+
+test("every position, every fault and what was not tested stand on it", {
+  timeout: 30_000,
+}, async () => {
+  await openSheet();
+  await expect.element(heading()).toHaveTextContent("The sheet to hand over");
+  await expect.element(row("1 host")).toHaveTextContent(/Healthy.*headphones 1.*−41 dBFS/);
+  await expect.element(row("4 guest")).toHaveTextContent(/Wrong.*return is lost/);
+  await expect.element(row("5 desk")).toHaveTextContent("Nobody there");
+  await expect.element(row("6 second reader")).toHaveTextContent("Not heard");
+  expect(paper()).toMatch(/3 fiddle: .*headphones 3 .*Mended after: /);
+  expect(paper()).toMatch(/4 guest: .*Still there\./);
+  expect(paper()).toContain("Not heard: 5 desk, 6 second reader");
+  expect(paper()).toContain("Both sides inverted together");
+});
+
+test("its name and who did it are written in place, each an entry; what is not changed is none", async () => {
+  const opened = await openSheet();
+  const [first] = titles(opened);
+  const name = tab.getByLabelText("What this session is called");
+  await expect.element(name).toHaveValue(first?.name ?? "");
+  await name.click();
+  await keys("{Enter}");
+  expect(titles(opened)).toHaveLength(1);
+  await name.fill("  Sunday, second house ");
+  await keys("{Enter}");
+  await expect.poll(() => titles(opened).at(-1)?.name).toBe("Sunday, second house");
+  await tab.getByLabelText("Who did it").fill("Ines");
+  await keys("{Enter}");
+  await expect.poll(() => titles(opened).at(-1)).toEqual({ name: undefined, who: "Ines" });
+  await expect
+    .element(tab.getByLabelText("What this session is called"))
+    .toHaveValue("Sunday, second house");
+  await tab.getByLabelText("What this session is called").fill("");
+  await keys("{Enter}");
+  await expect
+    .element(tab.getByLabelText("What this session is called"))
+    .toHaveValue("Tallow Hall story evening");
+});
+
+test("it is printed, and saved as a file of rows that a spreadsheet reads", async () => {
+  await openSheet();
+  const print = vi.spyOn(window, "print").mockImplementation(() => {});
+  await press("Print or save as PDF");
+  expect(print).toHaveBeenCalledOnce();
+  const made: Blob[] = [];
+  const saved: string[] = [];
+  vi.spyOn(URL, "createObjectURL").mockImplementation((blob) => {
+    made.push(blob as Blob);
+    return "blob:none";
+  });
+  vi.spyOn(HTMLAnchorElement.prototype, "click").mockImplementation(function (
+    this: HTMLAnchorElement,
+  ) {
+    saved.push(this.download);
+  });
+  await press("Save as CSV");
+  expect(saved).toEqual(["session-2026-11-21.csv"]);
+  const bytes = new Uint8Array((await made[0]?.arrayBuffer()) ?? new ArrayBuffer(0));
+  expect([...bytes.subarray(0, 3)]).toEqual([0xef, 0xbb, 0xbf]);
+  const lines = new TextDecoder().decode(bytes).split("\r\n");
+  expect(lines.filter((line) => line.startsWith("position,"))).toHaveLength(6);
+  expect(lines).toContain("position,1 host,headphones 1,Healthy,,,-41,,,,,");
+});
+
+test("in German it says the same, with numbers as they are written there", async () => {
+  await openSheet("de");
+  await expect.element(row("1 host")).toHaveTextContent("In Ordnung");
+  await expect.element(row("5 desk")).toHaveTextContent("Niemand da");
+  expect(paper()).toMatch(/Samstag, 21\. November 2026|Sonntag, 22\. November 2026/);
+});
+
+test.each([
+  ["dark", 1280, 800],
+  ["light", 320, 640],
+] as const)("it is accessible, %s and %i wide", async (scheme, width, height) => {
+  await cdp().send("Emulation.setEmulatedMedia", {
+    features: [
+      { name: "prefers-color-scheme", value: scheme },
+      { name: "prefers-reduced-motion", value: "reduce" },
+    ],
+  });
+  await tab.viewport(width, height);
+  await openSheet();
+  await clean("sheet");
+});

@@ -1,0 +1,61 @@
+import Papa from "papaparse";
+import { describe, expect, test } from "vitest";
+import { csvOf, guarded } from "#core/report/csv.ts";
+import { sheetOf } from "#core/report/session-sheet.ts";
+import { fromHeadphoneSocket } from "#core/rig/rigs.ts";
+import { add } from "#core/session/log.ts";
+import { evening } from "#tests/support/sessions.ts";
+import { figuresIn } from "#ui/screens/figures.ts";
+import { rowsOf } from "#ui/screens/sheet-rows.ts";
+import { notTestedSaid, sayerOf } from "#ui/screens/sheet-words.ts";
+import { words as english } from "#ui/words/english.ts";
+import { words as german } from "#ui/words/german.ts";
+
+const read = (text: string) =>
+  Papa.parse<string[]>(text.replace(/^\uFEFF/, ""), { delimiter: ",", newline: "\r\n" }).data;
+
+const told = (log: ReturnType<typeof evening>, tongue: "en" | "de" = "en") => {
+  const sheet = sheetOf(log);
+  if (sheet === undefined) throw new Error("there is no sheet");
+  const sayer = sayerOf(sheet, tongue === "en" ? english : german, figuresIn(tongue));
+  return { sheet, sayer, rows: rowsOf(sheet, sayer) };
+};
+
+describe.each(["en", "de"] as const)("in %s", (tongue) => {
+  const { rows } = told(evening(8), tongue);
+
+  test("every row is as wide as the first and comes back as it was", () => {
+    const back = read(csvOf(rows)).slice(0, -1);
+    expect(back).toEqual(
+      rows.map((row) =>
+        row.map((one) => (typeof one === "string" ? guarded(one) : `${one ?? ""}`)),
+      ),
+    );
+    expect(new Set(back.map((row) => row.length)).size).toBe(1);
+    expect(back.flat().join(" ")).not.toMatch(/undefined|NaN|Infinity|\[object/);
+  });
+
+  test("numbers are numbers whatever the language writes", () => {
+    const levels = rows.map((row) => row[6]).filter((one) => typeof one === "number");
+    expect(levels).toEqual([-41, -41, -41, -41, -41, -41]);
+  });
+});
+
+test("a position named as a formula stays a name", () => {
+  const rig = fromHeadphoneSocket("=1+1", ['"quoted", seat', "second"]);
+  const named = {
+    ...rig,
+    positions: rig.positions.map((one) => ({ ...one, name: `=${one.name}` })),
+  };
+  const { rows } = told(add([], { entry: "drawing", rig: named }, 0));
+  const back = read(csvOf(rows));
+  expect(back.flat().filter((one) => /^[=+@]/.test(one))).toEqual([]);
+  expect(back.flat()).toContain("'=1+1");
+});
+
+test("each fault that cannot be heard has its row; on paper parts in a row of one kind are said at once", () => {
+  const { sheet, sayer, rows } = told(evening(8));
+  const parts = new Set(rows.filter(([kind]) => kind === "not tested").map((row) => row[1]));
+  for (const { part } of sheet.unheard) expect(parts).toContain(part);
+  expect(notTestedSaid(sayer, sheet).join("\n")).toContain("headphones 1 to headphones 8 (2 each)");
+});
