@@ -2,8 +2,10 @@ import { render } from "preact";
 import { createOutputs } from "#audio/outputs.ts";
 import { createPlayer } from "#audio/web-player.ts";
 import { createCopy } from "#offline/copy.ts";
+import { createDatabase } from "#storage/database.ts";
 import { createSettings } from "#storage/settings.ts";
 import { createStore } from "#storage/store.ts";
+import { createTurns } from "#storage/turns.ts";
 import { App } from "#ui/screens/app.tsx";
 import { packing } from "#worker/packing.ts";
 import "#ui/style.css";
@@ -21,12 +23,21 @@ const instruments = async () => {
   return { recorder, measurer: createMeasurer(recorder), judging, reading: measuring };
 };
 
+const store = createStore({
+  shelf: createDatabase(),
+  turns: createTurns(),
+  older: () => localStorage,
+  now: Date.now,
+  name: () => `${Date.now()}-${chance()}`,
+  persist: async () => navigator.storage.persist(),
+});
+
 const root = document.getElementById("app");
 if (root === null) throw new Error("the page has no place for the program");
 render(
   <App
     player={createPlayer()}
-    store={createStore(() => localStorage)}
+    store={store}
     settings={createSettings(() => localStorage, navigator.languages)}
     outputs={createOutputs()}
     copy={createCopy(import.meta.env.PROD ? "service-worker.js" : undefined)}

@@ -18,6 +18,7 @@ const layers: Record<string, readonly string[]> = {
   "core/checks": ["core/units", "core/parts", "core/rig", "core/signals", "core/listening"],
   "core/training": ["core/units", "core/parts", "core/rig", "core/listening", "core/checks"],
   "core/patching": ["core/units", "core/circuit", "core/parts", "core/rig", "core/listening"],
+  "core/drawing": ["core/parts", "core/rig", "core/patching"],
   "core/inference": [],
   "core/diagnosis": [
     "core/units",
@@ -74,9 +75,9 @@ const layers: Record<string, readonly string[]> = {
     "standardized-audio-context",
   ],
   worker: ["core", "pack", "recording"],
-  storage: ["core/session", "core/rig", "core/checks"],
+  storage: ["core/session", "idb"],
   offline: [],
-  "ui/words": ["core", "preact", "type audio", "type storage"],
+  "ui/words": ["core", "recording", "preact", "type audio", "type storage"],
   "ui/parts": ["core", "ui/words", "preact"],
   "ui/screens": [
     "core",
@@ -131,13 +132,15 @@ test("rows only look up", () => {
 });
 
 /** The simulated person at the built page: it may know the page by its screen and its sound, and nothing of the core. */
-test.for(["ears.ts", "push.ts", "robot.ts", "tap.ts", "touch.ts"])(
+test.for(["ears.ts", "hand.ts", "push.ts", "robot.ts", "tap.ts", "touch.ts"])(
   "the robot's %s imports nothing of ours",
   (file) => {
     const text = readFileSync(`tests/robot/${file}`, "utf8");
     const from = [...text.matchAll(imports)].map(([, , still, later]) => still ?? later ?? "");
     expect(
-      from.filter((one) => !/^\.\/(ears|push|tap|touch)\.ts$/.test(one) && one !== "playwright"),
+      from.filter(
+        (one) => !/^\.\/(ears|hand|push|tap|touch)\.ts$/.test(one) && one !== "playwright",
+      ),
     ).toEqual([]);
   },
 );

@@ -1,6 +1,7 @@
 import { parseArgs } from "node:util";
 import { type Analysed, type Analysis, analyseRecording } from "#recording/analyse.ts";
-import { troubleText } from "#recording/english.ts";
+import { english } from "#recording/english.ts";
+import { troubleText } from "#recording/words.ts";
 import type { openSlices } from "./file-slices.ts";
 import { measurementOf } from "./measurement-result.ts";
 import { measurementText } from "./measurement-text.ts";
@@ -35,7 +36,7 @@ export async function analyseRun(
   try {
     const analysis = await ended(analyseRecording(file.slices), progress);
     if ("trouble" in analysis)
-      return refused(printable(`${asking.path}: ${troubleText(analysis)}`));
+      return refused(printable(`${asking.path}: ${troubleText(english, analysis)}`));
     return { code: 0, out: printed(analysis, asking.text), err: "" };
   } finally {
     await file.close();

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { caseFormatName, caseVersion } from "#core/session/case.ts";
 import { findingFormat } from "./finding-format.ts";
 import { moveFormat } from "./move-format.ts";
 import { rigFormat, text } from "./rig-format.ts";
@@ -68,9 +69,17 @@ const entryFormat = z
   ])
   .meta({ id: "Entry", description: "One entry of a log." });
 
-/** The name and the version of the format. */
-export const caseFormatName = "leftwright case";
-export const caseVersion = 1;
+/** What the page says of a session that it writes to a file. */
+const aboutFormat = z
+  .object({
+    id: text("What it was kept under: brought in again it is known to be the same."),
+    written: z.number().describe("When the file was written, in ms since 1970."),
+    bench: z
+      .int()
+      .exactOptional()
+      .describe("The number of the simulated rig. Left out for real gear, and where it is hidden."),
+  })
+  .meta({ id: "Session", description: "What a kept session is besides its log." });
 
 /** A case as it stands in a file: a rig, and the log of what was found and changed. */
 export const caseFormat = z
@@ -80,6 +89,7 @@ export const caseFormat = z
     rig: rigFormat
       .exactOptional()
       .describe("The rig as drawn. Left out where a drawing stands in the log."),
+    session: aboutFormat.exactOptional(),
     log: z.array(entryFormat).describe("What was drawn, found, changed and taken back, in order."),
   })
   .meta({

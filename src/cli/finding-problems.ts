@@ -6,9 +6,10 @@ import type { Part } from "#core/index.ts";
 import { earCheck, type Finding } from "#core/index.ts";
 import { point } from "#core/parts/part.ts";
 import { contactsOf } from "#core/parts/plugs.ts";
+import { isPart } from "#core/rig/plug-troubles.ts";
 import type { BuiltRig } from "#core/rig/rig.ts";
-import { isPart, noPart } from "./plug-problems.ts";
 import { oneOf, type Path, type Problem } from "./problem.ts";
+import { noPart } from "./rig-problems.ts";
 
 /** What a finding names that a rig lacks, with paths from `at`. `now` is the rig as the moves before it left it. */
 export function findingProblems(

@@ -3,7 +3,7 @@ import type { Decibels } from "#core/units/units.ts";
 import { english } from "#core/words/english.ts";
 import { refusalText } from "#core/words/refusal-text.ts";
 import type { Analysed, Playing } from "#recording/analyse.ts";
-import { foundText, oddityWords } from "#recording/english.ts";
+import { english as recording } from "#recording/english.ts";
 import {
   type EntryResult,
   type InputResult,
@@ -38,10 +38,10 @@ export const measurementOf = ({ file, odd, found, playings }: Analysed): Measure
     rate: file.rate,
     frames: file.frames,
   },
-  warnings: odd.map((one) => ({ odd: one, words: oddityWords[one] })),
+  warnings: odd.map((one) => ({ odd: one, words: recording.odd[one] })),
   found,
   playings: playings.map(playingResult),
-  words: foundText(found, playings.length),
+  words: recording.found(found, playings.length),
 });
 
 function playingResult({ from, to, channels, measured }: Playing): PlayingResult {

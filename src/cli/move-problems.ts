@@ -1,8 +1,9 @@
 import type { Move } from "#core/index.ts";
 import { type Arranged, standInFor } from "#core/rig/arranged.ts";
+import { isPart } from "#core/rig/plug-troubles.ts";
 import { type BuiltRig, clientId, listenerOf, operatorId } from "#core/rig/rig.ts";
-import { isPart, noPart } from "./plug-problems.ts";
 import { oneOf, type Path, type Problem } from "./problem.ts";
+import { noPart } from "./rig-problems.ts";
 
 /** What a move names that is not there, with paths from `at`. `state` is the rig as the moves before it left it, and `now` the same, built. */
 export function moveProblems(

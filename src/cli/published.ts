@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { caseFormat, caseVersion } from "./case-format.ts";
+import { caseVersion } from "#core/session/case.ts";
+import { caseFormat } from "./case-format.ts";
 import { diagnosisFormat, diagnosisVersion } from "./diagnosis-format.ts";
 import { measurementFormat, measurementVersion } from "./measurement-format.ts";
 

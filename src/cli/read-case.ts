@@ -1,13 +1,8 @@
 import type { Log, Rig } from "#core/index.ts";
+import { caseFormatName, caseVersion } from "#core/session/case.ts";
 import { modelFor } from "#core/session/derive.ts";
 import { holding } from "#core/session/log.ts";
-import {
-  type Case,
-  type CaseEntry,
-  caseFormat,
-  caseFormatName,
-  caseVersion,
-} from "./case-format.ts";
+import { type Case, type CaseEntry, caseFormat } from "./case-format.ts";
 import { problemsOf } from "./issues.ts";
 import { jsonFault } from "./json-fault.ts";
 import { idProblems, logProblems, type Placed } from "./log-problems.ts";

@@ -8,6 +8,9 @@ const kinds = Object.keys(partCatalogue) as [PartKind, ...PartKind[]];
 
 const partFormat = z.object({
   id: text("The part's name in this rig, as 'feed lead'. No two parts share one."),
+  first: text(
+    "What it was called when it was first drawn, where it was given another name since.",
+  ).exactOptional(),
   kind: z
     .enum(kinds)
     .describe(

@@ -1,91 +1,112 @@
-import { build, type PartKind, partCatalogue, type Rig, type RigPart } from "#core/index.ts";
-import { type BuiltRig, clientId, listenerOf, operatorId } from "#core/rig/rig.ts";
-import { feedingProblems } from "./feeding-problems.ts";
-import { isPart, noPart, plugProblems } from "./plug-problems.ts";
-import type { Path, Problem } from "./problem.ts";
+import type { Rig } from "#core/index.ts";
+import type { PlugTrouble, RigTrouble } from "#core/rig/trouble.ts";
+import { rigTroubles } from "#core/rig/troubles.ts";
+import { oneOf, type Path, type Problem } from "./problem.ts";
 
 /** What keeps a rig from being one, with paths from `at`; nothing where it can be built and every position is fed. */
-export function rigProblems(rig: Rig, at: Path): readonly Problem[] {
-  const parts = [
-    ...repeated(rig.parts, peopleIn(rig), [...at, "parts"]),
-    ...rig.parts.flatMap((part, index) =>
-      partProblems(part, peopleIn(rig), [...at, "parts", index]),
-    ),
-  ];
-  if (parts.length > 0) return parts;
-  const built = build(rig);
-  const joins = [
-    ...built.plugged.flatMap((_, index) => plugProblems(built, index, at)),
-    ...seatProblems(built, at),
-  ];
-  return joins.length > 0 ? joins : feedingProblems(built, at);
+export const rigProblems = (rig: Rig, at: Path): readonly Problem[] =>
+  rigTroubles(rig).map((trouble) => told(trouble, at));
+
+/** A name that no part of a rig bears. */
+export const noPart = (path: Path, found: string): Problem => ({
+  path,
+  expected: "the id of a part of the rig",
+  found,
+});
+
+const isOfPlug = (trouble: RigTrouble): trouble is PlugTrouble => "end" in trouble;
+
+function told(trouble: RigTrouble, at: Path): Problem {
+  if (isOfPlug(trouble)) return plugProblem(trouble, [...at, "plugged", trouble.index]);
+  switch (trouble.trouble) {
+    case "goes round":
+    case "not one feed":
+      return {
+        path: [...at, "plugged", ...(trouble.index === undefined ? [] : [trouble.index])],
+        expected:
+          trouble.trouble === "goes round"
+            ? `a way to ${trouble.part} that does not go round`
+            : `one box that drives ${trouble.part} (${trouble.said})`,
+      };
+    case "name taken":
+    case "a person":
+    case "setting":
+    case "settings together":
+      return partProblem(trouble, at);
+    default:
+      return seatProblem(trouble, [...at, "positions"]);
+  }
 }
 
-type People = ReadonlyMap<string, PartKind>;
+type OfPart = Extract<
+  RigTrouble,
+  { readonly trouble: "name taken" | "a person" | "setting" | "settings together" }
+>;
 
-/** The people, who are parts as well: what kind each id is of. */
-const peopleIn = ({ positions }: Rig): People =>
-  new Map<string, PartKind>([
-    [operatorId, "operator"],
-    [clientId, "client"],
-    ...positions.map(({ id }) => [listenerOf(id), "listener"] as const),
-  ]);
-
-/** Ids that are taken already: a person's by whatever is no such person. */
-const repeated = (
-  all: readonly { readonly id: string; readonly kind?: PartKind }[],
-  people: People,
-  at: Path,
-): readonly Problem[] =>
-  all.flatMap(({ id, kind }, index) =>
-    (people.has(id) && people.get(id) !== kind) || all.findIndex((one) => one.id === id) < index
-      ? [{ path: [...at, index, "id"], expected: "an id that nothing else has", found: id }]
-      : [],
-  );
-
-function partProblems(
-  { id, kind, settings = {} }: RigPart,
-  people: People,
-  at: Path,
-): readonly Problem[] {
-  const { family, parameters, make } = partCatalogue[kind];
-  if (family === "person" && people.get(id) !== kind)
-    return [{ path: [...at, "kind"], expected: "no person: they are added", found: kind }];
-  const refused = (some: Readonly<Record<string, number | string>>): string | undefined => {
-    try {
-      make(some);
-    } catch (error) {
-      if (error instanceof RangeError) return error.message.replace(/^.* is not /s, "");
-      throw error;
-    }
-    return undefined;
-  };
-  const single = Object.entries(settings).flatMap(([name, value]): Problem[] => {
-    const expected = Object.hasOwn(parameters, name) ? refused({ [name]: value }) : undefined;
-    return expected === undefined
-      ? []
-      : [{ path: [...at, "settings", name], expected, found: value }];
-  });
-  if (single.length > 0) return single;
-  const together = refused(settings);
-  return together === undefined
-    ? []
-    : [{ path: [...at, "settings"], expected: `settings that go together: ${together}` }];
+function partProblem(trouble: OfPart, at: Path): Problem {
+  const path = [...at, "of" in trouble ? trouble.of : "parts", trouble.index];
+  switch (trouble.trouble) {
+    case "name taken":
+      return {
+        path: [...path, "id"],
+        expected: "an id that nothing else has",
+        found: trouble.id,
+      };
+    case "a person":
+      return {
+        path: [...path, "kind"],
+        expected: "no person: they are added",
+        found: trouble.kind,
+      };
+    case "setting":
+      return {
+        path: [...path, "settings", trouble.name],
+        expected: trouble.understood,
+        found: trouble.value,
+      };
+    case "settings together":
+      return {
+        path: [...path, "settings"],
+        expected: `settings that go together: ${trouble.understood}`,
+      };
+  }
 }
 
-function seatProblems(rig: BuiltRig, at: Path): readonly Problem[] {
-  const path = [...at, "positions"];
-  if (rig.positions.length === 0) return [{ path, expected: "at least one position" }];
-  const seats = rig.positions.flatMap(({ wears }, index): Problem[] => {
-    const amiss = (expected: string): Problem[] => [
-      { path: [...path, index, "wears"], expected, found: wears },
-    ];
-    if (!isPart(rig, wears)) return [noPart([...path, index, "wears"], wears)];
-    if (rig.part(wears).family !== "headphones" && rig.part(wears).measures === undefined)
-      return amiss("headphones, in-ears or an instrument");
-    return rig.positions.slice(0, index).some((one) => one.wears === wears)
-      ? amiss("headphones that nobody else wears")
-      : [];
+type OfSeat = Exclude<RigTrouble, OfPart | PlugTrouble | { readonly part: string }>;
+
+const seatWords: Readonly<Record<Exclude<OfSeat["trouble"], "nobody listens">, string>> = {
+  "worn is no part": "the id of a part of the rig",
+  "not to be worn": "headphones, in-ears or an instrument",
+  "worn twice": "headphones that nobody else wears",
+  "hangs from nothing": "headphones that are plugged in",
+};
+
+const seatProblem = (trouble: OfSeat, path: Path): Problem =>
+  trouble.trouble === "nobody listens"
+    ? { path, expected: "at least one position" }
+    : {
+        path: [...path, trouble.index, "wears"],
+        expected: seatWords[trouble.trouble],
+        found: trouble.id,
+      };
+
+function plugProblem(trouble: PlugTrouble, path: Path): Problem {
+  const { end } = trouble;
+  const amiss = (key: "plug" | "socket", expected: string): Problem => ({
+    path: [...path, key],
+    expected,
+    found: end[key],
   });
-  return [...repeated(rig.positions, new Map(), path), ...seats];
+  switch (trouble.trouble) {
+    case "no such part":
+      return noPart([...path, trouble.key], end[trouble.key]);
+    case "no such plug":
+      return amiss("plug", oneOf(trouble.has));
+    case "no such socket":
+      return amiss("socket", oneOf(trouble.has));
+    case "does not fit":
+      return amiss("socket", `a socket that a ${trouble.plug} plug goes into`);
+    case "used twice":
+      return amiss(trouble.key, `a ${trouble.key} that nothing above uses`);
+  }
 }

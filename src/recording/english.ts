@@ -1,10 +1,9 @@
-import type { Oddity, Trouble } from "./trouble.ts";
+import type { RecordingWords } from "./words.ts";
 
 const exportAgain = "Export it as WAV, PCM (16, 24 or 32 bits, or floating point)";
 const copyAgain = "Copy it again, or export it again as WAV, PCM";
 
-/** Why a file cannot be read, and what to do: sentences. */
-export const troubleWords: Readonly<Record<Trouble["trouble"], (found: string) => string>> = {
+const trouble: RecordingWords["trouble"] = {
   empty: () => `The file is empty. ${copyAgain}.`,
   "other kind": (kind) => `This is no WAV but ${kind}. ${exportAgain}.`,
   "unknown kind": () => `This is no WAV, nor any kind of file known here. ${exportAgain}.`,
@@ -35,11 +34,7 @@ export const troubleWords: Readonly<Record<Trouble["trouble"], (found: string) =
     `There are no samples in the file: nothing was recorded, or it was not saved. Record again.`,
 };
 
-/** A trouble, in words. */
-export const troubleText = ({ trouble, found }: Trouble): string => troubleWords[trouble](found);
-
-/** What is odd about a file that was read all the same: sentences. */
-export const oddityWords: Readonly<Record<Oddity, string>> = {
+const odd: RecordingWords["odd"] = {
   "cut off": "The file ends before the length that it claims; it was read to its end.",
   "length not written":
     "The file does not say how long it is, as after a program that was cut off; it was read to its end.",
@@ -47,12 +42,14 @@ export const oddityWords: Readonly<Record<Oddity, string>> = {
   "not numbers": "Some samples are no numbers; silence stands in their place.",
 };
 
-/** What a recording has of our signal: a sentence. */
-export function foundText(found: number, measured: number): string {
-  if (found === 0)
+function found(times: number, measured: number): string {
+  if (times === 0)
     return "The signal is not in this recording: it is 'multitone', to be played from its first click to its end.";
-  const often = found === 1 ? "once" : `${found} times`;
-  return measured < found
+  const often = times === 1 ? "once" : `${times} times`;
+  return measured < times
     ? `The signal is in this recording ${often}; the first ${measured} were measured.`
     : `The signal is in this recording ${often}.`;
 }
+
+/** What is said of a recording, in English. */
+export const english: RecordingWords = { trouble, odd, found };

@@ -1,65 +1,156 @@
 import type { Log } from "#core/session/log.ts";
-import { readLog } from "./reading.ts";
+import { isDrawn, mendedLog } from "#core/session/mended.ts";
+import { type Older, readOlder, takeOver } from "./older.ts";
+import type { Adding, Card, Shelf, Told, Trouble } from "./shelf.ts";
+import type { Turns } from "./turns.ts";
 
-/** What is kept between visits: the log, and apart from it the number of a bench rig. */
-interface Kept {
+/** A session as it is kept. */
+export interface Kept {
+  readonly session: string;
   readonly log: Log;
-  /** Left out for real gear. */
-  readonly seed?: number | undefined;
+  /** The number of a bench rig; left out for real gear. */
+  readonly seed?: number;
+  /** The position that was in hand. */
+  readonly position?: string;
+  /** The place of the next entry. */
+  readonly next: number;
 }
 
-/** What was found on reading. `dropped`: something was there and could not be understood. */
+/** What was found on reading: a session, how much could not be understood, and what was in the way. */
 export interface Reading {
-  readonly kept: Kept | undefined;
-  readonly dropped: boolean;
+  readonly kept?: Kept;
+  /** How many entries were left out. */
+  readonly unread: number;
+  readonly trouble?: Trouble;
 }
 
-/** The browser's storage, as this program uses it. No member ever throws. */
-export interface Store {
-  readonly read: () => Reading;
-  /** Whether it was kept: not in a private window that forbids it, nor on a full disk. */
-  readonly keep: (kept: Kept) => boolean;
+/** Entries that came from another tab. */
+interface Arrived {
+  readonly log: Log;
+  readonly next: number;
 }
 
-const logKey = "leftwright.log";
-/** The hidden fault never stands in the log, so that a log can be shown to anybody. */
-const seedKey = "leftwright.bench";
+/** A session in the list, and when it was deleted, where it was. */
+export interface Listed extends Kept {
+  readonly deleted?: number;
+}
 
-/** A store on the browser's own. `open` may throw, as it does where storage is forbidden. */
-export const createStore = (open: () => Storage): Store => ({
-  read: () => {
-    try {
-      return readFrom(open());
-    } catch {
-      return { kept: undefined, dropped: false };
-    }
-  },
-  keep: ({ log, seed }) => {
-    try {
-      const storage = open();
-      if (seed === undefined) storage.removeItem(seedKey);
-      else storage.setItem(seedKey, `${seed} ${begunAt(log)}`);
-      storage.setItem(logKey, JSON.stringify(log));
-      return true;
-    } catch {
-      return false;
-    }
-  },
+/** Where sessions are kept, and which of several tabs writes them. No member ever throws. */
+export interface Store extends Turns {
+  /** The session that was in hand last; of an older program, where that kept one. */
+  readonly last: () => Promise<Reading>;
+  readonly read: (session: string) => Promise<Reading>;
+  /** What stands behind the entries that are known. */
+  readonly more: (session: string, place: number, known: Log) => Promise<Told<Arrived>>;
+  /** A name for a new session, unlike all others. */
+  readonly name: () => string;
+  /** All sessions, the newest first. */
+  readonly list: () => Promise<Told<readonly Listed[]>>;
+  /** Writes entries; told when they are on the disk, with the place of the next. */
+  readonly keep: (adding: Adding) => Promise<Told<number>>;
+  readonly mark: (session: string, marks: (card: Card) => Card) => Promise<Told<undefined>>;
+  /** Asks the browser not to clear away what is kept here, when it needs room. */
+  readonly persist: () => void;
+}
+
+/** For so long what was deleted can be brought back; ms. */
+const aDay = 24 * 60 * 60 * 1000;
+
+/** What a store stands on. */
+interface Ground {
+  readonly shelf: Shelf;
+  readonly turns: Turns;
+  /** Where an older program kept its one session. It may throw, as it does where storage is forbidden. */
+  readonly older: () => Storage;
+  /** Milliseconds since 1970. */
+  readonly now: () => number;
+  readonly name: () => string;
+  readonly persist?: () => Promise<boolean>;
+}
+
+/** Sessions on a shelf. */
+export function createStore({ shelf, turns, older, now, name, persist }: Ground): Store {
+  const read = (card: Card) => readFrom(shelf, card);
+  return {
+    ...turns,
+    name,
+    last: async () => {
+      const found = readOlder(older);
+      if (found !== undefined) return tookOver(found, await takeOver(older, shelf, found, now()));
+      const cards = await shelf.cards();
+      if ("trouble" in cards) return { unread: 0, trouble: cards.trouble };
+      const [newest] = cards.value.filter(isInHand).sort((a, b) => b.opened - a.opened);
+      return newest === undefined ? { unread: 0 } : read(newest);
+    },
+    read: async (session) => {
+      const cards = await shelf.cards();
+      if ("trouble" in cards) return { unread: 0, trouble: cards.trouble };
+      const card = cards.value.find((one) => one.session === session);
+      return card === undefined ? { unread: 0 } : read(card);
+    },
+    more: async (session, place, known) => {
+      const told = await shelf.read(session, place);
+      if ("trouble" in told) return told;
+      const { entries, next } = told.value;
+      return { value: { log: mendedLog(entries, known).log, next } };
+    },
+    list: async () => {
+      await shelf.clear(now() - aDay);
+      const cards = await shelf.cards();
+      if ("trouble" in cards) return cards;
+      const all = await Promise.all(cards.value.map((card) => listed(shelf, card)));
+      const begun = ({ log }: Listed) => log[0]?.at ?? 0;
+      return { value: all.flat().sort((a, b) => begun(b) - begun(a)) };
+    },
+    keep: async (adding) => {
+      const told = await shelf.add(adding);
+      if ("value" in told) turns.tell(adding.session);
+      return told;
+    },
+    mark: shelf.mark,
+    persist: () => void persist?.().catch(() => false),
+  };
+}
+
+const isInHand = ({ opened, deleted }: Card): boolean => opened > 0 && deleted === undefined;
+
+/** Where it could not be laid on the shelf, it is gone on with all the same, and kept with its next entry. */
+const tookOver = ({ session, log, seed, unread }: Older, lies: boolean): Reading => ({
+  unread,
+  ...(log.length === 0
+    ? {}
+    : {
+        kept: {
+          session,
+          log,
+          next: lies ? log.length : 0,
+          ...(seed === undefined ? {} : { seed }),
+        },
+      }),
 });
 
-function readFrom(storage: Storage): Reading {
-  const text = storage.getItem(logKey);
-  if (text === null) return { kept: undefined, dropped: false };
-  const log = readLog(text);
-  if (log === undefined) {
-    storage.removeItem(logKey);
-    storage.removeItem(seedKey);
-    return { kept: undefined, dropped: true };
+async function readFrom(shelf: Shelf, card: Card): Promise<Reading> {
+  const { session, position } = card;
+  const [told, seed] = await Promise.all([shelf.read(session, 0), shelf.seed(session)]);
+  if ("trouble" in told) return { unread: 0, trouble: told.trouble };
+  const { log, lost } = mendedLog(told.value.entries);
+  if (!isDrawn(log)) {
+    // It stays in the list, and is not gone on with by itself.
+    await shelf.mark(session, (one) => ({ ...one, opened: 0 }));
+    return { unread: Math.max(1, lost.length) };
   }
-  const [seed, at] = (storage.getItem(seedKey) ?? "").split(" ").map(Number);
-  const known = Number.isSafeInteger(seed) && at === begunAt(log);
-  return { kept: { log, ...(known ? { seed } : {}) }, dropped: false };
+  const kept: Kept = {
+    session,
+    log,
+    next: told.value.next,
+    ...("value" in seed && seed.value !== undefined ? { seed: seed.value } : {}),
+    ...(position === undefined ? {} : { position }),
+  };
+  return { kept, unread: lost.length };
 }
 
-/** Which session a number belongs to: a disk that was full in between may hold the log of another one. */
-const begunAt = (log: Log): number => log[0]?.at ?? 0;
+async function listed(shelf: Shelf, card: Card): Promise<readonly Listed[]> {
+  const { kept } = await readFrom(shelf, card);
+  const { deleted } = card;
+  return kept === undefined ? [] : [{ ...kept, ...(deleted === undefined ? {} : { deleted }) }];
+}

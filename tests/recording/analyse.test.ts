@@ -4,8 +4,9 @@ import { multitone } from "#core/signals/multitone.ts";
 import { renderSignal } from "#core/signals/render.ts";
 import { seeded } from "#core/units/random.ts";
 import { type Analysed, type Analysis, analyseRecording } from "#recording/analyse.ts";
-import { troubleText } from "#recording/english.ts";
+import { english } from "#recording/english.ts";
 import type { Slices } from "#recording/slices.ts";
+import { troubleText } from "#recording/words.ts";
 import { chunk, format, letters, number, riff } from "./made.ts";
 import { inMemory } from "./slices.ts";
 
@@ -66,7 +67,7 @@ async function ended(slices: Slices): Promise<Analysis> {
 
 async function analysed(slices: Slices): Promise<Analysed> {
   const analysis = await ended(slices);
-  if ("trouble" in analysis) throw new Error(troubleText(analysis));
+  if ("trouble" in analysis) throw new Error(troubleText(english, analysis));
   return analysis;
 }
 
@@ -117,7 +118,7 @@ describe("what stops it", () => {
     const bytes = riff([...format({ rate: odd }), ...chunk("data", [0, 64, 0, 192])]);
     const analysis = await ended(inMemory(bytes).slices);
     expect(analysis).toEqual({ trouble: "rate", found: `${odd}` });
-    if ("trouble" in analysis) expect(troubleText(analysis)).toContain(`${odd} Hz`);
+    if ("trouble" in analysis) expect(troubleText(english, analysis)).toContain(`${odd} Hz`);
   });
 
   test("a disk that goes away, at whichever reading", async () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { oddityWords, troubleText, troubleWords } from "#recording/english.ts";
+import { english } from "#recording/english.ts";
 import { oddities, troubleNames } from "#recording/trouble.ts";
+import { troubleText } from "#recording/words.ts";
 import { chunk, format, letters, number, riff } from "./made.ts";
 import { readAll } from "./read.ts";
 import { gone, inMemory } from "./slices.ts";
@@ -94,7 +95,7 @@ describe("a file that cannot be read is a value with a name, and words", () => {
     const { slices, asked } = inMemory(bytes);
     const read = await readAll(slices);
     expect(read).toEqual({ trouble, found });
-    if ("trouble" in read) expect(troubleText(read)).toMatch(words);
+    if ("trouble" in read) expect(troubleText(english, read)).toMatch(words);
     expect(asked.most).toBeLessThanOrEqual(1024);
   });
 
@@ -111,7 +112,8 @@ describe("a file that cannot be read is a value with a name, and words", () => {
     // A rate is no trouble to a reader; what is found at it is analysed elsewhere.
     const cases = new Set([...broken.map(([name]) => name), "cannot be read", "rate"]);
     expect([...troubleNames].filter((name) => !cases.has(name))).toEqual([]);
-    for (const name of troubleNames) expect(troubleWords[name]("5")).toMatch(/Export|export|again/);
-    for (const name of oddities) expect(oddityWords[name]).toMatch(/\.$/);
+    for (const name of troubleNames)
+      expect(english.trouble[name]("5")).toMatch(/Export|export|again/);
+    for (const name of oddities) expect(english.odd[name]).toMatch(/\.$/);
   });
 });

@@ -1,5 +1,6 @@
 import type { Page } from "playwright";
 import { halves, type Pointed, type Recording, whereWas } from "./ears.ts";
+import { look, make, shown, unmutes } from "./hand.ts";
 import { pushToTheMiddle } from "./push.ts";
 import { listen, normalOf, press, pressOn } from "./tap.ts";
 import { touch } from "./touch.ts";
@@ -105,9 +106,6 @@ async function begin(page: Page, { url, rig, position }: Walk): Promise<void> {
   await pressOn(page.getByRole("button", { name: new RegExp(`^${position}`) }));
 }
 
-const shown = (page: Page, name: string): Promise<boolean> =>
-  page.getByRole("button", { name, exact: true }).first().isVisible();
-
 /** Waits until the screen asks for something. */
 const settled = (page: Page): Promise<void> =>
   page
@@ -134,44 +132,11 @@ async function step(page: Page, person: Walk): Promise<keyof Did | "end"> {
       : look(page));
     return "answer";
   }
-  if (await page.locator(".do").isVisible()) return make(page, person);
+  if (await page.locator(".do").isVisible()) return make(page, person.refuses === true);
   if (await unmutes(page)) return "press";
   const at = (await page.locator(".ask .tape").first().textContent()) ?? "";
   await answerByEar(page, spoilt(await listen(page)), mirrors(at));
   return "answer";
-}
-
-/** Where the page is muted, says that what it waits for is done. */
-async function unmutes(page: Page): Promise<boolean> {
-  for (const quiet of ["Hands are off the gear", "The volume is back down"])
-    if (await shown(page, quiet)) {
-      await press(page, quiet);
-      return true;
-    }
-  return false;
-}
-
-/** Makes a move, where it may; nobody else is there to listen or to write. */
-async function make(page: Page, { refuses }: Walk): Promise<"move" | "press"> {
-  const done = (await page.locator(".do .main").textContent()) ?? "";
-  const optional = await shown(page, "Not possible here");
-  if (optional && (refuses || done.startsWith("Somebody else"))) {
-    await press(page, "Not possible here");
-    return "press";
-  }
-  await press(page, done);
-  return "move";
-}
-
-/** Says what is to be seen or felt; with real gear, where nothing is out of place, that all is as it should be. */
-async function look(page: Page): Promise<void> {
-  const sight = page.getByText(/^You (look|twist): /);
-  const text = (await sight.isVisible()) ? await sight.textContent() : undefined;
-  const seen = text?.replace(/^You (look|twist): /, "").replace(/\.$/, "");
-  const steady = (await page.locator(".twist").isVisible())
-    ? "nothing changes"
-    : "all as it should be";
-  await press(page, seen ?? steady);
 }
 
 async function answerByEar(page: Page, recording: Recording, mirrors: boolean): Promise<void> {

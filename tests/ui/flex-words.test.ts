@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import type { FlexEvent } from "#core/measurement/flex-names.ts";
 import { eventWords, placeWords, worstFirst } from "#ui/screens/flex-words.ts";
-import { decibels, lasting, moment } from "#ui/screens/numbers.ts";
+import { words as english } from "#ui/words/english.ts";
 
 const event = (part: Partial<FlexEvent>): FlexEvent => ({
   id: 1,
@@ -36,7 +36,7 @@ test.each([
   ],
   [{ fault: "tip to ring", cause: "short" }, "left and right touched for 12 ms, tip to ring"],
 ] as const)("an event is said as one would: %j", (part, words) => {
-  expect(eventWords(event(part))).toBe(words);
+  expect(eventWords(english, event(part))).toBe(words);
 });
 
 test.each([
@@ -47,7 +47,7 @@ test.each([
   [{ after: { mark: { at: 1, plug: 1 }, seconds: 0.5 } }, "500 ms before the hand passed plug 1"],
   [{}, "where is not known: no plug was marked"],
 ] as const)("its place by the marks beside it: %j", (place, words) => {
-  expect(placeWords(place)).toBe(words);
+  expect(placeWords(english, place)).toBe(words);
 });
 
 test("the longest and deepest come first", () => {
@@ -60,6 +60,7 @@ test("the longest and deepest come first", () => {
 });
 
 test("numbers are rounded to what is read, and nought has no sign", () => {
+  const { decibels, lasting, moment } = english.figures;
   expect([0.0004, 0.0021, 0.0995, 0.994, 0.996, 9.96, 59.96, 3600].map(lasting)).toEqual([
     "1 ms",
     "2 ms",

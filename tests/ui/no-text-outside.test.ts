@@ -2,10 +2,6 @@ import { readdirSync, readFileSync } from "node:fs";
 import { parseAst } from "vite";
 import { expect, test } from "vitest";
 
-/** What still has text of its own: each of these is on its way into the records. */
-const exceptions =
-  /^src\/ui\/(screens|parts)\/(plan|prove|measur|flex|return|cup|sounds|take-away|sound-out|listen|training|save-recording|own-sound|numbers|hook-up|load-box|lead-|pin-|ear-text|quantity|fact|stage|signal|lead|method|output|plug|socket|content|wired)/;
-
 /** Attributes that are read out or shown. */
 const shown = /^(aria-label|aria-valuetext|aria-description|title|placeholder|alt|label)$/;
 
@@ -98,7 +94,7 @@ test("the reading finds text where it stands", () => {
   expect(text("throw new Error('nobody sits here.');")).toEqual([]);
 });
 
-test.for(files.filter((path) => !exceptions.test(path)))("%s has no text of its own", (path) => {
+test.for(files)("%s has no text of its own", (path) => {
   const source = readFileSync(path, "utf8");
   expect(read(source, path.endsWith("x") ? "tsx" : "ts")).toEqual([]);
   expect(source).not.toMatch(/words\/(english|german)/);

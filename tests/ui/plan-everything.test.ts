@@ -1,13 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { catalogue, type PartKind } from "#core/parts/catalogue.ts";
+import { choicesOf, fitsPatch } from "#core/patching/patches.ts";
+import { outputsOf } from "#core/patching/sockets-of.ts";
 import { english } from "#core/words/english.ts";
 import { planShape } from "#ui/parts/plan-shape.ts";
 import { countsOf, sceneOf } from "#ui/parts/scene.ts";
-import { outputsOf } from "#ui/parts/sockets-of.ts";
 import { firstPlan, type Plan, withFrom, withInto } from "#ui/screens/plan.ts";
 import { foresee, outcomesOf } from "#ui/screens/plan-foresee.ts";
 import { leaveBy } from "#ui/screens/plan-moves.ts";
-import { choicesOf, fitsPatch } from "#ui/screens/plan-patches.ts";
 
 const kinds = Object.keys(catalogue) as readonly PartKind[];
 const has = (kind: PartKind, families: readonly string[]) =>

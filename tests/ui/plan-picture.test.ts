@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { PartKind } from "#core/parts/catalogue.ts";
+import { choicesOf } from "#core/patching/patches.ts";
 import { build } from "#core/rig/rig.ts";
 import { cableLanes } from "#ui/parts/cable-lanes.ts";
 import { tieOf } from "#ui/parts/cable-tie.ts";
@@ -18,8 +19,8 @@ import {
 } from "#ui/screens/plan.ts";
 import { foresee, rigFor } from "#ui/screens/plan-foresee.ts";
 import { leaveBy, leftOut, takeInHand } from "#ui/screens/plan-moves.ts";
-import { choicesOf } from "#ui/screens/plan-patches.ts";
 import { pinWords } from "#ui/screens/plan-pin-words.ts";
+import { words as english } from "#ui/words/english.ts";
 
 /** A small mixer's output by a lead into a headphone amplifier. */
 function by(socket: string, lead: PartKind, stage = "impedance-balanced"): Plan {
@@ -40,14 +41,16 @@ const lanesOf = (plan: Plan) => {
 const carried = (plan: Plan) => {
   const { starts, mouths } = lanesOf(plan);
   return {
-    in: starts.map(({ shown, lost }) => (lost ? `${brief(shown)}, lost` : brief(shown))),
-    out: mouths.map(({ shown }) => brief(shown)),
+    in: starts.map(({ shown, lost }) =>
+      lost ? `${brief(english, shown)}, lost` : brief(english, shown),
+    ),
+    out: mouths.map(({ shown }) => brief(english, shown)),
   };
 };
 
 const ears = (plan: Plan) => {
   const foreseen = foresee(plan);
-  return sceneOf(plan, foreseen?.rig, foreseen?.prediction).ears.map(said);
+  return sceneOf(plan, foreseen?.rig, foreseen?.prediction).ears.map((ear) => said(english, ear));
 };
 
 describe("the lanes of a cable are what its circuit joins", () => {
@@ -170,7 +173,8 @@ describe("what is pointed at", () => {
 });
 
 test("a lead is spelled out pin by pin, read from its circuit", () => {
-  const words = (plan: Plan) => spelledOut(plan, plan.patch).flatMap(pinWords);
+  const words = (plan: Plan) =>
+    spelledOut(plan, plan.patch).flatMap((one) => pinWords(english, one));
   expect(words(by("send", "one-to-both lead"))).toEqual([
     "mono plug (TS): tip to tip and ring; sleeve to sleeve.",
   ]);

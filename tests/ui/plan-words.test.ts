@@ -3,6 +3,7 @@ import type { Prediction } from "#core/patching/prediction.ts";
 import { firstPlan, withSetting } from "#ui/screens/plan.ts";
 import { foresee } from "#ui/screens/plan-foresee.ts";
 import { humWords, levelWords, panWords, patchName, strainWords } from "#ui/screens/plan-words.ts";
+import { words } from "#ui/words/english.ts";
 
 const seen = foresee(firstPlan());
 if (seen === undefined) throw new Error("the first plan is not plugged through");
@@ -17,13 +18,13 @@ test.for([
   [0, -6, "Left ear +0.0 dB, right ear −6.0 dB."],
   [-60, -60, "Nothing arrives."],
 ] as const)("a level of %d and %d dB: %s", ([left, right, said]) => {
-  expect(levelWords(at(left, right))).toBe(said);
+  expect(levelWords(words, at(left, right))).toBe(said);
 });
 
 test("what pan does, with the places that a source is heard in", () => {
   const panned = (left: Prediction["panning"]["left"], middle = left, right = left) =>
-    panWords({ ...prediction, panning: { left, middle, right, wide: left } });
-  expect(panWords(prediction)).toMatch(/^Pan works/);
+    panWords(words, { ...prediction, panning: { left, middle, right, wide: left } });
+  expect(panWords(words, prediction)).toMatch(/^Pan works/);
   expect(panned("all round")).toBe("Pan does nothing: all is heard all round, in no place.");
   expect(panned("left ear", "left ear", "nothing")).toBe(
     "Panned left: in the left ear. Middle: in the left ear. Right: not heard at all.",
@@ -32,21 +33,21 @@ test("what pan does, with the places that a source is heard in", () => {
 
 test("why it may hum: two mains earths, or a return that is not joined through", () => {
   const plan = firstPlan();
-  expect(humWords(prediction, plan)).toBe("No hum to expect.");
+  expect(humWords(words, prediction, plan)).toBe("No hum to expect.");
   const earthed = withSetting(plan, "headphone amplifier", "supply", "mains-earthed");
   const risk = foresee(earthed)?.prediction;
-  expect(risk && humWords(risk, earthed)).toContain("Both hang on mains earth");
-  expect(humWords({ ...prediction, hum: "loud" }, plan)).toContain("not joined through");
+  expect(risk && humWords(words, risk, earthed)).toContain("Both hang on mains earth");
+  expect(humWords(words, { ...prediction, hum: "loud" }, plan)).toContain("not joined through");
 });
 
 test("an output that is shorted, by its ohms", () => {
   const strains = [{ part: "mixer", socket: "phones", ohms: 0.12 }];
-  expect(strainWords({ ...prediction, strains })).toBe(
+  expect(strainWords(words, { ...prediction, strains })).toBe(
     "Hard on phones: it drives 0.1 Ω, which is a short to it.",
   );
 });
 
 test("what is between, by its names", () => {
-  expect(patchName(firstPlan().patch)).toBe("stereo jack lead");
-  expect(patchName({ wires: [], plugged: [] })).toBe("nothing yet");
+  expect(patchName(words, firstPlan().patch)).toBe("stereo jack lead");
+  expect(patchName(words, { wires: [], plugged: [] })).toBe("nothing yet");
 });

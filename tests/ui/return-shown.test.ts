@@ -5,6 +5,7 @@ import { matrixOf, notHealthy, type Taken } from "#core/proving/lead-matrix.ts";
 import { captured, type Wire } from "#tests/browser/support/returned.ts";
 import { effectIn, shownEntries } from "#ui/screens/return-shown.ts";
 import { overLines, sideLines } from "#ui/screens/return-words.ts";
+import { words } from "#ui/words/english.ts";
 
 const known = new Map<string, Taken>();
 
@@ -99,8 +100,8 @@ test("where only one input was heard there is no matrix, and no healthy lead", (
   const one = { measured, level: -50 };
   expect(matrixOf(one, healthy)).toBeUndefined();
   expect(notHealthy(one)).toBe("only one input was heard");
-  expect(sideLines(shownEntries(one, healthy))).toEqual(["Left: 0.0 dB, as sent."]);
-  expect(overLines(measured)).toEqual([
+  expect(sideLines(words, shownEntries(one, healthy))).toEqual(["Left: 0.0 dB, as sent."]);
+  expect(overLines(words, measured)).toEqual([
     "The right comes over into input 1, 6.0 dB under the left, the same way up.",
   ]);
 });
@@ -108,18 +109,20 @@ test("where only one input was heard there is no matrix, and no healthy lead", (
 describe("what is said of it", () => {
   test("levels against the healthy one, whatever the output's level was", () => {
     const lead = taken([1, -0.1, 0, -0.5], -41);
-    expect(sideLines(shownEntries(lead, healthy))).toEqual([
+    expect(sideLines(words, shownEntries(lead, healthy))).toEqual([
       "Left: 0.0 dB, as sent.",
       "Right: 6.0 dB down, upside down.",
     ]);
-    expect(overLines(lead.measured)[0]).toBe(
+    expect(overLines(words, lead.measured)[0]).toBe(
       "The right comes over into input 1, 20.0 dB under the left, upside down.",
     );
-    expect(overLines(lead.measured)[1]).toMatch(/^Nothing of the left in input 2, down to \d+/);
+    expect(overLines(words, lead.measured)[1]).toMatch(
+      /^Nothing of the left in input 2, down to \d+/,
+    );
   });
 
   test("what does not come back", () => {
-    expect(sideLines(shownEntries(taken([0, 0, 0, 1]), healthy))).toEqual([
+    expect(sideLines(words, shownEntries(taken([0, 0, 0, 1]), healthy))).toEqual([
       "Left: does not come back.",
       "Right: 0.0 dB, as sent.",
     ]);

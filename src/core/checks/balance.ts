@@ -26,6 +26,10 @@ const centredAt = (right: Decibels): string => {
     : `in the middle with the left up ${-right} dB`;
 };
 
+/** By how much the right was made louder than the left, by the name of an answer; undefined where it was never in the middle. */
+export const offCentre = (answer: string): Decibels | undefined =>
+  offsets.find((right) => centredAt(right) === answer);
+
 /** What was found where the right side was made so much louder, in whole decibels: between two classes it may be either. */
 export const centredNear = (right: Decibels): readonly string[] =>
   right % 2 === 0 ? [centredAt(right)] : [right - 1, right + 1].map(centredAt);

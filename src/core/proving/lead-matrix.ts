@@ -38,11 +38,20 @@ const rowsOf = ([ll, lr, rl, rr]: Gains) => [
 ];
 const most = (row: readonly number[]): number => Math.max(...row.map(Math.abs));
 
-/** What is wrong with a lead that is to count as healthy, as a part of a sentence; undefined where nothing is. */
+/** What is wrong with a lead that is to count as healthy. */
+const unhealthy = [
+  "only one input was heard",
+  "a side is missing",
+  "a side comes over on the other",
+  "one side is upside down",
+] as const;
+export type NotHealthy = (typeof unhealthy)[number];
+
+/** Why a lead does not count as healthy; undefined where it does. */
 export function notHealthy(
   { measured: { entries } }: Taken,
   meant: Gains = straight,
-): string | undefined {
+): NotHealthy | undefined {
   if (entries.length < 2) return "only one input was heard";
   const rows = rowsOf(meant).map((row, input) => ({ row, heard: entries[input] ?? [] }));
   const used = rows.filter(({ row }) => most(row) > there);

@@ -4,6 +4,8 @@ import type { Fault, Part, Plug, Socket } from "#core/parts/part.ts";
 
 export interface RigPart {
   readonly id: string;
+  /** What it was called when it was first drawn, where it was given another name since. */
+  readonly first?: string;
   readonly kind: PartKind;
   readonly settings?: Settings;
   /** Controls that were set otherwise than such a part usually stands. */

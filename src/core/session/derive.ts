@@ -6,7 +6,8 @@ import { evidenceOf } from "#core/diagnosis/gathering.ts";
 import { type Group, groupsOf } from "#core/diagnosis/groups.ts";
 import { type Model, modelOf } from "#core/diagnosis/model.ts";
 import type { Rig } from "#core/rig/rig.ts";
-import { absentIn, holding, type Log } from "./log.ts";
+import { absentIn, type Entry, holding, type Log } from "./log.ts";
+import { toldOf } from "./still-there.ts";
 
 /** How a position stands on the board. */
 export type State = "not heard" | "begun" | "healthy" | "wrong" | "unsure" | "absent";
@@ -17,6 +18,8 @@ export interface Derived {
   readonly model: Model;
   readonly groups: readonly Group[];
   readonly happenings: readonly Happening[];
+  /** What was found and done at parts and positions that are no longer drawn: it says nothing any more. */
+  readonly leftOut: readonly Entry[];
   readonly evidence: Evidence;
   readonly beliefs: Beliefs;
   /** What is known of a position and what to do there; worked out when asked for, once. */
@@ -44,18 +47,14 @@ export function derive(log: Log): Derived | undefined {
   const entries = holding(log);
   const drawing = entries.findLast(({ entry }) => entry === "drawing");
   if (drawing?.entry !== "drawing") return undefined;
-  const made = deriveFrom(drawing.rig, entries);
+  const made = deriveFrom(drawing.rig, log);
   derived.set(log, made);
   return made;
 }
 
-function deriveFrom(rig: Rig, entries: Log): Derived {
+function deriveFrom(rig: Rig, log: Log): Derived {
   const { model, groups } = modelFor(rig);
-  const happenings = entries.flatMap((entry): Happening[] => {
-    if (entry.entry === "finding") return [{ kind: "finding", finding: entry.finding }];
-    if (entry.entry === "cannot") return [{ kind: "cannot", move: entry.move }];
-    return entry.entry === "move" ? [{ kind: "move", move: entry.move }] : [];
-  });
+  const { happenings, leftOut } = toldOf(model, log);
   const evidence = evidenceOf(model, happenings);
   const beliefs = beliefsOf(model, evidence);
   const standings = new Map<string, Standing>();
@@ -65,12 +64,12 @@ function deriveFrom(rig: Rig, entries: Log): Derived {
     return found;
   };
   const heardAt = (position: string) => evidence.heard.some((one) => one.position === position);
-  const absent = absentIn(entries);
+  const absent = absentIn(log);
   const state = (position: string): State => {
     if (absent.has(position)) return "absent";
     return heardAt(position) ? stateAt(standing(position)) : "not heard";
   };
-  return { rig, model, groups, happenings, evidence, beliefs, standing, state };
+  return { rig, model, groups, happenings, leftOut, evidence, beliefs, standing, state };
 }
 
 /** How a position that was heard stands. */

@@ -34,8 +34,15 @@ export type Log = readonly Entry[];
 /** The log with one more entry. The time is the caller's. */
 export function add(log: Log, said: Said, at: number): Log {
   const last = log.at(-1);
-  const id = String(log.length + 1);
+  const id = freeId(log);
   return [...log, { ...said, id, at, ...(last === undefined ? {} : { seen: last.id }) }];
+}
+
+/** Its place in the log; where an entry before it was lost, the next that nothing has. */
+function freeId(log: Log): string {
+  let place = log.length + 1;
+  while (log.some(({ id }) => id === String(place))) place += 1;
+  return String(place);
 }
 
 /** The entries that hold: not taken back, by an entry that is not itself taken back. */
@@ -49,6 +56,25 @@ export function holding(log: Log): Log {
 /** The last finding or move that holds: what 'take it back' takes. */
 export const lastToTake = (log: Log): Entry | undefined =>
   holding(log).findLast(({ entry }) => entry !== "drawing" && entry !== "titled");
+
+/** The last drawing that holds, where one holds before it: what 'undo' takes back. The first says what the rig is at all. */
+export function lastDrawing(log: Log): Entry | undefined {
+  const drawings = holding(log).filter(({ entry }) => entry === "drawing");
+  return drawings.length < 2 ? undefined : drawings.at(-1);
+}
+
+/** The last taking back of a drawing that holds, with nothing drawn since: what 'redo' takes back. */
+export function lastUndone(log: Log): Entry | undefined {
+  const taken = new Set<string>();
+  const drawn = new Set(log.flatMap(({ entry, id }) => (entry === "drawing" ? [id] : [])));
+  for (const entry of [...log].reverse()) {
+    if (entry.entry === "drawing") return undefined;
+    if (entry.entry !== "taken back") continue;
+    if (drawn.has(entry.taken) && !taken.has(entry.id)) return entry;
+    if (!taken.has(entry.id)) taken.add(entry.taken);
+  }
+  return undefined;
+}
 
 /** What a session is called and who does it, as the last entries say that hold. */
 export function titleOf(log: Log): { readonly name?: string; readonly who?: string } {

@@ -1,3 +1,4 @@
+import { useWords } from "#ui/words/use-words.ts";
 import type { Side } from "./effect-lanes.ts";
 
 interface Props {
@@ -17,6 +18,7 @@ const letters = { left: "L", right: "R" } as const;
 
 /** A pair of headphones off the head, one cup flat against the microphone over a laptop's screen, the other turned away. */
 export function CupAtMicrophone({ held, playing = false, silent = false }: Props) {
+  const { picture } = useWords().cups;
   const other: Side = held === "left" ? "right" : "left";
   const away = held === "left" ? 353 : 87;
   return (
@@ -25,15 +27,13 @@ export function CupAtMicrophone({ held, playing = false, silent = false }: Props
       viewBox="0 0 440 250"
       role={silent ? undefined : "img"}
       aria-hidden={silent ? "true" : undefined}
-      aria-label={
-        silent ? undefined : `The ${held} cup held to the microphone, the ${other} one turned away`
-      }
+      aria-label={silent ? undefined : picture.label(held)}
     >
       <path class="case" d="M128 232V132Q128 124 136 124H304Q312 124 312 132V232" />
       <path class="case" d="M96 232H344L330 244H110Z" />
       <circle class="microphone" cx="220" cy="137" r="5" />
       <text class="part" x="220" y="168">
-        microphone
+        {picture.microphone}
       </text>
       <g transform={turned(held)}>
         <path class="band" d="M220 40C226 4 372 -6 383 84" />

@@ -1,5 +1,6 @@
 import type { Cup } from "#core/measurement/cup.ts";
 import type { CupsTold } from "#core/measurement/cups-told.ts";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import { Lane } from "./lane.tsx";
 
 type Props = Pick<CupsTold, "cups" | "apart" | "polarity" | "buzzing"> & {
@@ -16,51 +17,55 @@ const turned = (side: number): string | undefined =>
   side === 0 ? undefined : `translate(${width} 0) scale(-1 1)`;
 
 /** Two cups with what comes out of each: lanes with their letters, dots where nothing does, and between them whether both push the same way. One that buzzes has a jagged edge. */
-export const CupsPicture = ({ cups, apart, polarity, buzzing, label }: Props) => (
-  <svg class="cups-picture" viewBox={`0 0 ${width} 250`} role="img" aria-label={label}>
-    <path class="band" d="M86 104C92 -12 388 -12 394 104" />
-    {sides.map((side, at) => (
-      <g key={side}>
-        <path
-          class={`cup ${side}`}
-          transform={turned(at)}
-          d="M112 96v108H92c-30 0-46-26-46-54s16-54 46-54z"
-        />
-        <text class={`letter ${side} on`} x={turn(80, at)} y={middle + 8}>
-          {letters[side]}
-        </text>
-        <Gives cup={cups[at === 0 ? 0 : 1]} at={at} />
-        {buzzing === at && (
+export function CupsPicture({ cups, apart, polarity, buzzing, label }: Props) {
+  const { figures } = useWords();
+  return (
+    <svg class="cups-picture" viewBox={`0 0 ${width} 250`} role="img" aria-label={label}>
+      <path class="band" d="M86 104C92 -12 388 -12 394 104" />
+      {sides.map((side, at) => (
+        <g key={side}>
           <path
-            class="buzz"
+            class={`cup ${side}`}
             transform={turned(at)}
-            d="M34 110l-12 10 12 10-12 10 12 10-12 10 12 10-12 10 12 10"
+            d="M112 96v108H92c-30 0-46-26-46-54s16-54 46-54z"
           />
-        )}
-        <text class="number" x={turn(80, at)} y="236">
-          {loudWords(apart, at)}
-        </text>
-      </g>
-    ))}
-    {apart !== undefined && <Between polarity={polarity} />}
-  </svg>
-);
+          <text class={`letter ${side} on`} x={turn(80, at)} y={middle + 8}>
+            {letters[side]}
+          </text>
+          <Gives cup={cups[at === 0 ? 0 : 1]} at={at} />
+          {buzzing === at && (
+            <path
+              class="buzz"
+              transform={turned(at)}
+              d="M34 110l-12 10 12 10-12 10 12 10-12 10 12 10-12 10 12 10"
+            />
+          )}
+          <text class="number" x={turn(80, at)} y="236">
+            {loudWords(figures, apart, at)}
+          </text>
+        </g>
+      ))}
+      {apart !== undefined && <Between polarity={polarity} />}
+    </svg>
+  );
+}
 
 /** The louder one is the measure. */
-function loudWords(apart: CupsTold["apart"], at: number): string {
+function loudWords({ decibels }: Words["figures"], apart: CupsTold["apart"], at: number): string {
   if (apart === undefined) return "";
   const under = at === 0 ? Math.max(0, apart) : Math.max(0, -apart);
-  return under < 0.05 ? "0 dB" : `−${under.toFixed(1)} dB`;
+  return under < 0.05 ? "0 dB" : decibels(-under);
 }
 
 /** What one cup gives. */
 function Gives({ cup: { carries, sign }, at }: { readonly cup: Cup; readonly at: number }) {
+  const { picture } = useWords().cups;
   if (carries === "neither")
     return (
       <>
         <Lane carries="nothing" d={`M${turn(face + 14, at)} ${middle}H${turn(end, at)}`} />
         <text class="part" x={turn(face + 44, at)} y={middle + 34}>
-          nothing
+          {picture.nothing}
         </text>
       </>
     );
@@ -100,13 +105,15 @@ function Mark({ x, sign }: { readonly x: number; readonly sign: 1 | -1 | undefin
   );
 }
 
-const betweenWords = { "1": "same way", "-1": "opposite" } as const;
-
-const Between = ({ polarity }: { readonly polarity: CupsTold["polarity"] }) => (
-  <>
-    <Mark x={width / 2} sign={polarity} />
-    <text class="part" x={width / 2} y={middle + 36}>
-      {polarity === undefined ? "not told" : betweenWords[`${polarity}`]}
-    </text>
-  </>
-);
+function Between({ polarity }: { readonly polarity: CupsTold["polarity"] }) {
+  const { sameWay, opposite, notTold } = useWords().cups.picture;
+  const told = { "1": sameWay, "-1": opposite } as const;
+  return (
+    <>
+      <Mark x={width / 2} sign={polarity} />
+      <text class="part" x={width / 2} y={middle + 36}>
+        {polarity === undefined ? notTold : told[`${polarity}`]}
+      </text>
+    </>
+  );
+}

@@ -1,3 +1,4 @@
+import { useWords } from "#ui/words/use-words.ts";
 import type { Shown } from "./content.ts";
 import { straightOn } from "./direction.ts";
 import { brief } from "./ear-text.ts";
@@ -15,6 +16,7 @@ const plain = (x: number, y: number) => (along: number, across: number) =>
 
 /** The two ears at the end with what each gets, and the lanes to them from the box before them. */
 export function Ears({ shape: { cups, into, wide }, ears }: Props) {
+  const words = useWords();
   const radius = wide ? 25 : 21;
   return sides.map((side, ear) => {
     const [x, y] = cups[ear === 0 ? 0 : 1];
@@ -31,7 +33,7 @@ export function Ears({ shape: { cups, into, wide }, ears }: Props) {
           {side === "left" ? "L" : "R"}
         </text>
         <text class="gets" x={x} y={y + away} text-anchor="middle">
-          {brief(gets)}
+          {brief(words, gets)}
         </text>
       </g>
     );

@@ -1,4 +1,5 @@
 import type { FlexMark } from "#core/measurement/flex-marks.ts";
+import { useWords } from "#ui/words/use-words.ts";
 import { PlugPicture } from "./plug-picture.tsx";
 
 interface Props {
@@ -16,43 +17,47 @@ const plugs = [
 ] as const;
 
 /** The lead in hand between its two plugs, a flag where each event was; a press says that the hand passes a plug. */
-export const FlexLead = ({ places, next, onMark }: Props) => (
-  <div class="flex-lead">
-    <svg viewBox="0 0 760 80" role="img" aria-label={leadWords(places.length)}>
-      <path class="cord" d={`M${from - 4} ${middle}H${to + 4}`} />
-      {places.map((along, at) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: flags have no name but their order
-        <path key={at} class="flag" d={flag(from + 8 + along * (to - from - 16))} />
-      ))}
-      {plugs.map(({ plug, tip, facing }) => (
-        <PlugPicture key={plug} kind="TRS" size="6.35 mm" tip={tip} facing={facing} />
-      ))}
-    </svg>
-    {onMark && (
-      <div class="at-plugs">
-        {plugs.map(({ plug }) => (
-          <button
-            key={plug}
-            type="button"
-            class={plug === next ? "step next" : "step"}
-            aria-keyshortcuts={plug === next ? `Space ${plug}` : String(plug)}
-            onClick={() => onMark(plug)}
-          >
-            {`hand at plug ${plug}`}
-            {plug === next && (
-              <span class="key" aria-hidden="true">
-                space
-              </span>
-            )}
-          </button>
+export function FlexLead({ places, next, onMark }: Props) {
+  const { plain, flagged, hand, space } = useWords().flex.lead;
+  return (
+    <div class="flex-lead">
+      <svg
+        viewBox="0 0 760 80"
+        role="img"
+        aria-label={places.length === 0 ? plain : flagged(places.length)}
+      >
+        <path class="cord" d={`M${from - 4} ${middle}H${to + 4}`} />
+        {places.map((along, at) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: flags have no name but their order
+          <path key={at} class="flag" d={flag(from + 8 + along * (to - from - 16))} />
         ))}
-      </div>
-    )}
-  </div>
-);
-
-const leadWords = (count: number): string =>
-  count === 0 ? "The lead, plug 1 to plug 2" : `The lead, plug 1 to plug 2, with ${count} flagged`;
+        {plugs.map(({ plug, tip, facing }) => (
+          <PlugPicture key={plug} kind="TRS" size="6.35 mm" tip={tip} facing={facing} />
+        ))}
+      </svg>
+      {onMark && (
+        <div class="at-plugs">
+          {plugs.map(({ plug }) => (
+            <button
+              key={plug}
+              type="button"
+              class={plug === next ? "step next" : "step"}
+              aria-keyshortcuts={plug === next ? `Space ${plug}` : String(plug)}
+              onClick={() => onMark(plug)}
+            >
+              {hand(plug)}
+              {plug === next && (
+                <span class="key" aria-hidden="true">
+                  {space}
+                </span>
+              )}
+            </button>
+          ))}
+        </div>
+      )}
+    </div>
+  );
+}
 
 const flag = (x: number): string =>
   `M${x - 6} ${middle - 22}L${x + 5} ${middle - 19}L${x + 6} ${middle + 22}L${x - 5} ${middle + 20}Z`;

@@ -1,3 +1,4 @@
+import { useWords } from "#ui/words/use-words.ts";
 import { eastward, sway } from "./direction.ts";
 import { Lane } from "./lane.tsx";
 import { PlugPicture } from "./plug-picture.tsx";
@@ -26,40 +27,37 @@ const [out, back] = [
 const sides = ["left", "right"] as const;
 
 /** Out, through the lead between its two plugs, and back in: what to plug where. */
-export const HookUpPicture = ({ first, returns, silent = false }: Props) => (
-  <svg
-    class="hook-up-picture"
-    viewBox="0 0 560 178"
-    role={silent ? undefined : "img"}
-    aria-hidden={silent ? "true" : undefined}
-    aria-label={silent ? undefined : label[returns]}
-  >
-    <Sockets x={6} hole={66} name="out" numbers={[first + 1, first + 2]} />
-    <Sockets x={468} hole={20} name="in" numbers={[1, 2]} />
-    {sides.map((side, which) =>
-      waysOf(which).map((way) => (
-        <g key={way}>
-          <Lane carries={side} d={way} />
-          <path class="pulse" d={way} />
-        </g>
-      )),
-    )}
-    <text class="letter left" x="122" y="42">
-      L
-    </text>
-    <text class="letter right" x="122" y="140">
-      R
-    </text>
-    <Lead />
-    {returns === "load box" && <LoadBox />}
-  </svg>
-);
-
-const label = {
-  joined: "An output's left and right, through the lead, back into an input's left and right",
-  "load box":
-    "An output's left and right, through the lead, into a load box, and from there into two inputs",
-} as const;
+export function HookUpPicture({ first, returns, silent = false }: Props) {
+  const { picture } = useWords().measure;
+  return (
+    <svg
+      class="hook-up-picture"
+      viewBox="0 0 560 178"
+      role={silent ? undefined : "img"}
+      aria-hidden={silent ? "true" : undefined}
+      aria-label={silent ? undefined : picture[returns]}
+    >
+      <Sockets x={6} hole={66} names={[picture.out(first + 1), picture.out(first + 2)]} />
+      <Sockets x={468} hole={20} names={[picture.in(1), picture.in(2)]} />
+      {sides.map((side, which) =>
+        waysOf(which).map((way) => (
+          <g key={way}>
+            <Lane carries={side} d={way} />
+            <path class="pulse" d={way} />
+          </g>
+        )),
+      )}
+      <text class="letter left" x="122" y="42">
+        L
+      </text>
+      <text class="letter right" x="122" y="140">
+        R
+      </text>
+      <Lead plugs={[picture.plug(1), picture.plug(2)]} />
+      {returns === "load box" && <LoadBox each={picture.each} />}
+    </svg>
+  );
+}
 
 /** One side's two lanes. */
 const waysOf = (which: number): readonly [string, string] => {
@@ -71,18 +69,17 @@ interface SocketsProps {
   readonly x: number;
   /** How far into the box its sockets are. */
   readonly hole: number;
-  readonly name: string;
-  readonly numbers: readonly [number, number];
+  readonly names: readonly [string, string];
 }
 
-const Sockets = ({ x, hole, name, numbers }: SocketsProps) => (
+const Sockets = ({ x, hole, names }: SocketsProps) => (
   <>
     <rect class="case" x={x} y="22" width="86" height="124" rx="6" />
     {holes.map((y, side) => (
       <g key={y}>
         <circle class="hole" cx={x + hole} cy={y} r="10" />
         <text x={x + (hole > 43 ? 28 : 58)} y={y + 6}>
-          {`${name} ${numbers[side]}`}
+          {names[side]}
         </text>
       </g>
     ))}
@@ -90,22 +87,22 @@ const Sockets = ({ x, hole, name, numbers }: SocketsProps) => (
 );
 
 /** Two plugs and what is between them, numbered as the hand passes them. */
-const Lead = () => (
+const Lead = ({ plugs }: { readonly plugs: readonly [string, string] }) => (
   <>
     <path class="cord" d="M228 84C262 108 300 60 334 84" />
     <PlugPicture kind="TRS" size="6.35 mm" tip={[160, middle]} facing="west" scale={0.72} />
     <PlugPicture kind="TRS" size="6.35 mm" tip={[402, middle]} facing="east" scale={0.72} />
     <text x="206" y="126">
-      plug 1
+      {plugs[0]}
     </text>
     <text x="334" y="126">
-      plug 2
+      {plugs[1]}
     </text>
   </>
 );
 
 /** A resistor from each side to a star point, and that on nothing but the sleeve. */
-const LoadBox = () => (
+const LoadBox = ({ each }: { readonly each: string }) => (
   <g class="load-box">
     <path class="wire" d="M424 73V152M450 109V152M372 92V152H450" />
     {[424, 450].map((x) => (
@@ -115,7 +112,7 @@ const LoadBox = () => (
     <circle class="knot" cx="450" cy="108" r="5" />
     <circle class="knot" cx="424" cy="152" r="5" />
     <text x="410" y="174">
-      33 Ω each
+      {each}
     </text>
   </g>
 );

@@ -1,7 +1,7 @@
 import { useEffect, useLayoutEffect } from "preact/hooks";
 
 /**
- * Space means nothing here, and a key held down presses once: an elbow on a keyboard must not answer. Enter ticks what Space would. Esc silences
+ * Space means nothing here but in a text, and a key held down presses once: an elbow on a keyboard must not answer. Enter ticks what Space would. Esc silences
  * from everywhere.
  */
 export function useKeys(onEscape: () => void): void {
@@ -9,10 +9,10 @@ export function useKeys(onEscape: () => void): void {
     const down = (event: KeyboardEvent) => {
       if (event.key === "Escape") onEscape();
       tick(event);
-      if (event.key === " " || (event.key === "Enter" && event.repeat)) event.preventDefault();
+      if (isElbow(event) || (event.key === "Enter" && event.repeat)) event.preventDefault();
     };
     const up = (event: KeyboardEvent) => {
-      if (event.key === " ") event.preventDefault();
+      if (isElbow(event)) event.preventDefault();
     };
     window.addEventListener("keydown", down, true);
     window.addEventListener("keyup", up, true);
@@ -22,6 +22,10 @@ export function useKeys(onEscape: () => void): void {
     };
   }, [onEscape]);
 }
+
+/** Space, but where it is a letter of a text. */
+const isElbow = ({ key, target }: KeyboardEvent): boolean =>
+  key === " " && !(target instanceof HTMLInputElement && target.type === "text");
 
 function tick({ key, repeat, target }: KeyboardEvent): void {
   if (key !== "Enter" || repeat || !(target instanceof HTMLInputElement)) return;

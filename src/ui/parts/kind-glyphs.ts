@@ -1,4 +1,4 @@
-import type { PartKind } from "#core/parts/catalogue.ts";
+import { catalogue, type PartKind } from "#core/parts/catalogue.ts";
 import type { Family } from "#core/parts/kind.ts";
 
 /** Three faders in a case. */
@@ -10,9 +10,11 @@ const knob = (x: number, y: number, r: number): string =>
 const cups = "M28 34V28C28 4 68 4 68 28V34";
 
 /** A lead has a plug at either end, an adapter a plug and a socket, a person a head; anything else is a plain case. */
-export const familyGlyphs: Readonly<Partial<Record<Family, string>>> = {
+const familyGlyphs: Readonly<Partial<Record<Family, string>>> = {
   lead: "M4 18H22V30H4ZM22 24H30C42 24 38 40 50 40S56 24 66 24H74M74 18H92V30H74Z",
   adapter: "M6 20H30V32H6ZM30 14H72V38H30ZM72 20H84V32H72",
+  splitter:
+    "M6 18H24V30H6ZM24 24H36C50 24 46 10 60 10H72M36 24C50 24 46 38 60 38H72M72 4H90V16H72ZM72 32H90V44H72Z",
   person:
     "M48 4a17 17 0 1 0 0.1 0M31 17Q25 21 31 27M65 17Q71 21 65 27M18 60Q20 42 40 40H56Q76 42 78 60",
 };
@@ -40,3 +42,7 @@ export const glyphs: Readonly<Partial<Record<PartKind, string>>> = {
   headset: `${cups}M22 32H34V54H22ZM62 32H74V54H62ZM28 54Q28 62 44 60`,
   "in-ears": "M26 20a9 9 0 1 1 0.1 0M22 20V44Q22 58 48 58Q74 58 74 44V20M70 20a9 9 0 1 0 -0.1 0",
 };
+
+/** What a kind is drawn as. */
+export const glyphOf = (kind: PartKind): string =>
+  glyphs[kind] ?? familyGlyphs[catalogue[kind].family] ?? "M10 8H86V40H10Z";

@@ -1,17 +1,16 @@
 import { catalogue, type PartKind } from "#core/parts/catalogue.ts";
-import { familyGlyphs, glyphs } from "./kind-glyphs.ts";
+import { glyphOf } from "./kind-glyphs.ts";
 import { SocketPicture } from "./socket-picture.tsx";
 
 /** What a kind of thing looks like; along its foot the sockets that leave it. */
 export function KindPicture({ kind }: { readonly kind: PartKind }) {
-  const { make, family } = catalogue[kind];
-  const glyph = glyphs[kind] ?? familyGlyphs[family];
+  const { make } = catalogue[kind];
   const sockets = make()
     .sockets.filter(({ side }) => side === "out")
     .slice(0, 6);
   return (
     <svg class="kind-picture" viewBox="0 0 96 64" aria-hidden="true">
-      <path class="glyph" d={glyph ?? "M10 8H86V40H10Z"} />
+      <path class="glyph" d={glyphOf(kind)} />
       {sockets.map(({ name, kind: socket, size }, index) => (
         <SocketPicture
           key={name}

@@ -1,5 +1,5 @@
 import type { Contact } from "#core/parts/plugs.ts";
-import { english } from "#core/words/english.ts";
+import { useWords } from "#ui/words/use-words.ts";
 import type { Shown } from "./content.ts";
 import type { PinEnd, PinWire } from "./pins.ts";
 import { PlugPicture } from "./plug-picture.tsx";
@@ -55,6 +55,7 @@ export function PinEnds({
   facing,
   wires,
 }: PinEndsProps) {
+  const { language, marks } = useWords();
   const west = facing === "west";
   const x = (from: number) => (west ? from : width - from);
   return (
@@ -63,7 +64,9 @@ export function PinEnds({
         <g key={`${end.name} ${contact}`}>
           <circle class="pin" cx={x(dot)} cy={y} r="5" />
           <text class="gets" x={x(dot - 12)} y={y + 5} text-anchor={west ? "end" : "start"}>
-            {brief && end.kind === "XLR" ? contact : english.patching.contact(contact, end.kind)}
+            {brief && end.kind === "XLR"
+              ? marks.contact(contact)
+              : language.patching.contact(contact, end.kind)}
           </text>
         </g>
       ))}
@@ -79,7 +82,7 @@ export function PinEnds({
                 y={middle - 26 * scale}
                 text-anchor={west ? "start" : "end"}
               >
-                {end.goesInto.socket}
+                {marks.socket(end.goesInto.socket)}
               </text>
             )}
             {ends.length > 1 && !end.goesInto && (

@@ -1,9 +1,9 @@
 import { contactsJoined } from "#core/parts/contacts-joined.ts";
 import type { Contact, JackSize, PlugKind, SocketKind } from "#core/parts/plugs.ts";
 import type { Ends, Patch } from "#core/patching/patch.ts";
+import { made } from "#core/patching/sockets-of.ts";
 import type { RigPart } from "#core/rig/rig.ts";
 import { carriedBy, isSignal, type Shown, shown } from "./content.ts";
-import { made } from "./sockets-of.ts";
 
 /** One end of a lead or adapter as it is soldered: what it is, what it goes into, and its contacts. */
 export interface PinEnd {

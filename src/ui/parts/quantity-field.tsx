@@ -1,6 +1,6 @@
 import { useId, useState } from "preact/hooks";
 import type { Quantity } from "#core/parts/kind.ts";
-import { english } from "#core/words/english.ts";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 
 interface Props {
   readonly label: string;
@@ -11,18 +11,26 @@ interface Props {
 
 /** Farads are said in billionths of a thousandth: pF; other units as they are. */
 const scaleOf = ({ unit }: Quantity): number => (unit === "F" ? 1e12 : 1);
-const unitOf = ({ unit }: Quantity): string => (unit === "F" ? "pF" : english.patching.units[unit]);
 
-/** A number as people write it: no more than four figures. */
-const written = (value: number): string => String(Number(value.toPrecision(4)));
+/** As it is written, with its unit. */
+function withUnit({ figures, language }: Words, { unit }: Quantity, scaled: number): string {
+  const named = unitOf(language, unit);
+  return `${figures.plain(scaled)}${named && ` ${named}`}`;
+}
+
+const unitOf = ({ patching }: Words["language"], unit: Quantity["unit"]): string =>
+  unit === "F" ? "pF" : patching.units[unit];
 
 /** A number with its unit and what is usual. What is not understood is refused in words, stays written, and changes nothing. */
 export function QuantityField({ label, quantity, value, onChange }: Props) {
+  const words = useWords();
   const id = useId();
   const scale = scaleOf(quantity);
-  const [text, setText] = useState(written(value * scale));
+  const [text, setText] = useState(words.figures.plain(value * scale));
   const read = readIn(text, quantity);
-  const unit = unitOf(quantity);
+  const unit = unitOf(words.language, quantity.unit);
+  const { refused, usual } = words.planFacts.quantity;
+  const full = (one: number) => withUnit(words, quantity, one * scale);
   const type = (typed: string) => {
     setText(typed);
     const number = readIn(typed, quantity);
@@ -45,8 +53,13 @@ export function QuantityField({ label, quantity, value, onChange }: Props) {
       </span>
       <p class={read === undefined ? "refused" : "note"} id={`${id}-said`} aria-live="polite">
         {read === undefined
-          ? `'${text}' is not understood: a number from ${written(quantity.least * scale)} to ${written(quantity.most * scale)}${unit && ` ${unit}`}. It stays at ${written(value * scale)}${unit && ` ${unit}`}.`
-          : `usual: ${written(quantity.typical * scale)}${unit && ` ${unit}`}`}
+          ? refused(
+              text,
+              words.figures.plain(quantity.least * scale),
+              full(quantity.most),
+              full(value),
+            )
+          : usual(full(quantity.typical))}
       </p>
     </div>
   );

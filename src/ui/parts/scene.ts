@@ -1,11 +1,11 @@
 import type { Plug, Socket } from "#core/parts/part.ts";
 import type { Ends, Patch } from "#core/patching/patch.ts";
 import type { Prediction } from "#core/patching/prediction.ts";
+import { inputsOf, made, outputsOf } from "#core/patching/sockets-of.ts";
 import type { Effect } from "#core/rig/effect.ts";
 import { type BuiltRig, type Connection, plugOf, type RigPart } from "#core/rig/rig.ts";
 import { type Carried, carriedBy, nothing, type Shown, shown } from "./content.ts";
 import type { PlanCounts } from "./plan-shape.ts";
-import { inputsOf, made, outputsOf } from "./sockets-of.ts";
 import { type Wired, wiredInto } from "./wired.ts";
 
 /** Two ends and what is between them. */

@@ -25,6 +25,7 @@ import {
   trunkTrouble,
   whereTo,
 } from "./seat-state.ts";
+import { ToTheRig } from "./to-the-rig.tsx";
 import type { Session } from "./use-session.ts";
 
 /** Every position where it hangs on the rig, and how it stands. */
@@ -65,6 +66,7 @@ export function Board({ held }: { readonly held: Session }) {
           </button>
         )}
         <LastAnswer held={held} />
+        <ToTheRig held={held} />
         <button type="button" class="quiet" onClick={() => show({ screen: "start" })}>
           {board.anotherRig}
         </button>

@@ -2,11 +2,11 @@ import { useEffect, useState } from "preact/hooks";
 import type { Answered } from "#core/checks/finding.ts";
 import { CupAtMicrophone } from "#ui/parts/cup-at-microphone.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
+import { useWords } from "#ui/words/use-words.ts";
 import { BackToQuestion } from "./back-to-question.tsx";
 import { CupSteps } from "./cup-steps.tsx";
 import { Heading } from "./frame.tsx";
-import { wired } from "./measure-cautions.tsx";
-import { ChooseWays, type WaysWords } from "./measure-hook-up.tsx";
+import { ChooseWays } from "./measure-hook-up.tsx";
 import { Names, useDevices } from "./measure-names.tsx";
 import type { Ways } from "./page.ts";
 import { useCups } from "./use-cups.ts";
@@ -29,10 +29,9 @@ interface Props {
   readonly at?: CupsOfPosition | undefined;
 }
 
-const title = "Each cup in turn at a microphone";
-
 /** Both earcups heard by a microphone, one after the other. */
 export function CupMeasure({ held, at }: Props) {
+  const { title } = useWords().cups;
   const instruments = useInstruments(held);
   return (
     <section class="measure cups-heard">
@@ -74,44 +73,39 @@ interface FirstProps extends Pick<Props, "at"> {
   readonly onNext: () => void;
 }
 
-const First = ({ at, onNext }: FirstProps) => (
-  <>
-    <Heading key="first">{title}</Heading>
-    <p class="hint">
-      First the left cup, then the right, flat against the microphone of this laptop or phone. Tones
-      play for ten seconds each time, and it tells what each cup gives.
-    </p>
-    <CupAtMicrophone held="left" />
-    <p class="wired-only">{wired}</p>
-    <div class="foot">
-      <button type="button" class="main" onClick={onNext}>
-        They are wired: go on
-      </button>
-      <BackToQuestion at={at} />
-    </div>
-  </>
-);
-
-const words: WaysWords = {
-  title: "Out of which, and which microphone?",
-  hint: "Out to where the headphones are plugged. Any microphone will do that both cups reach.",
-  back: "Which microphone",
-};
+function First({ at, onNext }: FirstProps) {
+  const { title, first } = useWords().cups;
+  return (
+    <>
+      <Heading key="first">{title}</Heading>
+      <p class="hint">{first.hint}</p>
+      <CupAtMicrophone held="left" />
+      <p class="wired-only">{first.wired}</p>
+      <div class="foot">
+        <button type="button" class="main" onClick={onNext}>
+          {first.goOn}
+        </button>
+        <BackToQuestion at={at} />
+      </div>
+    </>
+  );
+}
 
 type WhereProps = CupProps & { readonly ways: Ways; readonly onNext: () => void };
 
 /** The names, where the browser keeps them back, and then both ends. */
 function Where({ held, instruments, ways, onNext }: WhereProps) {
+  const { cups, measure } = useWords();
   const { recorder, measurer } = instruments;
   const { devices, ask } = useDevices(recorder, held.edges.outputs);
   const [without, setWithout] = useState(false);
   const world = useWorld(measurer);
   const onWays = (cupWays: Ways) => held.change((one) => ({ ...one, cupWays }));
-  if (devices === undefined) return <Heading key="wait">{title}</Heading>;
+  if (devices === undefined) return <Heading key="wait">{cups.title}</Heading>;
   if (devices.inputs.length === 0 && !without)
     return (
       <>
-        <Heading key="names">May the page see your microphones by name?</Heading>
+        <Heading key="names">{measure.names.microphones}</Heading>
         <Names devices={devices} onAsk={ask} onWithout={() => setWithout(true)} />
       </>
     );
@@ -119,5 +113,6 @@ function Where({ held, instruments, ways, onNext }: WhereProps) {
     onWays(ways);
     onNext();
   };
-  return <ChooseWays {...{ held, measurer, world, devices, ways, onWays, words }} onNext={next} />;
+  const at = { held, measurer, world, devices, ways, onWays };
+  return <ChooseWays {...at} asks="cups" onNext={next} />;
 }

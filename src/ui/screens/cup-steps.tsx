@@ -1,16 +1,18 @@
 import type { Seconds } from "#core/units/units.ts";
 import { CupAtMicrophone } from "#ui/parts/cup-at-microphone.tsx";
 import type { Side } from "#ui/parts/effect-lanes.ts";
+import { useWords } from "#ui/words/use-words.ts";
 import { BackToQuestion } from "./back-to-question.tsx";
 import type { CupProps } from "./cup-measure.tsx";
 import { CupResult } from "./cup-result.tsx";
 import { Heading } from "./frame.tsx";
 import { CupCautions } from "./measure-cautions.tsx";
 import { GoingOut, Stop } from "./measure-level.tsx";
+import { whyBefore } from "./measure-words.ts";
 import type { Ways } from "./page.ts";
 import { refusedWords } from "./return-refused.tsx";
 import { type CupBout, otherSide } from "./use-cups.ts";
-import type { Refused } from "./use-return.ts";
+import type { BeforeStep, Refused } from "./use-return.ts";
 import { useWorld } from "./use-world.ts";
 
 type Props = CupProps & {
@@ -22,17 +24,18 @@ type Props = CupProps & {
 
 /** From the first cup to what both give. */
 export function CupSteps(props: Props) {
+  const { work } = useWords().cups;
   const { at, bout } = props;
   const { step } = bout;
   switch (step.at) {
     case "hold":
-      return <Hold {...props} side={step.side} trouble={step.trouble} />;
+      return <Hold {...props} side={step.side} before={step.before} />;
     case "level":
-      return <AtWork {...props} side={step.side} title="Finding the level" />;
+      return <AtWork {...props} side={step.side} title={work.level(step.side)} />;
     case "measuring":
-      return <AtWork {...props} side={step.side} title="Listening" how={step} />;
+      return <AtWork {...props} side={step.side} title={work.listening(step.side)} how={step} />;
     case "judging":
-      return <Heading key="judging">Working it out</Heading>;
+      return <Heading key="judging">{work.judging}</Heading>;
     case "refused":
       return <CupRefused bout={bout} side={step.side} refused={step.refused} />;
     case "told":
@@ -40,10 +43,14 @@ export function CupSteps(props: Props) {
   }
 }
 
-type HoldProps = Props & { readonly side: Side; readonly trouble: string | undefined };
+type HoldProps = Props & { readonly side: Side; readonly before: BeforeStep | undefined };
 
 /** A cup is to be held to the microphone. */
-function Hold({ instruments, at, ways, bout, onWhere, side, trouble }: HoldProps) {
+function Hold({ instruments, at, ways, bout, onWhere, side, before }: HoldProps) {
+  const words = useWords();
+  const { hold } = words.cups;
+  const { ways: where } = words.measure;
+  const trouble = before && whyBefore(words, before.trouble, before.found);
   const { route } = useWorld(instruments.measurer);
   const second = bout.taken[otherSide(side)] !== undefined;
   return (
@@ -53,25 +60,26 @@ function Hold({ instruments, at, ways, bout, onWhere, side, trouble }: HoldProps
           {trouble}
         </p>
       )}
-      <Heading key={`hold ${side}`}>
-        {`${second ? "Now hold" : "Hold"} the ${side} cup to the microphone`}
-      </Heading>
-      <p class="hint">{second ? secondHint(side) : firstHint}</p>
+      <Heading key={`hold ${side}`}>{(second ? hold.second : hold.first)(side)}</Heading>
+      <p class="hint">{second ? hold.secondHint(otherSide(side)) : hold.firstHint}</p>
       <CupAtMicrophone held={side} />
       <p class="from-to">
-        {`Out of ${route.device?.name ?? "whatever the system plays to"}, heard by ${ways.input?.name ?? "whatever the system records from"}.`}{" "}
+        {where.heardBy(
+          route.device?.name ?? words.sounding.system,
+          ways.input?.name ?? where.systemIn,
+        )}{" "}
         <button type="button" class="quiet" onClick={onWhere}>
-          others
+          {where.others}
         </button>
       </p>
       <CupCautions />
       <div class="foot">
         <button type="button" class="main" onClick={() => bout.listen(side)}>
-          {`Listen to the ${side} cup`}
+          {hold.listen(side)}
         </button>
         {second && (
           <button type="button" class="quiet" onClick={bout.anew}>
-            begin anew
+            {hold.anew}
           </button>
         )}
         <BackToQuestion at={at} />
@@ -79,11 +87,6 @@ function Hold({ instruments, at, ways, bout, onWhere, side, trouble }: HoldProps
     </>
   );
 }
-
-const firstHint =
-  "The one marked so, wherever it sounds. Flat and close, as near as it will go, and the other cup turned away. Keep it still until it is done.";
-const secondHint = (side: Side): string =>
-  `The ${otherSide(side)} one is heard, and it is silent. The same place and the same distance, and touch no level.`;
 
 type AtWorkProps = Props & {
   readonly side: Side;
@@ -93,20 +96,17 @@ type AtWorkProps = Props & {
 
 /** Something plays, and the microphone is open. */
 function AtWork({ held, instruments: { measurer }, side, title, how }: AtWorkProps) {
+  const { cups, measure } = useWords();
   const world = useWorld(measurer);
   return (
     <>
-      <Heading key={title}>{`${title}: the ${side} cup`}</Heading>
-      <p class="hint">
-        {how
-          ? "Keep it still, and the room quiet, until it is done."
-          : "Keep it still. It goes up in slow steps until the microphone hears enough."}
-      </p>
+      <Heading key={title}>{title}</Heading>
+      <p class="hint">{how ? cups.work.listeningHint : cups.work.levelHint}</p>
       <CupAtMicrophone held={side} playing />
       {how && (
         <p role="status" class="how-far">
           <progress value={how.done / how.total} />{" "}
-          {how.total > 1 && `${Math.max(0, Math.ceil(how.total - how.done))} s left`}
+          {how.total > 1 && measure.level.left(Math.max(0, Math.ceil(how.total - how.done)))}
         </p>
       )}
       <GoingOut measurer={measurer} world={world} free={false} />
@@ -123,25 +123,23 @@ interface RefusedProps {
 
 /** Why a cup says nothing, and what to do. What is too loud beside the other cup gets a level of its own, and the other one is heard again at that. */
 function CupRefused({ bout, side, refused }: RefusedProps) {
+  const words = useWords();
+  const texts = words.cups.refused;
   const second = bout.taken[otherSide(side)] !== undefined;
   const tooLoud = refused.why === "not measured" && refused.how.refused === "clipped";
   return (
     <>
-      <Heading key="refused">{`The ${side} cup cannot be judged so`}</Heading>
+      <Heading key="refused">{texts.title(side)}</Heading>
       <p class="why-not" role="alert">
-        {refusedWords(refused, "cup")}
+        {refusedWords(words, refused, "cup")}
       </p>
-      {second && tooLoud && (
-        <p class="hint">
-          {`Or find the level at this cup, which is the louder one, and then hold the ${otherSide(side)} one again.`}
-        </p>
-      )}
+      {second && tooLoud && <p class="hint">{texts.orLevel(otherSide(side))}</p>}
       <div class="foot">
         <button type="button" class="main" onClick={() => bout.listen(side, tooLoud)}>
-          {tooLoud ? "Find the level at this cup" : "Listen again"}
+          {tooLoud ? texts.level : texts.again}
         </button>
         <button type="button" class="quiet" onClick={() => bout.hold(side)}>
-          back to the cup
+          {texts.back}
         </button>
       </div>
     </>

@@ -1,10 +1,7 @@
 import type { Cup } from "#core/measurement/cup.ts";
 import type { CupsTold } from "#core/measurement/cups-told.ts";
 import type { Estimate } from "#core/measurement/return.ts";
-import { decibels } from "./numbers.ts";
-
-const sides = ["left", "right"] as const;
-const gives = { left: "the left", right: "the right", both: "both", neither: "nothing" } as const;
+import type { Words } from "#ui/words/use-words.ts";
 
 /** Where a cup is held moves it by so much. */
 const byHand = 3;
@@ -14,95 +11,81 @@ const leaks = 20;
 const alike = 0.05;
 
 /** What both cups are, as one would say it. */
-export function cupsTitle({ cups: [left, right], polarity }: CupsTold): string {
+export function cupsTitle(
+  { cups: { heads } }: Words,
+  { cups: [left, right], polarity }: CupsTold,
+): string {
   const [one, other] = [left.carries, right.carries];
+  const own = { "1": heads.ownAlike, "-1": heads.ownOpposite } as const;
   const titles: Readonly<Record<string, string>> = {
-    "neither neither": "Neither cup is heard",
-    "left right": own(polarity),
-    "right left": "The sides are exchanged",
-    "both both": "Both cups give left and right together",
-    "left left": "Both cups give the left",
-    "right right": "Both cups give the right",
+    "neither neither": heads.neither,
+    "left right": polarity === undefined ? heads.own : own[`${polarity}`],
+    "right left": heads.exchanged,
+    "both both": heads.mono,
+    "left left": heads.bothLeft,
+    "right right": heads.bothRight,
   };
-  if (one !== other && one === "neither") return "The left cup gives nothing";
-  if (one !== other && other === "neither") return "The right cup gives nothing";
-  return (
-    titles[`${one} ${other}`] ?? `The left cup gives ${gives[one]}, the right one ${gives[other]}`
-  );
-}
-
-function own(polarity: CupsTold["polarity"]): string {
-  if (polarity === undefined) return "Each side is in its own cup";
-  return polarity === 1
-    ? "Each side is in its own cup, both the same way"
-    : "Each side is in its own cup, one of them upside down";
+  if (one !== other && one === "neither") return heads.dead(0);
+  if (one !== other && other === "neither") return heads.dead(1);
+  return titles[`${one} ${other}`] ?? heads.each(one, other);
 }
 
 /** All that was heard, a line each. */
-export const cupsLines = (told: CupsTold): readonly string[] => [
-  ...told.cups.map((cup, at) => carriesLine(cup, sides[at] ?? "left")),
-  ...apartLines(told),
-  ...polarityLines(told),
-  ...buzzLines(told),
+export const cupsLines = (words: Words, told: CupsTold): readonly string[] => [
+  ...told.cups.map((cup, at) => carriesLine(words, cup, at === 0 ? 0 : 1)),
+  ...apartLines(words, told),
+  ...polarityLines(words, told),
+  ...buzzLines(words, told),
 ];
 
-function carriesLine({ carries, sign }: Cup, side: string): string {
-  const cup = `The ${side} cup gives`;
-  if (carries === "neither") return `${cup} nothing: it is dead, or was not at the microphone.`;
-  if (carries !== "both") return `${cup} ${gives[carries]}.`;
-  if (sign === undefined) return `${cup} left and right; how they add up cannot be told.`;
-  return sign === 1 ? `${cup} left plus right.` : `${cup} left minus right.`;
+function carriesLine({ cups: { gives } }: Words, { carries, sign }: Cup, side: 0 | 1): string {
+  if (carries === "neither") return gives.nothing(side);
+  if (carries !== "both") return gives.one(side, carries);
+  if (sign === undefined) return gives.both(side);
+  return sign === 1 ? gives.sum(side) : gives.difference(side);
 }
 
-function apartLines({ apart }: CupsTold): readonly string[] {
+function apartLines({ cups, figures }: Words, { apart }: CupsTold): readonly string[] {
   if (apart === undefined) return [];
-  const by = decibels(Math.abs(apart));
-  if (Math.abs(apart) < alike) return ["Both cups are equally loud."];
-  const softer = apart < 0 ? "right" : "left";
-  const line = `The ${softer} cup is ${by} softer than the other one`;
-  if (Math.abs(apart) > leaks)
-    return [`${line}: it may be dead, and what is heard is what leaks from the other.`];
-  return Math.abs(apart) < byHand ? [`${line}; how it is held makes as much.`] : [`${line}.`];
+  const by = Math.abs(apart);
+  const { alike: even, byHand: held, softer, leaks: leaking } = cups.apart;
+  if (by < alike) return [even];
+  const side = apart < 0 ? 1 : 0;
+  if (by > leaks) return [leaking(side, figures.decibels(by))];
+  return [(by < byHand ? held : softer)(side, figures.decibels(by))];
 }
 
-function polarityLines({ apart, polarity }: CupsTold): readonly string[] {
+function polarityLines({ cups }: Words, { apart, polarity }: CupsTold): readonly string[] {
   if (apart === undefined) return [];
-  if (polarity === undefined)
-    return ["Whether they push the same way cannot be told: hold both alike, closer, and again."];
-  const unknown = "A microphone's own polarity is unknown: only whether both are alike.";
-  return [`${polarity === 1 ? "They push the same way." : "They push opposite ways."} ${unknown}`];
+  if (polarity === undefined) return [cups.polarity.unknown];
+  return [polarity === 1 ? cups.polarity.alike : cups.polarity.opposite];
 }
 
-function buzzLines({ distortion, buzzing }: CupsTold): readonly string[] {
+function buzzLines(words: Words, { distortion, buzzing }: CupsTold): readonly string[] {
+  const { buzz } = words.cups;
   const [left, right] = distortion;
-  const numbers = [left, right].flatMap((one, at) =>
-    one ? [`${percent(one)} in the ${sides[at]} cup`] : [],
+  const each = [left, right].flatMap((one, at) =>
+    one ? [buzz.in(percent(words, one), at === 0 ? 0 : 1)] : [],
   );
-  if (numbers.length === 0) return [];
-  const start =
-    buzzing === undefined
-      ? "Distortion (a buzz, a rattle)"
-      : `The ${sides[buzzing]} cup buzzes or rattles. Distortion`;
-  return [`${start}: ${numbers.join(", ")}.`];
+  if (each.length === 0) return [];
+  return [buzzing === undefined ? buzz.none(each) : buzz.one(buzzing, each)];
 }
 
-function percent({ value, error }: Estimate): string {
+function percent({ figures, returning }: Words, { value, error }: Estimate): string {
+  const { under, percent: said } = returning.beside;
   const bound = Math.max(0.001, 3 * error);
-  const fine = (part: number) => (100 * part).toFixed(part < 0.01 ? 2 : 1);
-  return value < bound ? `under ${fine(bound)} %` : `${fine(value)} %`;
+  const fine = (part: number) => figures.fixed(100 * part, part < 0.01 ? 2 : 1);
+  return value < bound ? under(fine(bound)) : said(fine(value));
 }
 
-const checkWords: Readonly<Record<string, string>> = {
-  left: "the left",
-  right: "the right",
-  pair: "the two bursts",
-};
+/** What ears are asked of cups. */
+const asked = ["left", "right", "pair"] as const;
 
 /** What the microphone could not tell of what ears are asked. */
-export function leftToEars(answered: readonly { readonly asked: { readonly check: string } }[]) {
-  const open = Object.entries(checkWords).filter(([check]) =>
-    answered.every(({ asked }) => asked.check !== check),
-  );
-  if (open.length === 0) return undefined;
-  return `Not settled by the microphone, and asked of ears afterwards: ${open.map(([, words]) => words).join(", ")}.`;
+export function leftToEars(
+  { cups }: Words,
+  answered: readonly { readonly asked: { readonly check: string } }[],
+): string | undefined {
+  const open = asked.filter((check) => answered.every((one) => one.asked.check !== check));
+  return open.length === 0 ? undefined : cups.result.notSettled(open);
 }

@@ -8,12 +8,12 @@ import { FlexLead } from "#ui/parts/flex-lead.tsx";
 import { FlexStrip } from "#ui/parts/flex-strip.tsx";
 import { HookUpPicture } from "#ui/parts/hook-up-picture.tsx";
 import { useLetters } from "#ui/parts/keys.ts";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import { shown } from "./flex-tap.ts";
-import { countWords, eventWords, overNote, refusalWords } from "./flex-words.ts";
+import { countOf, eventWords } from "./flex-words.ts";
 import { Heading } from "./frame.tsx";
 import { GoingOut } from "./measure-level.tsx";
 import { grantedWords, processedWords } from "./measure-words.ts";
-import { moment } from "./numbers.ts";
 import type { FlexBout } from "./use-flex.ts";
 import { drawingEvery, useFlexState } from "./use-flex-state.ts";
 import type { Held } from "./use-page.ts";
@@ -27,6 +27,8 @@ interface Props {
 
 /** While it watches: hold it still for a second, then bend it. */
 export function FlexLive({ held, bout: { tap, found }, measurer, world }: Props) {
+  const words = useWords();
+  const { live, refused: refusals, result } = words.flex;
   const [ticks, setTicks] = useState(false);
   const [colour, setColour] = useState(true);
   const free = canTick(held, world);
@@ -34,12 +36,12 @@ export function FlexLive({ held, bout: { tap, found }, measurer, world }: Props)
     if (ticks && free) void held.edges.player.play("click", 0);
   });
   const { learning, refused } = standing(state);
-  const spoilt = tap.granted && processedWords(tap.granted);
+  const spoilt = tap.granted && processedWords(words, tap.granted);
   return (
     <>
-      <Heading>{headWords(learning, refused)}</Heading>
+      <Heading>{headWords(live, learning, refused)}</Heading>
       <p class="hint" role="status">
-        {refused ? refusalWords[refused] : hint(learning, found)}
+        {refused ? refusals[refused] : hint(live, learning, found)}
       </p>
       {spoilt && <p class="message">{spoilt}</p>}
       {state && !learning ? (
@@ -52,14 +54,14 @@ export function FlexLive({ held, bout: { tap, found }, measurer, world }: Props)
       )}
       <div class="foot">
         <button type="button" class="main" onClick={held.silence}>
-          Stop
+          {live.stop}
         </button>
-        <Toggle on={colour} onChange={setColour} label="colour" />
-        <Toggle on={ticks} onChange={setTicks} label="a tick at each event" disabled={!free} />
+        <Toggle on={colour} onChange={setColour} label={live.colour} />
+        <Toggle on={ticks} onChange={setTicks} label={live.tick} disabled={!free} />
       </div>
-      {!learning && <p class="note">{overNote}</p>}
-      <p class="note">{tickWords(free)}</p>
-      {tap.granted && <p class="note">{grantedWords(tap.granted)}</p>}
+      {!learning && <p class="note">{result.over}</p>}
+      <p class="note">{free ? live.tickOut : live.noTick}</p>
+      {tap.granted && <p class="note">{grantedWords(words, tap.granted)}</p>}
     </>
   );
 }
@@ -70,25 +72,26 @@ const standing = (state: FlexState | undefined) => ({
   refused: state && "refused" in state.status ? state.status.refused : undefined,
 });
 
-function headWords(learning: boolean, refused: FlexRefusal | undefined): string {
-  if (refused) return "It cannot watch yet";
-  return learning ? "Hold it still" : "Bend it, from plug 1 to plug 2";
+type LiveWords = Words["flex"]["live"];
+
+function headWords(
+  { refused: cannot, still, bend }: LiveWords,
+  learning: boolean,
+  refused: FlexRefusal | undefined,
+): string {
+  if (refused) return cannot;
+  return learning ? still : bend;
 }
 
-function hint(learning: boolean, found: Found | undefined): string {
-  if (!learning) return "Slowly, and press space, or the button, as the hand passes a plug.";
+function hint(words: LiveWords, learning: boolean, found: Found | undefined): string {
+  if (!learning) return words.bendHint;
   const most = found?.ended === "found" && found.found === "as loud as it may be";
-  return `For a second: what comes back now is taken for right.${most ? " It is as loud as it may be; if it does not do, turn the input's gain up." : ""}`;
+  return most ? `${words.stillHint} ${words.asLoudAsMay}` : words.stillHint;
 }
 
 /** Sound for ears may not come out where the tones for the lead do. */
 const canTick = ({ world: { route } }: Held, { route: out }: MeasurerWorld): boolean =>
   route.device?.id !== out.device?.id;
-
-const tickWords = (free: boolean): string =>
-  free
-    ? "The tick comes out where the sound for ears goes, at its own level; it starts quietly."
-    : "No tick: it would come out of the output that feeds the lead. On the first screen, under where the sound goes, another one can be chosen for ears.";
 
 interface ToggleProps {
   readonly on: boolean;
@@ -112,6 +115,9 @@ interface WatchedProps {
 
 /** The strip, what was seen last, and the lead with its two plugs to be marked. */
 function Watched({ tap, state, colour }: WatchedProps) {
+  const words = useWords();
+  const { live, count } = words.flex;
+  const counted = count(countOf(state));
   const last = state.marks.at(-1)?.plug;
   const next: FlexMark["plug"] = last === 1 ? 2 : 1;
   const mark = (plug: FlexMark["plug"]) => tap.watch?.mark(plug);
@@ -125,7 +131,7 @@ function Watched({ tap, state, colour }: WatchedProps) {
     <>
       <FlexStrip
         every={drawingEvery}
-        label={`Left and right over the last ${shown} seconds: ${countWords(state)}`}
+        label={live.strip(shown, counted)}
         drawing={() => {
           const { watch } = tap;
           if (watch === undefined) return undefined;
@@ -137,11 +143,9 @@ function Watched({ tap, state, colour }: WatchedProps) {
         }}
       />
       <p class="last-event" aria-live="polite">
-        {event === undefined
-          ? "Nothing has let go so far."
-          : `${capital(eventWords(event))} (${countWords(state)}).`}
+        {event === undefined ? live.nothing : live.last(capital(eventWords(words, event)), counted)}
       </p>
-      <p class="note">{`Watched for ${moment(state.now)}.`}</p>
+      <p class="note">{live.watched(words.figures.moment(state.now))}</p>
       <FlexLead places={placesOf(state)} next={next} onMark={mark} />
     </>
   );

@@ -2,21 +2,13 @@ import type { MeasurerTrouble } from "#audio/measurer.ts";
 import { flexPlace } from "#core/measurement/flex-marks.ts";
 import type { FlexEvent, FlexStatus } from "#core/measurement/flex-names.ts";
 import type { FlexState, FlexWatch } from "#core/measurement/flex-watch.ts";
-import { capital, counted } from "#core/report/phrases.ts";
+import { capital } from "#core/report/phrases.ts";
 import { FlexLead } from "#ui/parts/flex-lead.tsx";
 import { FlexStrip } from "#ui/parts/flex-strip.tsx";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import { placesOf } from "./flex-live.tsx";
-import {
-  besideWords,
-  eventWords,
-  limitWords,
-  overNote,
-  placeWords,
-  worstFirst,
-} from "./flex-words.ts";
+import { besideWords, countOf, eventWords, placeWords, worstFirst } from "./flex-words.ts";
 import { Heading } from "./frame.tsx";
-import { measurerTroubleWords } from "./measure-words.ts";
-import { lasting, moment } from "./numbers.ts";
 import type { FlexBout } from "./use-flex.ts";
 
 interface Props {
@@ -26,6 +18,8 @@ interface Props {
 
 /** What a run of the watch came to: the whole of it, each event with its place, and what it could not see. */
 export function FlexResult({ bout: { tap, again }, trouble }: Props) {
+  const words = useWords();
+  const { result } = words.flex;
   const { watch } = tap;
   if (watch === undefined) return null;
   const { state } = watch;
@@ -33,17 +27,17 @@ export function FlexResult({ bout: { tap, again }, trouble }: Props) {
     <>
       {trouble && (
         <p class="message" role="alert">
-          {measurerTroubleWords[trouble]} What was seen until then stands below.
+          {result.stoppedBy(words.measure.trouble[trouble])}
         </p>
       )}
-      <Heading>{resultWords(state)}</Heading>
+      <Heading>{resultWords(words, state)}</Heading>
       <Whole watch={watch} state={state} />
       <FlexLead places={placesOf(state)} />
       <Events state={state} />
       <Beside state={state} />
       <div class="foot">
         <button type="button" class="main" onClick={again}>
-          Watch again
+          {result.again}
         </button>
       </div>
     </>
@@ -51,54 +45,59 @@ export function FlexResult({ bout: { tap, again }, trouble }: Props) {
 }
 
 /** The result as a sentence. */
-function resultWords({ events, earlier, now }: FlexState): string {
-  const count = events.length + (earlier?.count ?? 0);
-  if (count === 0) return `Nothing let go in ${lasting(now)}`;
-  const [worst] = worstFirst(events);
-  const which = worst ? `, the worst: ${eventWords(worst)}` : "";
-  return `${counted(count, "event", "events")} in ${lasting(now)}${which}`;
+function resultWords(words: Words, state: FlexState): string {
+  const { nothing, events: some, eventsAndWorst } = words.flex.result;
+  const [count, long] = [countOf(state), words.figures.lasting(state.now)];
+  if (count === 0) return nothing(long);
+  const [worst] = worstFirst(state.events);
+  return worst ? eventsAndWorst(count, long, eventWords(words, worst)) : some(count, long);
 }
 
-const Whole = ({ watch, state }: { readonly watch: FlexWatch; readonly state: FlexState }) => (
-  <>
-    <FlexStrip
-      label={`Left and right over the whole run of ${lasting(state.now)}`}
-      drawing={() => ({
-        view: watch.strip.whole(),
-        events: state.events,
-        marks: state.marks,
-        from: 0,
-        to: Math.max(1, state.now),
-        colour: true,
-      })}
-    />
-    <p class="ends note">
-      <span>0:00</span>
-      <span>{moment(state.now)}</span>
-    </p>
-    <p class="note">{overNote}</p>
-  </>
-);
+function Whole({ watch, state }: { readonly watch: FlexWatch; readonly state: FlexState }) {
+  const { figures, flex } = useWords();
+  return (
+    <>
+      <FlexStrip
+        label={flex.result.strip(figures.lasting(state.now))}
+        drawing={() => ({
+          view: watch.strip.whole(),
+          events: state.events,
+          marks: state.marks,
+          from: 0,
+          to: Math.max(1, state.now),
+          colour: true,
+        })}
+      />
+      <p class="ends note">
+        <span>{figures.moment(0)}</span>
+        <span>{figures.moment(state.now)}</span>
+      </p>
+      <p class="note">{flex.result.over}</p>
+    </>
+  );
+}
 
 /** So many events are listed at once. */
 const listed = 20;
 
 function Events({ state: { events, marks } }: { readonly state: FlexState }) {
+  const words = useWords();
+  const { result } = words.flex;
   const all = worstFirst(events);
   if (all.length === 0) return null;
   const row = (event: FlexEvent) => (
     <li key={event.id}>
-      <strong>{capital(eventWords(event))}</strong>
-      <span class="dim">{` At ${moment(event.at)}, ${placeWords(flexPlace(event, marks))}.`}</span>
+      <strong>{capital(eventWords(words, event))}</strong>
+      <span class="dim">{` ${result.at(words.figures.moment(event.at), placeWords(words, flexPlace(event, marks)))}`}</span>
     </li>
   );
   return (
     <>
-      <h2>Worst first</h2>
+      <h2>{result.worstFirst}</h2>
       <ol class="events">{all.slice(0, listed).map(row)}</ol>
       {all.length > listed && (
         <details>
-          <summary>{`${all.length - listed} more`}</summary>
+          <summary>{result.more(all.length - listed)}</summary>
           <ol class="events">{all.slice(listed).map(row)}</ol>
         </details>
       )}
@@ -107,16 +106,18 @@ function Events({ state: { events, marks } }: { readonly state: FlexState }) {
 }
 
 function Beside({ state }: { readonly state: FlexState }) {
-  const words = [
-    ...limitsOf(state.status).map((limit) => limitWords[limit]),
-    ...besideWords(state),
+  const words = useWords();
+  const { limits, result } = words.flex;
+  const lines = [
+    ...limitsOf(state.status).map((limit) => limits[limit]),
+    ...besideWords(words, state),
   ];
-  if (words.length === 0) return null;
+  if (lines.length === 0) return null;
   return (
     <>
-      <h2>What this could not see, and what else there was</h2>
+      <h2>{result.beside}</h2>
       <ul class="beside-words">
-        {words.map((one) => (
+        {lines.map((one) => (
           <li key={one}>{one}</li>
         ))}
       </ul>

@@ -1,3 +1,4 @@
+import { useWords } from "#ui/words/use-words.ts";
 import { FlexLive } from "./flex-live.tsx";
 import { FlexResult } from "./flex-result.tsx";
 import { Heading } from "./frame.tsx";
@@ -11,13 +12,14 @@ import { useWorld } from "./use-world.ts";
 
 /** A lead is watched while it is bent: every moment at which something in it lets go. */
 export function FlexScreen({ held }: { readonly held: Held }) {
+  const { flex } = useWords();
   const instruments = useInstruments(held);
   return (
     <section class="measure flex">
       {instruments ? (
         <Flex held={held} instruments={instruments} />
       ) : (
-        <Heading>Bend a lead and watch</Heading>
+        <Heading>{flex.title}</Heading>
       )}
     </section>
   );
@@ -29,6 +31,8 @@ interface Props {
 }
 
 function Flex({ held, instruments }: Props) {
+  const words = useWords();
+  const { before } = words.flex;
   const { measurer } = instruments;
   const { ways } = useWays(held);
   const world = useWorld(measurer);
@@ -45,16 +49,16 @@ function Flex({ held, instruments }: Props) {
         <Prepare
           held={held}
           instruments={instruments}
-          title="Put the lead between the output and the input"
-          hint="Then bend it along its length while four tones run through it. Whatever lets go for 2 ms or more is told: when, for how long, and which wire."
-          trouble={whyBefore(world.trouble, bout.found)}
+          title={before.title}
+          hint={before.hint}
+          trouble={whyBefore(words, world.trouble, bout.found)}
         >
           <div class="foot">
             <button type="button" class="main" onClick={() => bout.start(false)}>
-              Start quietly
+              {before.start}
             </button>
             <button type="button" class="quiet" onClick={() => bout.start(true)}>
-              I raise it by hand
+              {before.byHand}
             </button>
           </div>
         </Prepare>

@@ -48,6 +48,7 @@ export function Frame({ held, behind, children }: Props) {
       </header>
       <main>
         <Message held={{ page, world, show }} />
+        <Follows held={held} />
         <Newer held={held} />
         {children}
       </main>
@@ -72,6 +73,7 @@ const fromStart: readonly View["screen"][] = [
   "words",
   "prove",
   "complaint",
+  "sessions",
 ];
 
 /** The same screen with one answer less, where there is one to take away. */
@@ -80,6 +82,7 @@ function answerBefore(view: View): View | undefined {
     const lead = saidBefore(view.lead);
     return lead && { screen: "prove", lead };
   }
+  if (view.screen === "sessions") return view.compare && { screen: "sessions" };
   if (view.screen !== "complaint") return undefined;
   const told = unsaid(view.told);
   return told && { screen: "complaint", told };
@@ -112,6 +115,20 @@ function Message({
           {words.soundOut}
         </button>
       )}
+    </p>
+  );
+}
+
+/** Another tab writes the session: nothing is entered here, until it is taken over. */
+function Follows({ held: { page, keeping, takeOver } }: { readonly held: Held }) {
+  const words = useFirstWords();
+  if (!keeping.follows || page.view.screen === "start") return null;
+  return (
+    <p class="message" role="status">
+      {words.follows}
+      <button type="button" class="quiet" onClick={takeOver}>
+        {words.writeHere}
+      </button>
     </p>
   );
 }

@@ -38,6 +38,8 @@ const drawings: Readonly<Record<HelpName, () => VNode>> = {
   board: () => <SheetPicture trunk={[]} wrong={undefined} seats={boardSeats} />,
   "hands up": threeHeads,
   curtain: lanes("difference"),
+  rig: () => <KindPicture kind="headphone amplifier" />,
+  sessions: () => <SheetPicture trunk={[]} wrong={undefined} seats={boardSeats} />,
   plan: () => <KindPicture kind="mixer" />,
   listen: lanes("mono"),
   sheet: () => <SheetPicture trunk={[]} wrong={undefined} seats={boardSeats} />,

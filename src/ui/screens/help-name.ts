@@ -11,6 +11,8 @@ const single: { readonly [Screen in Exclude<View["screen"], Several>]: HelpName 
   board: "board",
   "hands up": "hands up",
   curtain: "curtain",
+  rig: "rig",
+  sessions: "sessions",
   plan: "plan",
   listen: "listen",
   sheet: "sheet",

@@ -13,6 +13,7 @@ import { PositionScreen } from "./position-screen.tsx";
 import { ProveChoice } from "./prove-choice.tsx";
 import { ProveWork } from "./prove-work.tsx";
 import type { Ready } from "./ready.ts";
+import { SessionsScreen } from "./sessions.tsx";
 import { SoundOut } from "./sound-out.tsx";
 import { Sounds } from "./sounds.tsx";
 import { Training } from "./training.tsx";
@@ -39,6 +40,10 @@ export function Inside({ held }: { readonly held: Held }) {
       return <Measuring held={held} />;
     case "words":
       return <TradeWords held={held} word={view.word} />;
+    case "rig":
+      return <TheRig held={held} />;
+    case "sessions":
+      return <SessionsScreen held={held} view={view} />;
     case "complaint":
       return <ComplaintScreen held={held} told={view.told} />;
     case "prove":
@@ -69,6 +74,11 @@ function Sheet({ held }: { readonly held: Session }) {
 function TradeWords({ held, word }: { readonly held: Held; readonly word: string | undefined }) {
   const words = useFetched(true, () => import("./words-screen.tsx"), held.change);
   return words ? <words.WordsScreen held={held} word={word} /> : null;
+}
+
+function TheRig({ held }: { readonly held: Held }) {
+  const screen = useFetched(true, () => import("./rig-screen.tsx"), held.change);
+  return screen ? <screen.RigScreen held={held} /> : null;
 }
 
 interface AtMicrophone {
@@ -118,12 +128,14 @@ function InSession({ held }: { readonly held: Held }) {
     case "plan":
     case "listen":
     case "training":
+    case "rig":
     case "complaint":
     case "sound out":
     case "sounds":
     case "flex":
     case "measure":
     case "words":
+    case "sessions":
       return null;
     case "sheet":
       return <Sheet held={session} />;

@@ -57,7 +57,7 @@ export function Aside({ parts, onPutBack }: AsideProps) {
     <>
       {parts.map((part) => (
         <p key={part} class="aside">
-          {verdict.aside(language.names.alone(part))}
+          {`${verdict.aside(language.names.alone(part))} `}
           <button type="button" class="quiet" onClick={() => onPutBack(part)}>
             {verdict.putBack}
           </button>

@@ -2,7 +2,6 @@ import { shareOfDay } from "#core/hearing/exposure.ts";
 import { levelCap } from "#core/signals/caps.ts";
 import { useWords } from "#ui/words/use-words.ts";
 import { Loudness } from "./loudness.tsx";
-import { dbfs } from "./numbers.ts";
 import type { Held } from "./use-page.ts";
 import { routeWords } from "./words.ts";
 
@@ -33,7 +32,7 @@ export function Level({ held }: { readonly held: Held }) {
 
 /** How much was heard here and how late it arrives; the reckoning behind it when asked. */
 function Facts({ world: { exposure, delay } }: Pick<Held, "world">) {
-  const words = useWords().sounding;
+  const { figures, sounding: words } = useWords();
   const { seconds } = exposure;
   const long = seconds < 90 ? `${Math.ceil(seconds)} s` : `${Math.round(seconds / 60)} min`;
   const share = Math.ceil(100 * shareOfDay(exposure));
@@ -42,7 +41,7 @@ function Facts({ world: { exposure, delay } }: Pick<Held, "world">) {
   return (
     <details class="note">
       <summary>{late === undefined ? words.soFar(long) : words.soFarLate(long, late)}</summary>
-      <p>{words.dose(share, dbfs(levelCap))}</p>
+      <p>{words.dose(share, figures.dbfs(levelCap))}</p>
       {late !== undefined && <p>{words.late(late)}</p>}
     </details>
   );

@@ -2,10 +2,10 @@ import { useMemo, useState } from "preact/hooks";
 import { placeName } from "#core/report/names.ts";
 import { sentence } from "#core/report/phrases.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
-import { english } from "#core/words/english.ts";
 import { faultText } from "#core/words/fault-text.ts";
 import { EffectGlyph } from "#ui/parts/effect-glyph.tsx";
 import { useLetters } from "#ui/parts/keys.ts";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import { OwnCautions } from "./cautions.tsx";
 import { Heading } from "./frame.tsx";
 import { Level } from "./level.tsx";
@@ -28,6 +28,8 @@ interface Props {
 
 /** What a fault of any part sounds like, healthy beside it; or what a patch will, beside a straight feed. */
 export function Listen({ held, view }: Props) {
+  const words = useWords();
+  const { titles, healthy, faulty } = words.listening;
   useArrive(held, ownHeadphones);
   const heard = useMemo(() => heardIn(view.rig), [view.rig]);
   const [own, setOwn] = useState<Own>();
@@ -47,7 +49,7 @@ export function Listen({ held, view }: Props) {
   });
   return (
     <section class="listen">
-      <Heading>{view.plan ? "Hear it before you plug in" : "Hear what faults sound like"}</Heading>
+      <Heading>{view.plan ? titles.plan : titles.faults}</Heading>
       <WayPicture
         rig={heard.rig}
         position={heard.position}
@@ -56,12 +58,12 @@ export function Listen({ held, view }: Props) {
         {...(heard.own ? { own: heard.own } : {})}
       />
       <p class="fault-said">
-        {fault ? sentence(faultText(english, heard.rig, fault)) : asItIs(view)}
+        {fault ? sentence(faultText(words.language, heard.rig, fault)) : asItIs(words, view)}
       </p>
       <TwoVersions
         held={held}
         sound={sound}
-        names={fault ? { healthy: "healthy", faulty: "faulty" } : ownNames(view)}
+        names={fault ? { healthy, faulty } : ownNames(words, view)}
       />
       {!held.page.sounded && <OwnCautions />}
       <OwnSoundChoice held={held} own={own} onOwn={setOwn} />
@@ -72,13 +74,13 @@ export function Listen({ held, view }: Props) {
 }
 
 /** What is compared while nothing is broken. */
-const ownNames = ({ plan }: ListenView) => ({
-  healthy: "a straight feed",
-  faulty: plan ? "as it will be" : "this rig, healthy",
+const ownNames = ({ listening }: Words, { plan }: ListenView) => ({
+  healthy: listening.straight,
+  faulty: plan ? listening.asItWillBe : listening.thisRig,
 });
 
-const asItIs = ({ plan }: ListenView): string =>
-  plan ? "As it is drawn, nothing broken." : "Nothing is wrong yet. Point at a part below.";
+const asItIs = ({ listening }: Words, { plan }: ListenView): string =>
+  plan ? listening.asDrawn : listening.nothingYet;
 
 interface PlacesProps {
   readonly heard: Heard;
@@ -88,10 +90,11 @@ interface PlacesProps {
 
 /** Where something may be wrong, and at the place pointed at, what. */
 function Places({ heard, view, choose }: PlacesProps) {
+  const words = useWords();
   const places = placesIn(heard);
   return (
     <>
-      <h2>What is wrong?</h2>
+      <h2>{words.listening.what}</h2>
       <ul class="places">
         {places.map((part) => (
           <li key={part}>
@@ -101,7 +104,7 @@ function Places({ heard, view, choose }: PlacesProps) {
               aria-pressed={view.place === part}
               onClick={() => choose({ place: part, fault: undefined })}
             >
-              {placeName(english, heard.rig, part)}
+              {words.listening.place(placeName(words.language, heard.rig, part))}
             </button>
           </li>
         ))}
@@ -116,7 +119,7 @@ function Places({ heard, view, choose }: PlacesProps) {
                 onClick={() => choose({ fault: view.fault === fault.id ? undefined : fault.id })}
               >
                 <EffectGlyph effect={effect} />
-                <span>{briefly(heard, fault)}</span>
+                <span>{briefly(words, heard, fault)}</span>
               </button>
             </li>
           ))}
@@ -127,11 +130,5 @@ function Places({ heard, view, choose }: PlacesProps) {
 }
 
 /** Without the place, which is chosen already. */
-const briefly = ({ rig }: Heard, fault: RigFault): string => {
-  const text = faultText(english, rig, fault).replace(/^the .*plug of .* is not home/, "not home");
-  return sentence(
-    text
-      .replace(`, in ${placeName(english, rig, fault.part)}`, "")
-      .replace(` in ${placeName(english, rig, fault.part)}`, ""),
-  ).replace(/\.$/, "");
-};
+const briefly = ({ language, listening }: Words, { rig }: Heard, fault: RigFault): string =>
+  listening.briefly(faultText(language, rig, fault), placeName(language, rig, fault.part));

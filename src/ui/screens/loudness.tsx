@@ -2,7 +2,6 @@ import type { DecibelsFullScale } from "#core/units/units.ts";
 import { LevelPicture } from "#ui/parts/level-picture.tsx";
 import { useHold } from "#ui/parts/use-hold.ts";
 import { useWords } from "#ui/words/use-words.ts";
-import { dbfs } from "./numbers.ts";
 
 interface Props {
   readonly level: DecibelsFullScale;
@@ -14,12 +13,12 @@ interface Props {
 
 /** A level between the least and the most there is, and the two presses that move it. */
 export function Loudness({ level, muted, free, by }: Props) {
-  const words = useWords().sounding;
+  const { figures, sounding: words } = useWords();
   const [softer, louder] = [useHold(by.softer), useHold(by.louder)];
   return (
     <div class="loudness">
       <LevelPicture level={level} muted={muted} />
-      <span class="now">{dbfs(level)}</span>
+      <span class="now">{figures.dbfs(level)}</span>
       {free && (
         <span>
           <button type="button" class="step" {...softer}>

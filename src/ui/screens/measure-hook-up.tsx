@@ -2,7 +2,7 @@ import type { Measurer, MeasurerWorld } from "#audio/measurer.ts";
 import type { Device, Route } from "#audio/route.ts";
 import { OutputPicture } from "#ui/parts/output-picture.tsx";
 import { Roving } from "#ui/parts/roving.tsx";
-import { useWords } from "#ui/words/use-words.ts";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
 import type { Devices } from "./measure-names.tsx";
 import type { Ways } from "./page.ts";
@@ -18,23 +18,13 @@ interface Props {
   readonly onWays: (ways: Ways) => void;
   readonly onNext: () => void;
   /** What is asked, where it is not a lead that is measured. */
-  readonly words?: WaysWords;
+  readonly asks?: keyof Pick<Words["measure"]["ways"], "lead" | "cups">;
 }
-
-export interface WaysWords {
-  readonly title: string;
-  readonly hint: string;
-  readonly back: string;
-}
-
-const leadWords: WaysWords = {
-  title: "Out of which, and back into which?",
-  hint: "Best both of one interface: then they have one clock.",
-  back: "Back into which",
-};
 
 /** Which output feeds it, and which input it comes back to. */
-export function ChooseWays({ ways, onWays, onNext, words = leadWords, ...props }: Props) {
+export function ChooseWays({ ways, onWays, onNext, asks = "lead", ...props }: Props) {
+  const { measure } = useWords();
+  const words = measure.ways[asks];
   return (
     <>
       <Heading key="ways">{words.title}</Heading>
@@ -45,7 +35,7 @@ export function ChooseWays({ ways, onWays, onNext, words = leadWords, ...props }
       </div>
       <div class="foot">
         <button type="button" class="main" onClick={onNext}>
-          Go on
+          {measure.ways.goOn}
         </button>
       </div>
     </>
@@ -58,8 +48,9 @@ function Outs({
   measurer,
   world,
   devices,
-}: Omit<Props, "ways" | "onWays" | "onNext" | "words">) {
-  const { sounding } = useWords();
+}: Omit<Props, "ways" | "onWays" | "onNext" | "asks">) {
+  const { measure, sounding } = useWords();
+  const { ways } = measure;
   const routes: readonly Route[] = [
     { first: 0 },
     ...devices.outputs.map((device) => ({ device, first: 0 })),
@@ -69,8 +60,8 @@ function Outs({
     route.device?.id === world.route.device?.id && route.first === world.route.first;
   return (
     <div>
-      <h2>Out of which</h2>
-      <Roving label="Output" kind="points outputs">
+      <h2>{ways.out}</h2>
+      <Roving label={ways.outLabel} kind="points outputs">
         {routes.map((route) => (
           <button
             key={`${route.device?.id} ${route.first}`}
@@ -91,11 +82,12 @@ function Outs({
 type InsProps = Pick<Props, "devices" | "ways" | "onWays"> & { readonly title: string };
 
 function Ins({ devices, ways, onWays, title }: InsProps) {
+  const words = useWords().measure.ways;
   const all: readonly (Device | undefined)[] = [undefined, ...devices.inputs];
   return (
     <div>
       <h2>{title}</h2>
-      <Roving label="Input" kind="points inputs">
+      <Roving label={words.inLabel} kind="points inputs">
         {all.map((input) => (
           <button
             key={input?.id}
@@ -104,7 +96,7 @@ function Ins({ devices, ways, onWays, title }: InsProps) {
             aria-pressed={input?.id === ways.input?.id}
             onClick={() => onWays({ ...ways, input })}
           >
-            <span>{input?.name ?? "whatever the system records from"}</span>
+            <span>{input?.name ?? words.systemIn}</span>
           </button>
         ))}
       </Roving>
@@ -114,6 +106,7 @@ function Ins({ devices, ways, onWays, title }: InsProps) {
 
 /** The far end of the lead: straight back into inputs, or a box that lets the sleeve be seen. */
 export function Returns({ ways, onWays }: Pick<Props, "ways" | "onWays">) {
+  const { loadBox } = useWords().measure;
   const box = ways.returns === "load box";
   return (
     <div class="returns">
@@ -123,21 +116,12 @@ export function Returns({ ways, onWays }: Pick<Props, "ways" | "onWays">) {
           checked={box}
           onChange={() => onWays({ ...ways, returns: box ? "joined" : "load box" })}
         />
-        a load box stands before the inputs
+        {loadBox.before}
       </label>
       <details class="note">
-        <summary>Why a load box</summary>
-        <p>
-          An interface that feeds its own inputs has joined their grounds already: a lead whose
-          sleeve is lost measures as whole. So the sleeve counts as not tested, unless its current
-          has no other way back.
-        </p>
-        <p>
-          To build one: two resistors of 33 Ω, 1 %. One from the far plug's tip, one from its ring,
-          both to one point, and that point on nothing but the far plug's sleeve. Each resistor is
-          read by a balanced input: hot on the tip or the ring, cold on the common point, the
-          input's own ground on nothing.
-        </p>
+        <summary>{loadBox.why}</summary>
+        <p>{loadBox.because}</p>
+        <p>{loadBox.build}</p>
       </details>
     </div>
   );

@@ -2,7 +2,7 @@ import { useEffect, useState } from "preact/hooks";
 import type { Outputs } from "#audio/outputs.ts";
 import type { NoInputs, Recorder } from "#audio/recorder.ts";
 import type { Device } from "#audio/route.ts";
-import { noInputsWords } from "./measure-words.ts";
+import { useWords } from "#ui/words/use-words.ts";
 
 /** What there is to choose from, as far as the browser tells. */
 export interface Devices {
@@ -39,22 +39,22 @@ interface Props {
 }
 
 /** Before anything is chosen: the browser names inputs to a page that was allowed one. */
-export const Names = ({ devices: { refused }, onAsk, onWithout }: Props) => (
-  <>
-    <p class="ask-names">
-      The browser names inputs and outputs to a page that may use one. It will ask you, and calls
-      every input a microphone; this one is closed again at once and nothing is recorded.
-    </p>
-    {refused !== undefined && <p role="alert">{noInputsWords[refused]}</p>}
-    <div class="foot">
-      {refused !== "cannot record" && (
-        <button type="button" class="main" onClick={onAsk}>
-          {refused === undefined ? "Ask for the names" : "Ask again"}
+export function Names({ devices: { refused }, onAsk, onWithout }: Props) {
+  const { names } = useWords().measure;
+  return (
+    <>
+      <p class="ask-names">{names.willAsk}</p>
+      {refused !== undefined && <p role="alert">{names.refused[refused]}</p>}
+      <div class="foot">
+        {refused !== "cannot record" && (
+          <button type="button" class="main" onClick={onAsk}>
+            {refused === undefined ? names.ask : names.again}
+          </button>
+        )}
+        <button type="button" class="quiet" onClick={onWithout}>
+          {names.without}
         </button>
-      )}
-      <button type="button" class="quiet" onClick={onWithout}>
-        go on with the system's own
-      </button>
-    </div>
-  </>
-);
+      </div>
+    </>
+  );
+}

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import { HookUpPicture } from "#ui/parts/hook-up-picture.tsx";
+import { useWords } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
 import { InstrumentCautions } from "./measure-cautions.tsx";
 import { ChooseWays, Returns } from "./measure-hook-up.tsx";
@@ -35,6 +36,7 @@ export function useWays({ page, change }: Held) {
 
 /** One question after the other until it can start: the names, the two ends, and then how to plug it, with its cautions. */
 export function Prepare({ held, instruments, title, hint, trouble, children }: Props) {
+  const { measure, sounding } = useWords();
   const { recorder, measurer } = instruments;
   const { devices, ask } = useDevices(recorder, held.edges.outputs);
   const [without, setWithout] = useState(false);
@@ -45,7 +47,7 @@ export function Prepare({ held, instruments, title, hint, trouble, children }: P
   if (devices.inputs.length === 0 && !without && !chosen)
     return (
       <>
-        <Heading key="names">May the page see your inputs by name?</Heading>
+        <Heading key="names">{measure.names.inputs}</Heading>
         <Names devices={devices} onAsk={ask} onWithout={() => setWithout(true)} />
       </>
     );
@@ -67,9 +69,12 @@ export function Prepare({ held, instruments, title, hint, trouble, children }: P
       <p class="hint">{hint}</p>
       <HookUpPicture first={world.route.first} returns={ways.returns} />
       <p class="from-to">
-        {`Out of ${world.route.device?.name ?? "whatever the system plays to"}, back into ${ways.input?.name ?? "whatever the system records from"}.`}{" "}
+        {measure.ways.fromTo(
+          world.route.device?.name ?? sounding.system,
+          ways.input?.name ?? measure.ways.systemIn,
+        )}{" "}
         <button type="button" class="quiet" onClick={() => setChosen(false)}>
-          others
+          {measure.ways.others}
         </button>
       </p>
       <InstrumentCautions />

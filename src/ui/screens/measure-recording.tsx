@@ -1,13 +1,12 @@
 import { useEffect, useRef, useState } from "preact/hooks";
-import { english } from "#core/words/english.ts";
 import { refusalText } from "#core/words/refusal-text.ts";
 import type { Analysed, Analysis, Playing } from "#recording/analyse.ts";
-import { foundText, oddityWords, troubleText } from "#recording/english.ts";
+import { troubleText } from "#recording/words.ts";
 import { Roving } from "#ui/parts/roving.tsx";
+import { useWords } from "#ui/words/use-words.ts";
 import type { Working } from "#worker/measuring.ts";
 import { Heading } from "./frame.tsx";
 import { Stop } from "./measure-level.tsx";
-import { moment } from "./numbers.ts";
 import { ReturnResult } from "./return-result.tsx";
 import type { Instruments } from "./use-instruments.ts";
 
@@ -41,41 +40,44 @@ export function useReading(instruments: Instruments | undefined, silence: () => 
 type Reading = ReturnType<typeof useReading>;
 
 /** A WAV that was recorded elsewhere while our signal played, chosen, or dropped: the screen around takes that. */
-export const FileDrop = ({ onFile }: { readonly onFile: Reading["take"] }) => (
-  <div class="recording">
-    <h2>A recording made elsewhere</h2>
-    <p class="note">
-      Play “multitone” out of the files to take away, and record what comes back as WAV, both
-      channels, from before its first click until it is over. It stays on this device.
-    </p>
-    <p class="programme">
-      <label class="file">
-        <input
-          type="file"
-          accept=".wav,.wave,audio/wav,audio/x-wav"
-          onChange={({ currentTarget }) => {
-            void onFile(currentTarget.files?.[0]);
-            // Else the same file, chosen again, is no change to the browser.
-            currentTarget.value = "";
-          }}
-        />
-        Choose a WAV, or drop it here
-      </label>
-    </p>
-  </div>
-);
+export function FileDrop({ onFile }: { readonly onFile: Reading["take"] }) {
+  const { title, how, choose } = useWords().returning.recording;
+  return (
+    <div class="recording">
+      <h2>{title}</h2>
+      <p class="note">{how}</p>
+      <p class="programme">
+        <label class="file">
+          <input
+            type="file"
+            accept=".wav,.wave,audio/wav,audio/x-wav"
+            onChange={({ currentTarget }) => {
+              void onFile(currentTarget.files?.[0]);
+              // Else the same file, chosen again, is no change to the browser.
+              currentTarget.value = "";
+            }}
+          />
+          {choose}
+        </label>
+      </p>
+    </div>
+  );
+}
 
 /** A recording that is read, and what was made of it. */
 export function Recording({ reading: { state, take, stop } }: { readonly reading: Reading }) {
+  const words = useWords();
+  const { recording } = words.returning;
   switch (state.at) {
     case "rest":
       return null;
     case "reading":
       return (
         <>
-          <Heading key="reading">Reading the recording</Heading>
+          <Heading key="reading">{recording.reading}</Heading>
           <p role="status" class="how-far">
-            <progress value={state.share} /> {`${Math.round(100 * state.share)} % of ${state.name}`}
+            <progress value={state.share} />{" "}
+            {recording.share(Math.round(100 * state.share), state.name)}
           </p>
           <Stop onStop={stop} />
         </>
@@ -83,10 +85,9 @@ export function Recording({ reading: { state, take, stop } }: { readonly reading
     case "failed":
       return (
         <>
-          <Heading key="failed">It could not be read</Heading>
+          <Heading key="failed">{recording.failed}</Heading>
           <p class="why-not" role="alert">
-            The part that reads recordings did not load, or there is too little memory. Close other
-            pages and choose the file again.
+            {recording.failedWhy}
           </p>
           <FileDrop onFile={take} />
         </>
@@ -96,9 +97,9 @@ export function Recording({ reading: { state, take, stop } }: { readonly reading
         <>
           {"trouble" in state.analysis ? (
             <>
-              <Heading key="trouble">{`${state.name} cannot be read`}</Heading>
+              <Heading key="trouble">{recording.cannot(state.name)}</Heading>
               <p class="why-not" role="alert">
-                {troubleText(state.analysis)}
+                {troubleText(words.recording, state.analysis)}
               </p>
             </>
           ) : (
@@ -112,6 +113,8 @@ export function Recording({ reading: { state, take, stop } }: { readonly reading
 
 /** What the recording has of our signal; of several playings one is looked at. */
 function Playings({ name, analysed }: { readonly name: string; readonly analysed: Analysed }) {
+  const { figures, recording, returning } = useWords();
+  const words = returning.recording;
   const [chosen, setChosen] = useState(0);
   const { playings, found, odd } = analysed;
   const playing = playings[chosen];
@@ -120,17 +123,17 @@ function Playings({ name, analysed }: { readonly name: string; readonly analysed
       {playing ? (
         <OnePlaying key={chosen} playing={playing} />
       ) : (
-        <Heading key="nothing">Our signal is not in it</Heading>
+        <Heading key="nothing">{words.notIn}</Heading>
       )}
       <p role="status">
         {[
-          `${name}.`,
-          foundText(found, playings.length),
-          ...odd.map((one) => oddityWords[one]),
+          words.name(name),
+          recording.found(found, playings.length),
+          ...odd.map((one) => recording.odd[one]),
         ].join(" ")}
       </p>
       {playings.length > 1 && (
-        <Roving label="Playings" kind="own-words">
+        <Roving label={words.playings} kind="own-words">
           {playings.map(({ from }, at) => (
             <button
               key={from}
@@ -139,7 +142,7 @@ function Playings({ name, analysed }: { readonly name: string; readonly analysed
               aria-pressed={at === chosen}
               onClick={() => setChosen(at)}
             >
-              {`at ${moment(from)}`}
+              {words.at(figures.moment(from))}
             </button>
           ))}
         </Roving>
@@ -149,18 +152,19 @@ function Playings({ name, analysed }: { readonly name: string; readonly analysed
 }
 
 function OnePlaying({ playing: { measured, channels } }: { readonly playing: Playing }) {
+  const { language, returning } = useWords();
   if ("refused" in measured)
     return (
       <>
-        <Heading>It cannot be judged so</Heading>
+        <Heading>{returning.refused.title}</Heading>
         <p class="why-not" role="alert">
-          {refusalText(english, measured)}
+          {refusalText(language, measured)}
         </p>
       </>
     );
   return (
     <ReturnResult taken={{ measured, level: undefined }} healthy={undefined} returns={undefined}>
-      <p class="note">{`Left and right are channels ${channels.join(" and ")} of the file.`}</p>
+      <p class="note">{returning.recording.channels(channels)}</p>
     </ReturnResult>
   );
 }

@@ -2,6 +2,7 @@ import { useState } from "preact/hooks";
 import { CupAtMicrophone } from "#ui/parts/cup-at-microphone.tsx";
 import { HookUpPicture } from "#ui/parts/hook-up-picture.tsx";
 import { Roving } from "#ui/parts/roving.tsx";
+import { useWords } from "#ui/words/use-words.ts";
 import { CupMeasure } from "./cup-measure.tsx";
 import { Heading } from "./frame.tsx";
 import { FileDrop, Recording, useReading } from "./measure-recording.tsx";
@@ -11,6 +12,7 @@ import type { Held } from "./use-page.ts";
 
 /** Measured with this computer's own output and input; or out of a recording that was made elsewhere. */
 export function MeasureScreen({ held }: { readonly held: Held }) {
+  const { where } = useWords().measure;
   const [here, setHere] = useState<"lead" | "cups">();
   const instruments = useInstruments(held);
   const reading = useReading(instruments, held.silence);
@@ -33,20 +35,20 @@ export function MeasureScreen({ held }: { readonly held: Held }) {
     >
       {reading.state.at === "rest" ? (
         <>
-          <Heading key="where">Measured here, or recorded elsewhere?</Heading>
-          <Roving label="Where" kind="points where">
+          <Heading key="where">{where.title}</Heading>
+          <Roving label={where.label} kind="points where">
             <button type="button" class="point" onClick={() => setHere("lead")}>
               <HookUpPicture first={0} returns="joined" silent />
               <span>
-                here: out of this computer, through the lead, and back in
-                <small>any output and input with two sides; best an interface's own</small>
+                {where.here}
+                <small>{where.hereNote}</small>
               </span>
             </button>
             <button type="button" class="point" onClick={() => setHere("cups")}>
               <CupAtMicrophone held="left" silent />
               <span>
-                headphones: each cup in turn at a microphone
-                <small>the one of this laptop or phone will do; wired headphones</small>
+                {where.cups}
+                <small>{where.cupsNote}</small>
               </span>
             </button>
           </Roving>

@@ -2,6 +2,7 @@ import { useRef, useState } from "preact/hooks";
 import type { FileTrouble } from "#audio/decode.ts";
 import type { OwnNote } from "#core/hearing/own-sound.ts";
 import type { Sound } from "#core/signals/sound.ts";
+import { useWords } from "#ui/words/use-words.ts";
 import type { Held } from "./use-page.ts";
 
 /** A sound of the listener's own, ready to be heard. */
@@ -50,7 +51,9 @@ function useTaking({ edges }: Held, onOwn: Props["onOwn"]) {
 
 /** The test sounds, or a file pressed for or dropped here. */
 export function OwnSoundChoice({ held, own, onOwn }: Props) {
+  const { own: words } = useWords().sounds;
   const { trouble, busy, take, letGo } = useTaking(held, onOwn);
+  const notes = own?.notes.map((note) => words.notes[note]) ?? [];
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: a file may be dropped here, and chosen by the button inside
     <div
@@ -62,7 +65,7 @@ export function OwnSoundChoice({ held, own, onOwn }: Props) {
       }}
     >
       <button type="button" aria-pressed={own === undefined} onClick={letGo}>
-        knocks and bursts
+        {words.knocks}
       </button>
       <label class={own ? "file chosen" : "file"}>
         <input
@@ -74,33 +77,14 @@ export function OwnSoundChoice({ held, own, onOwn }: Props) {
             currentTarget.value = "";
           }}
         />
-        {own ? own.name : "a sound of your own"}
+        {own ? own.name : words.choose}
       </label>
-      <p class="note">
-        {busy ? "Reading it." : (own?.notes.map((note) => noteWords[note]).join(" ") ?? "")} A file
-        stays on this device.
-      </p>
+      <p class="note">{[...(busy ? [words.reading] : notes), words.stays].join(" ")}</p>
       {trouble && (
         <p class="message" role="alert">
-          {fileWords[trouble]}
+          {words.trouble[trouble]}
         </p>
       )}
     </div>
   );
 }
-
-const noteWords: Readonly<Record<OwnNote, string>> = {
-  "first minute only": "Only its first minute is played.",
-  "first two channels only": "Only its first two channels are played.",
-};
-
-const fileWords: Readonly<Record<FileTrouble, string>> = {
-  "too big": "That file is over 200 MB. Take a shorter one; a minute is enough.",
-  unreadable: "That file cannot be read. It may have been moved; choose it again.",
-  "not a sound": "The browser finds no sound in that file. Take a WAV, MP3 or other sound file.",
-  "not loaded": "What reads sound files did not load. Look at the connection and choose it again.",
-  "not finite": "That file has broken samples in it. Take another one.",
-  "too short": "That sound is shorter than half a second. Take a longer one.",
-  silent: "There is nothing to hear in that file. Take another one.",
-  "only clicks": "There is nothing but clicks in that file. Take another one.",
-};

@@ -1,14 +1,14 @@
 import type { Device } from "#audio/route.ts";
 import type { FlexReturn } from "#core/measurement/flex-names.ts";
 import type { Rig } from "#core/rig/rig.ts";
-import { add, holding, type Log, lastToTake, type Said } from "#core/session/log.ts";
+import { add, holding, type Log, lastDrawing, lastToTake, type Said } from "#core/session/log.ts";
 import type { Answered } from "#core/training/score.ts";
 import type { Settings } from "#storage/settings.ts";
-import type { Reading } from "#storage/store.ts";
 import type { Notice } from "#ui/words/notice.ts";
 import type { Told } from "./complaint-told.ts";
 import type { Plan } from "./plan.ts";
 import { type LeadSaid, leadIn } from "./prove-said.ts";
+import type { RigView } from "./rig-view.ts";
 
 export type View =
   | { readonly screen: "start" }
@@ -17,6 +17,8 @@ export type View =
       /** The position that was left by itself, since it was found healthy. */
       readonly came?: string;
     }
+  /** The rig as a picture to be changed, and what of it is in hand. */
+  | RigView
   | {
       readonly screen: "position";
       readonly position: string;
@@ -53,6 +55,12 @@ export type View =
   | { readonly screen: "sounds" }
   /** A lead watched while it is bent. */
   | { readonly screen: "flex" }
+  /** Every session that is kept. */
+  | {
+      readonly screen: "sessions";
+      /** The one that is compared; with it, once chosen, the one that it is compared with. */
+      readonly compare?: readonly [now: string, then?: string];
+    }
   /** Something measured with a sound card, or out of a recording. */
   | { readonly screen: "measure" }
   /** The ear-training round that the page holds. */
@@ -100,13 +108,14 @@ export interface Page {
   readonly cupWays?: Ways;
 }
 
-export const firstPage = ({ kept, dropped }: Reading, settings: Settings): Page => ({
-  log: kept?.log ?? [],
-  seed: kept?.seed,
+/** Before anything that was kept is read. */
+export const firstPage = (settings: Settings): Page => ({
+  log: [],
+  seed: undefined,
   view: { screen: "start" },
   answering: "wearing",
   sounded: false,
-  notice: dropped ? "dropped" : undefined,
+  notice: undefined,
   settings,
 });
 
@@ -119,6 +128,18 @@ export const begun = (page: Page, rig: Rig, seed: number | undefined, at: number
   notice: undefined,
 });
 
+/** A new session that begins with more than its rig. */
+export const begunWith = (page: Page, said: readonly Said[], at: number): Page => ({
+  ...page,
+  log: said.reduce<Log>((log, one) => add(log, one, at), []),
+  seed: undefined,
+  view: { screen: "board" },
+  notice: undefined,
+});
+
+/** No session in hand. */
+export const without = (page: Page): Page => ({ ...page, log: [], seed: undefined });
+
 export const entered = (page: Page, said: Said, at: number): Page => ({
   ...page,
   log: add(page.log, said, at),
@@ -130,8 +151,17 @@ export function tookBack(page: Page, at: number): Page {
   return last === undefined ? page : entered(page, { entry: "taken back", taken: last.id }, at);
 }
 
-/** A kept session that could not be understood after all. */
-export const dropped = (page: Page): Page => ({
+/** A kept session that could not be understood after all; a rig that was only just drawn so is taken back alone. */
+export function dropped(page: Page, at: number): Page {
+  const last = lastDrawing(page.log);
+  if (last === undefined) return nothingKept(page);
+  return {
+    ...entered(page, { entry: "taken back", taken: last.id }, at),
+    notice: "not worked out",
+  };
+}
+
+const nothingKept = (page: Page): Page => ({
   ...page,
   log: [],
   seed: undefined,
@@ -145,8 +175,10 @@ export function rigIn(log: Log): Rig | undefined {
   return drawing?.entry === "drawing" ? drawing.rig : undefined;
 }
 
-/** Where a session of a rig goes on: at its board, or on the bench where it proves a lead. */
-export function goingOn(rig: Rig): View {
+/** Where a session of a rig goes on: at the position that was in hand, else at its board, or on the bench where it proves a lead. */
+export function goingOn(rig: Rig, position?: string): View {
   const lead = leadIn(rig);
-  return lead === undefined ? { screen: "board" } : { screen: "prove", lead };
+  if (lead !== undefined) return { screen: "prove", lead };
+  const there = rig.positions.find(({ id }) => id === position);
+  return there === undefined ? { screen: "board" } : { screen: "position", position: there.id };
 }

@@ -1,9 +1,8 @@
 import type { Patch } from "#core/patching/patch.ts";
 import type { Recommendation } from "#core/patching/recommend.ts";
-import type { Want } from "#core/patching/wants.ts";
 import { inHundred } from "#core/report/phrases.ts";
-import { english } from "#core/words/english.ts";
 import { Tick } from "#ui/parts/marks.tsx";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import type { Advised } from "./plan-advise.ts";
 import { isCertain } from "./plan-foresee.ts";
 import { PlanMove } from "./plan-move.tsx";
@@ -38,10 +37,11 @@ type Props = Takes & { readonly advised: Advised | undefined };
 function Given({ advised, ...at }: Props) {
   const others =
     advised?.advice === "take" ? [advised.best, ...advised.others].filter(isOther(at)) : [];
+  const { language, plan } = useWords();
   return (
     <>
       <p class="given">
-        <Tick /> {`What is drawn gives it: ${english.patching.wants[at.plan.want]}.`}
+        <Tick /> {plan.advice.given(language.patching.wants[at.plan.want])}
       </p>
       <OtherWays {...at} others={others} />
     </>
@@ -55,16 +55,18 @@ const isOther =
     JSON.stringify(plan.patch.wires.map(({ kind }) => kind));
 
 function Advice({ advised, ...at }: Props) {
-  if (advised === undefined) return <p class="working">Looking through the leads…</p>;
+  const words = useWords();
+  const { advice } = words.plan;
+  if (advised === undefined) return <p class="working">{advice.working}</p>;
   switch (advised.advice) {
     case "ask":
-      return <StageChoice {...at} why=" It decides which lead is right." />;
+      return <StageChoice {...at} decides />;
     case "none":
-      return <p class="none">{noneWords(at)}</p>;
+      return <p class="none">{noneWords(words, at)}</p>;
     case "take":
       return (
         <>
-          <PlanMove {...at} move={advised.best} title="Take" />
+          <PlanMove {...at} move={advised.best} title={advice.take} />
           <OtherWays {...at} others={advised.others} />
         </>
       );
@@ -78,30 +80,22 @@ function Unsure({
   advised,
   ...at
 }: Takes & { readonly advised: Extract<Advised, { advice: "unsure" }> }) {
+  const { language, plan } = useWords();
+  const { advice } = plan;
   const { first, chance, otherwise } = advised.unsure;
   return (
     <>
-      <PlanMove
-        {...at}
-        move={first}
-        title={`Right for ${inHundred(english, chance)} such boxes. Take`}
-      />
+      <PlanMove {...at} move={first} title={advice.rightFor(inHundred(language, chance))} />
       <div class="ways">
-        {otherwise && <OtherWays {...at} title="If it is silent or thin" others={[otherwise]} />}
+        {otherwise && <OtherWays {...at} title={advice.ifSilent} others={[otherwise]} />}
         <OtherWays {...at} others={advised.others} />
       </div>
     </>
   );
 }
 
-/** What would be needed. */
-const needed: Readonly<Record<Want, string>> = {
-  stereo: "a headphone socket, or a pair of outputs marked left and right",
-  "mono in both ears": "one output that carries the whole mix, and a lead from its tip to both",
-  "an own mix": "a send of its own, or a mix output that is not the main one",
-  "left ear only": "an output that carries what shall be heard, and a lead to the tip alone",
-  "right ear only": "an output that carries what shall be heard, and a lead to the ring alone",
-};
-
-const noneWords = ({ plan: { want, from, into } }: AtPlan): string =>
-  `No lead or adapter gives ${english.patching.wants[want]} from the ${nameOf(from)} into ${nameOf(into)}. It would take ${needed[want]}.`;
+function noneWords(words: Words, { plan: { want, from, into } }: AtPlan): string {
+  const { none, needed } = words.plan.advice;
+  const wanted = words.language.patching.wants[want];
+  return none(wanted, nameOf(words, from), nameOf(words, into), needed[want]);
+}

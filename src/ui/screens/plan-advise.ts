@@ -1,5 +1,7 @@
 import type { Ends, Patch } from "#core/patching/patch.ts";
+import { withPartner } from "#core/patching/patches.ts";
 import { type Recommendation, recommending } from "#core/patching/recommend.ts";
+import { outputsOf } from "#core/patching/sockets-of.ts";
 import {
   type StageAdvice,
   stageDecides,
@@ -8,10 +10,8 @@ import {
   type Unsure,
   whereUnknown,
 } from "#core/patching/stages.ts";
-import { outputsOf } from "#ui/parts/sockets-of.ts";
 import type { Plan } from "./plan.ts";
 import { stageSaid } from "./plan-foresee.ts";
-import { withPartner } from "./plan-patches.ts";
 
 /** What to do so that it becomes what is wanted. */
 export type Advised =

@@ -1,13 +1,16 @@
-import { english } from "#core/words/english.ts";
+import { useWords } from "#ui/words/use-words.ts";
 
 /** On demand: what a hand on plugs and boxes has to mind. */
-export const PlanCare = () => (
-  <details class="care">
-    <summary>Before a hand touches a plug</summary>
-    <ul>
-      {english.patching.care.map((text) => (
-        <li key={text}>{text}</li>
-      ))}
-    </ul>
-  </details>
-);
+export function PlanCare() {
+  const { language, plan } = useWords();
+  return (
+    <details class="care">
+      <summary>{plan.care}</summary>
+      <ul>
+        {language.patching.care.map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+    </details>
+  );
+}

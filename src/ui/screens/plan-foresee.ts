@@ -2,10 +2,10 @@ import { catalogue } from "#core/parts/catalogue.ts";
 import { panMoves } from "#core/patching/panning.ts";
 import { type Ends, type Patch, rigOf } from "#core/patching/patch.ts";
 import { type Prediction, predictionAt } from "#core/patching/prediction.ts";
+import { outputsOf } from "#core/patching/sockets-of.ts";
 import { stageParameter, stagesOf } from "#core/patching/stages.ts";
 import { gives, type Want } from "#core/patching/wants.ts";
 import { type BuiltRig, build, type Rig, type RigPart } from "#core/rig/rig.ts";
-import { outputsOf } from "#ui/parts/sockets-of.ts";
 import type { Plan } from "./plan.ts";
 
 /** What will come of a plan. */
@@ -17,15 +17,15 @@ export interface Foreseen {
 /** What a plan is heard by. */
 export type Heard = Ends & { readonly patch: Patch };
 
-/** The plan as a rig to be built; nothing while it is not plugged through. */
-export function rigFor(plan: Heard): Rig | undefined {
+/** The plan as a rig to be built, `you` in its one position; nothing while it is not plugged through. */
+export function rigFor(plan: Heard, you = "1"): Rig | undefined {
   const { from, into, worn, patch } = plan;
   const feeds = patch.plugged.some((end) => end.into === from.id);
   const fed = patch.plugged.some(({ part, into: box }) => part === into.id || box === into.id);
   if (!feeds || !fed) return undefined;
   const [out] = outputsOf(into);
   const rig = rigOf({ from, into, ...(worn ? { worn } : {}) }, patch, out?.name);
-  return { ...rig, positions: rig.positions.map((one) => ({ ...one, name: "1 you" })) };
+  return { ...rig, positions: rig.positions.map((one) => ({ ...one, name: you })) };
 }
 
 /** What is heard: what arrives; with what the outputs harm that it leaves by, and the one that the headphones are in. */

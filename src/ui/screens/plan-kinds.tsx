@@ -1,12 +1,12 @@
 import { catalogue, type PartKind } from "#core/parts/catalogue.ts";
 import type { Family } from "#core/parts/kind.ts";
-import { english } from "#core/words/english.ts";
 import { KindPicture } from "#ui/parts/kind-picture.tsx";
 import { Roving } from "#ui/parts/roving.tsx";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 
 /** Kinds under what they have in common. */
 export interface Group {
-  readonly title: string;
+  readonly title: keyof Words["plan"]["groups"];
   readonly kinds: readonly PartKind[];
 }
 
@@ -25,19 +25,19 @@ const isWireless = (kind: PartKind): boolean =>
 
 /** What a feed may come from. */
 export const sendingKinds: readonly Group[] = [
-  { title: "where it comes from", kinds: kinds("source", sends) },
-  { title: "a box on the way", kinds: kinds("amplifier", sends) },
+  { title: "source", kinds: kinds("source", sends) },
+  { title: "box", kinds: kinds("amplifier", sends) },
 ];
 
 /** What a feed may go into. */
 export const intoKinds: readonly Group[] = [
-  { title: "a box on the way", kinds: kinds("amplifier", takes) },
-  { title: "straight on the head", kinds: kinds("headphones", takes) },
+  { title: "box", kinds: kinds("amplifier", takes) },
+  { title: "straight", kinds: kinds("headphones", takes) },
 ];
 
 /** What is worn at a box. */
 export const heardKinds: readonly Group[] = [
-  { title: "on the head", kinds: kinds("headphones", (kind) => !isWireless(kind)) },
+  { title: "worn", kinds: kinds("headphones", (kind) => !isWireless(kind)) },
 ];
 
 interface Props {
@@ -47,27 +47,31 @@ interface Props {
 }
 
 /** Drawn kinds with their names on tape. */
-export const KindTray = ({ groups, now, onChoose }: Props) => (
-  <>
-    {groups.map(({ title, kinds: shown }) => (
-      <div key={title}>
-        <h2>{title}</h2>
-        <Roving label={title} kind="picks">
-          {shown.map((kind) => (
-            <button
-              key={kind}
-              type="button"
-              class="pick"
-              aria-pressed={kind === now}
-              onClick={() => onChoose(kind)}
-            >
-              <KindPicture kind={kind} />
-              <span class="tape">{english.patching.kinds[kind].name}</span>
-              <span class="note">{english.patching.kinds[kind].note}</span>
-            </button>
-          ))}
-        </Roving>
-      </div>
-    ))}
-  </>
-);
+export function KindTray({ groups, now, onChoose }: Props) {
+  const { language, plan } = useWords();
+  const { kinds: named } = language.patching;
+  return (
+    <>
+      {groups.map(({ title, kinds: shown }) => (
+        <div key={title}>
+          <h2>{plan.groups[title]}</h2>
+          <Roving label={plan.groups[title]} kind="picks">
+            {shown.map((kind) => (
+              <button
+                key={kind}
+                type="button"
+                class="pick"
+                aria-pressed={kind === now}
+                onClick={() => onChoose(kind)}
+              >
+                <KindPicture kind={kind} />
+                <span class="tape">{named[kind].name}</span>
+                <span class="note">{named[kind].note}</span>
+              </button>
+            ))}
+          </Roving>
+        </div>
+      ))}
+    </>
+  );
+}

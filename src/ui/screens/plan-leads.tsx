@@ -1,27 +1,28 @@
 import { useState } from "preact/hooks";
 import type { Patch } from "#core/patching/patch.ts";
-import { english } from "#core/words/english.ts";
+import { choicesOf } from "#core/patching/patches.ts";
 import { LeadPicture } from "#ui/parts/lead-picture.tsx";
 import { Roving } from "#ui/parts/roving.tsx";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import { withPatch } from "./plan.ts";
-import { choicesOf } from "./plan-patches.ts";
 import type { AtPlan } from "./plan-stage.tsx";
 import { patchName } from "./plan-words.ts";
 
 /** Leads that go between the two, by this output: one, two alike, and on demand those with adapters. */
 export function LeadTray({ plan, go }: Pick<AtPlan, "plan" | "go">) {
+  const { leads, adapters } = useWords().plan;
   const [more, setMore] = useState(false);
   return (
     <>
-      <Leads plan={plan} go={go} patches={choicesOf(plan, plan.socket, "leads")} label="leads" />
+      <Leads plan={plan} go={go} patches={choicesOf(plan, plan.socket, "leads")} label={leads} />
       <details onToggle={({ currentTarget }) => setMore(currentTarget.open)}>
-        <summary>with an adapter</summary>
+        <summary>{adapters.summary}</summary>
         {more && (
           <Leads
             plan={plan}
             go={go}
             patches={choicesOf(plan, plan.socket, "adapters")}
-            label="leads with an adapter"
+            label={adapters.label}
           />
         )}
       </details>
@@ -34,24 +35,31 @@ interface Props extends Pick<AtPlan, "plan" | "go"> {
   readonly label: string;
 }
 
-const Leads = ({ plan, go, patches, label }: Props) => (
-  <Roving label={label} kind="picks leads">
-    {patches.map((patch) => (
-      <button
-        key={patchName(patch)}
-        type="button"
-        class="pick"
-        aria-pressed={patchName(patch) === patchName(plan.patch)}
-        onClick={() => go((one) => withPatch(one, patch))}
-      >
-        <LeadPicture wires={patch.wires} />
-        <span class="tape">{patchName(patch)}</span>
-        <span class="note">{noteOf(patch)}</span>
-      </button>
-    ))}
-  </Roving>
-);
+function Leads({ plan, go, patches, label }: Props) {
+  const words = useWords();
+  const now = patchName(words, plan.patch);
+  return (
+    <Roving label={label} kind="picks leads">
+      {patches.map((patch) => {
+        const name = patchName(words, patch);
+        return (
+          <button
+            key={name}
+            type="button"
+            class="pick"
+            aria-pressed={name === now}
+            onClick={() => go((one) => withPatch(one, patch))}
+          >
+            <LeadPicture wires={patch.wires} />
+            <span class="tape">{name}</span>
+            <span class="note">{noteOf(words, patch)}</span>
+          </button>
+        );
+      })}
+    </Roving>
+  );
+}
 
 /** What a single lead is; several say it by their names. */
-const noteOf = ({ wires: [one, ...more] }: Patch): string =>
-  one === undefined || more.length > 0 ? "" : english.patching.kinds[one.kind].note;
+const noteOf = ({ language }: Words, { wires: [one, ...more] }: Patch): string =>
+  one === undefined || more.length > 0 ? "" : language.patching.kinds[one.kind].note;

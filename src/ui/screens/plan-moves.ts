@@ -1,8 +1,8 @@
 import type { Patch } from "#core/patching/patch.ts";
+import { exchanged, fitsPatch, likePatch, withPartner } from "#core/patching/patches.ts";
+import { inputsOf, outputsOf } from "#core/patching/sockets-of.ts";
 import type { Connection } from "#core/rig/rig.ts";
-import { inputsOf, outputsOf } from "#ui/parts/sockets-of.ts";
 import type { Plan, PlugEnd } from "./plan.ts";
-import { exchanged, fitsPatch, likePatch, withPartner } from "./plan-patches.ts";
 
 type Place = Pick<Connection, "into" | "socket">;
 

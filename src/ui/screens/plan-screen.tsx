@@ -1,5 +1,6 @@
 import { useMemo } from "preact/hooks";
 import type { Patch } from "#core/patching/patch.ts";
+import { useWords } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
 import { firstPlan, type Plan, undone, withPatch } from "./plan.ts";
 import { PlanAdvice } from "./plan-advice.tsx";
@@ -24,6 +25,7 @@ interface Props {
 
 /** Before anything is plugged in: what one has, what each ear will get of it, and what makes it right. */
 export function PlanScreen({ held, plan: so, hear }: Props) {
+  const words = useWords().plan;
   const plan = useMemo(() => so ?? firstPlan(), [so]);
   const { from, into, worn, patch } = plan;
   const heard = useMemo(
@@ -51,10 +53,10 @@ export function PlanScreen({ held, plan: so, hear }: Props) {
   return (
     <div class="plan">
       <header>
-        <Heading>Before you plug in</Heading>
+        <Heading>{words.title}</Heading>
         {plan.before && (
           <button type="button" class="quiet" onClick={undo}>
-            undo
+            {words.undo}
           </button>
         )}
       </header>
@@ -80,7 +82,7 @@ export function PlanScreen({ held, plan: so, hear }: Props) {
           scrollTo(0, 0);
         }}
       >
-        start again
+        {words.again}
       </button>
     </div>
   );

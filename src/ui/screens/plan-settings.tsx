@@ -2,9 +2,9 @@ import { catalogue } from "#core/parts/catalogue.ts";
 import type { Choice, Quantity } from "#core/parts/kind.ts";
 import { stageParameter } from "#core/patching/stages.ts";
 import type { RigPart } from "#core/rig/rig.ts";
-import { english } from "#core/words/english.ts";
 import { QuantityField } from "#ui/parts/quantity-field.tsx";
 import { Roving } from "#ui/parts/roving.tsx";
+import { useWords } from "#ui/words/use-words.ts";
 import { type Plan, withSetting } from "./plan.ts";
 import { nameOf } from "./plan-words.ts";
 
@@ -16,10 +16,9 @@ interface Props {
 /** What is chosen by looking at the box, before what only its papers say. */
 const plain: readonly string[] = ["input", "socket", "connector", "phantom power"];
 
-const words = english.patching;
-
 /** What a part is made of: what its sockets are, and in a fold its ohms and metres, each with what is usual. */
 export function PlanSettings({ part, go }: Props) {
+  const words = useWords();
   const all = Object.entries(catalogue[part.kind].parameters).filter(
     ([name]) => name !== stageParameter,
   );
@@ -35,7 +34,7 @@ export function PlanSettings({ part, go }: Props) {
       {seen.map(field)}
       {rest.length > 0 && (
         <details class="made-of">
-          <summary>{`what the ${nameOf(part)} is made of`}</summary>
+          <summary>{words.plan.madeOf(nameOf(words, part))}</summary>
           {rest.map(field)}
         </details>
       )}
@@ -51,6 +50,7 @@ interface FieldProps {
 }
 
 function Field({ part, name, parameter, onChange }: FieldProps) {
+  const words = useWords().language.patching;
   const label = words.parameters[name] ?? name;
   const value = part.settings?.[name] ?? parameter.typical;
   if (!("choices" in parameter))

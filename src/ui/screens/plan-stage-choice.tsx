@@ -1,25 +1,27 @@
 import type { Socket } from "#core/parts/part.ts";
 import { type Balancing, balancings, legsOf } from "#core/parts/stages.ts";
+import { made, outputsOf } from "#core/patching/sockets-of.ts";
 import { stageParameter } from "#core/patching/stages.ts";
 import type { Effect } from "#core/rig/effect.ts";
 import type { RigPart } from "#core/rig/rig.ts";
-import { english } from "#core/words/english.ts";
 import { carriedBy } from "#ui/parts/content.ts";
 import { Roving } from "#ui/parts/roving.tsx";
-import { made, outputsOf } from "#ui/parts/sockets-of.ts";
 import { StagePicture } from "#ui/parts/stage-picture.tsx";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import { type Plan, withStage } from "./plan.ts";
 import { type Outcome, outcomesOf } from "./plan-foresee.ts";
 import type { AtPlan } from "./plan-stage.tsx";
 import { nameOf } from "./plan-words.ts";
 
 interface Props extends Pick<AtPlan, "plan" | "outcomes" | "go"> {
-  /** Why it is asked. */
-  readonly why?: string;
+  /** It is asked because it decides which lead is right. */
+  readonly decides?: boolean;
 }
 
 /** Which output stage is it? By its manual's words; or by what is heard of it plugged as drawn, which is what the stages are sorted by. */
-export function StageChoice({ plan, outcomes, go, why = "" }: Props) {
+export function StageChoice({ plan, outcomes, go, decides = false }: Props) {
+  const words = useWords();
+  const { stage: texts } = words.plan;
   const groups = grouped(outcomes.length > 0 ? outcomes : outcomesOf(plan));
   const said = (stage: Balancing | undefined) => (event: Event) => {
     go((one) => withStage(one, stage));
@@ -28,45 +30,58 @@ export function StageChoice({ plan, outcomes, go, why = "" }: Props) {
   };
   return (
     <div class="stage-choice">
-      <h2 class="asks">{`What is inside the ${nameOf(plan.from)}?${why}`}</h2>
-      <p class="note">
-        Its manual says, near its data. Or plug it as drawn, volume down first, and listen.
-      </p>
-      {groups.map(({ effect, stages }) => (
-        <div key={effect ?? "all"} class="stage-group">
-          {effect && <p class="heard-as">{`You would hear: ${briefly(effect)}`}</p>}
-          <Roving label={effect ? briefly(effect) : "output stages"} kind="picks">
-            {stages.map((stage) => (
-              <button
-                key={stage}
-                type="button"
-                class="pick stage-pick"
-                aria-pressed={plan.from.settings?.[stageParameter] === stage}
-                onClick={said(stage)}
-              >
-                <StagePicture contacts={contactsFor(plan, stage)} />
-                <span class="tape">{english.patching.stages[stage].name}</span>
-                <span class="note">{stageWords(plan, stage)}</span>
-              </button>
-            ))}
-          </Roving>
-        </div>
+      <h2 class="asks">{(decides ? texts.titleAndWhy : texts.title)(nameOf(words, plan.from))}</h2>
+      <p class="note">{texts.where}</p>
+      {groups.map((group) => (
+        <Stages key={group.effect ?? "all"} plan={plan} group={group} said={said} />
       ))}
       <button type="button" class="say" aria-pressed={plan.stageUnknown} onClick={said(undefined)}>
-        I do not know
+        {texts.unknown}
       </button>
     </div>
   );
 }
 
-/** What is on its contacts, by the names they have on the socket in use, and what a manual writes. */
-function stageWords(plan: Plan, stage: Balancing): string {
-  const { carries, manual } = english.patching.stages[stage];
-  const { hot, cold, screen } = legsOf[socketFor(plan, stage)?.kind === "XLR" ? "XLR" : "jack"];
-  return `${carries(hot, cold, screen)}. The manual: ${manual}.`;
+interface StagesProps {
+  readonly plan: Plan;
+  readonly group: StageGroup;
+  readonly said: (stage: Balancing) => (event: Event) => void;
 }
 
-const briefly = (effect: Effect): string => english.effects[effect];
+/** Stages that would be heard alike. */
+function Stages({ plan, group: { effect, stages }, said }: StagesProps) {
+  const words = useWords();
+  const { heard, all } = words.plan.stage;
+  const effects = effect && words.language.effects[effect];
+  return (
+    <div class="stage-group">
+      {effects && <p class="heard-as">{heard(effects)}</p>}
+      <Roving label={effects ?? all} kind="picks">
+        {stages.map((stage) => (
+          <button
+            key={stage}
+            type="button"
+            class="pick stage-pick"
+            aria-pressed={plan.from.settings?.[stageParameter] === stage}
+            onClick={said(stage)}
+          >
+            <StagePicture contacts={contactsFor(plan, stage)} />
+            <span class="tape">{words.language.patching.stages[stage].name}</span>
+            <span class="note">{stageWords(words, plan, stage)}</span>
+          </button>
+        ))}
+      </Roving>
+    </div>
+  );
+}
+
+/** What is on its contacts, by the names they have on the socket in use, and what a manual writes. */
+function stageWords(words: Words, plan: Plan, stage: Balancing): string {
+  const { carries, manual } = words.language.patching.stages[stage];
+  const { contact } = words.marks;
+  const { hot, cold, screen } = legsOf[socketFor(plan, stage)?.kind === "XLR" ? "XLR" : "jack"];
+  return words.plan.stage.manual(carries(contact(hot), contact(cold), contact(screen)), manual);
+}
 
 interface StageGroup {
   readonly effect?: Effect;

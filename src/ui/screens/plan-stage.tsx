@@ -5,6 +5,7 @@ import { type PlanShape, type Point, planShape } from "#ui/parts/plan-shape.ts";
 import { Roving } from "#ui/parts/roving.tsx";
 import { countsOf, type Scene, type SeenPlug, sceneOf } from "#ui/parts/scene.ts";
 import { useWide } from "#ui/parts/use-wide.ts";
+import { useWords } from "#ui/words/use-words.ts";
 import { closed, type Opened, opened, type Plan } from "./plan.ts";
 import type { Foreseen, Outcome } from "./plan-foresee.ts";
 import { outputLabel, plugLabel } from "./plan-labels.ts";
@@ -21,6 +22,7 @@ export interface AtPlan {
 
 /** The picture, and on it what can be pointed at: names, sockets and plugs. */
 export function PlanStage({ plan, foreseen, go }: AtPlan) {
+  const words = useWords();
   const wide = useWide(62);
   const scene = sceneOf(plan, foreseen?.rig, foreseen?.prediction);
   const shape = planShape(wide, countsOf(scene));
@@ -37,14 +39,21 @@ export function PlanStage({ plan, foreseen, go }: AtPlan) {
         inHand={inHand && `${inHand.part} ${inHand.plug}`}
         flagged={foreseen !== undefined && !gives(foreseen.prediction, plan.want)}
       />
-      <Name {...at} what="from" at={[shape.from.x + 12, shape.from.y]} text={nameOf(plan.from)} />
+      <Name
+        {...at}
+        what="from"
+        at={[shape.from.x + 12, shape.from.y]}
+        text={nameOf(words, plan.from)}
+      />
       <Outputs {...at} />
       <Ends {...at} plugs={scene.nearPlugs} facing="west" />
-      <Name {...at} what="wires" at={shape.leadName} text={patchName(plan.patch)} />
+      <Name {...at} what="wires" at={shape.leadName} text={patchName(words, plan.patch)} />
       <Ends {...at} plugs={scene.farPlugs} facing="east" />
       <Inputs {...at} />
-      <Name {...at} what="into" at={shape.intoName} text={nameOf(plan.into)} />
-      {plan.worn && <Name {...at} what="worn" at={shape.wornName} text={nameOf(plan.worn)} />}
+      <Name {...at} what="into" at={shape.intoName} text={nameOf(words, plan.into)} />
+      {plan.worn && (
+        <Name {...at} what="worn" at={shape.wornName} text={nameOf(words, plan.worn)} />
+      )}
     </div>
   );
 }
@@ -89,9 +98,10 @@ function Name({ plan, go, shape, what, at, text }: NameProps) {
 
 /** The outputs, each a whole row to point at. */
 function Outputs({ plan, go, scene, shape }: Parts) {
+  const words = useWords();
   const { from, width, height } = shape;
   return (
-    <Roving label={`outputs of the ${nameOf(plan.from)}`} kind="sockets">
+    <Roving label={words.plan.picture.outputs(nameOf(words, plan.from))} kind="sockets">
       {scene.outputs.map((output, row) => {
         const [, y] = from.sockets[row] ?? [0, 0];
         const { name } = output.socket;
@@ -107,11 +117,11 @@ function Outputs({ plan, go, scene, shape }: Parts) {
               height: percent(rowOf(from.sockets), height),
             }}
             aria-pressed={used}
-            aria-label={outputLabel(output)}
+            aria-label={outputLabel(words, output)}
             disabled={!takesIt(plan, { into: plan.from.id, socket: name })}
             onClick={() => go((one) => leaveBy(closed(one), name))}
           >
-            {name}
+            {words.marks.socket(name)}
           </button>
         );
       })}
@@ -125,10 +135,11 @@ const rowOf = (sockets: readonly Point[]): number =>
 
 /** The inputs, where there are several. */
 function Inputs({ plan, go, scene, shape }: Parts) {
+  const words = useWords();
   const { into } = shape;
   if (into === undefined) return null;
   return (
-    <Roving label={`inputs of the ${nameOf(plan.into)}`} kind="sockets">
+    <Roving label={words.plan.picture.inputs(nameOf(words, plan.into))} kind="sockets">
       {scene.inputs.map((socket: Socket, row) => (
         <button
           key={socket.name}
@@ -139,7 +150,7 @@ function Inputs({ plan, go, scene, shape }: Parts) {
           disabled={!takesIt(plan, { into: plan.into.id, socket: socket.name })}
           onClick={() => go((one) => enterBy(closed(one), socket.name))}
         >
-          {socket.name}
+          {words.marks.socket(socket.name)}
         </button>
       ))}
     </Roving>
@@ -153,6 +164,7 @@ interface EndsProps extends Parts {
 
 /** The plugs: taken in the hand, one goes where is pointed at next. */
 function Ends({ plan, go, scene, shape, plugs, facing }: EndsProps) {
+  const words = useWords();
   const sockets = facing === "west" ? shape.from.sockets : (shape.into?.sockets ?? []);
   return plugs.map((seen) => {
     const { tip, end } = shape.plugAt(sockets[seen.row] ?? [0, 0], facing);
@@ -163,7 +175,7 @@ function Ends({ plan, go, scene, shape, plugs, facing }: EndsProps) {
         class="plug-end"
         style={placedAt(shape, [(tip[0] + end[0]) / 2, tip[1]])}
         aria-pressed={isInHand(plan, seen.end)}
-        aria-label={plugLabel(scene, seen)}
+        aria-label={plugLabel(words, scene, seen)}
         onClick={() => go((one) => takeInHand(one, seen.end))}
       />
     );

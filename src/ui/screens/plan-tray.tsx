@@ -3,7 +3,7 @@ import type { PartKind } from "#core/parts/catalogue.ts";
 import { balancings } from "#core/parts/stages.ts";
 import { stageParameter, stagesOf } from "#core/patching/stages.ts";
 import type { RigPart } from "#core/rig/rig.ts";
-import { english } from "#core/words/english.ts";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import { closed, type Opened, type Plan, withFrom, withInto, withWorn } from "./plan.ts";
 import { heardKinds, intoKinds, KindTray, sendingKinds } from "./plan-kinds.tsx";
 import { LeadTray } from "./plan-leads.tsx";
@@ -18,19 +18,21 @@ interface Props extends AtPlan {
 /** What may stand in a place of the picture, to choose from, and what the thing that stands there is made of. */
 export function PlanTray(props: Props) {
   const { plan, go, open } = props;
+  const words = useWords();
+  const { tray: titles, putAway, outputStage } = words.plan;
   const tray = useFocusInside(open);
   return (
     <section class="tray" id="tray" tabIndex={-1} ref={tray} aria-label={titles[open]}>
       <p class="tray-head">
         <span>{titles[open]}</span>
         <button type="button" class="quiet" onClick={() => go(closed)}>
-          put away
+          {putAway}
         </button>
       </p>
       <Choices {...props} />
       {open === "from" && stagesOf(plan).length > 0 && (
         <details>
-          <summary>{`its output stage: ${stageName(plan)}`}</summary>
+          <summary>{outputStage(stageName(words, plan))}</summary>
           <StageChoice {...props} />
         </details>
       )}
@@ -42,17 +44,10 @@ export function PlanTray(props: Props) {
 }
 
 /** As it is called, or that nobody has said. */
-function stageName({ from: { settings = {} } }: Plan): string {
+function stageName({ language, plan }: Words, { from: { settings = {} } }: Plan): string {
   const said = balancings.find((stage) => stage === settings[stageParameter]);
-  return said === undefined ? "not said yet" : english.patching.stages[said].name;
+  return said === undefined ? plan.stageNotSaid : language.patching.stages[said].name;
 }
-
-const titles: Readonly<Record<Opened, string>> = {
-  from: "What have you got?",
-  wires: "What goes between?",
-  into: "What does it go into?",
-  worn: "What is on the head?",
-};
 
 function Choices({ plan, go, open }: Props) {
   const choose = (how: (plan: Plan, kind: PartKind) => Plan) => (kind: PartKind) =>

@@ -1,12 +1,12 @@
 import type { PartKind } from "#core/parts/catalogue.ts";
 import type { Socket } from "#core/parts/part.ts";
 import type { Ends, Patch } from "#core/patching/patch.ts";
+import { firstPatch, fitsPatch, likePatch, withAt } from "#core/patching/patches.ts";
+import { made, outputsOf } from "#core/patching/sockets-of.ts";
 import { stageParameter } from "#core/patching/stages.ts";
 import type { Want } from "#core/patching/wants.ts";
 import type { Connection, RigPart } from "#core/rig/rig.ts";
 import { carriedBy, shown } from "#ui/parts/content.ts";
-import { made, outputsOf } from "#ui/parts/sockets-of.ts";
-import { firstPatch, fitsPatch, likePatch, withAt } from "./plan-patches.ts";
 
 /** What of the picture is being chosen. */
 export type Opened = "from" | "wires" | "into" | "worn";

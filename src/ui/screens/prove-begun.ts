@@ -10,19 +10,19 @@ import { asUnknown, type LeadSaid } from "./prove-said.ts";
 /** A lead of which all is said that a session wants. */
 export type Chosen = LeadSaid & Required<Pick<LeadSaid, "kind" | "by">>;
 
-/** A session of one lead, from its beginning. */
-export function proving(page: Page, lead: Chosen, at: number): Page {
+/** A session of one lead, from its beginning; `you`: whoever has it in hand. */
+export function proving(page: Page, lead: Chosen, you: string, at: number): Page {
   // The next lead of a kind has the very rig of the last: all that follows from a rig is remembered by it.
   const last = rigIn(page.log);
-  const made = rigOf(lead);
+  const made = rigOf(lead, you);
   const next = begun(page, last?.name === made.name ? last : made, undefined, at);
   return { ...next, view: { screen: "prove", lead: { ...lead, plugged: false } } };
 }
 
 /** Its rig. Whoever has the lead in hand listens, too. */
-function rigOf({ kind, by, unknown }: Chosen): Rig {
+function rigOf({ kind, by, unknown }: Chosen, you: string): Rig {
   const rig = leadRig({ kind, by });
-  const named = { ...rig, positions: rig.positions.map((one) => ({ ...one, name: "you" })) };
+  const named = { ...rig, positions: rig.positions.map((one) => ({ ...one, name: you })) };
   return unknown ? asUnknown(named) : named;
 }
 
@@ -37,9 +37,13 @@ export function candidatesFor(
 }
 
 /** A lead that nobody knows is drawn anew as soon as another kind goes better with what was found. */
-export function redrawn(lead: Chosen, happenings: readonly Happening[]): readonly Said[] {
+export function redrawn(
+  lead: Chosen,
+  you: string,
+  happenings: readonly Happening[],
+): readonly Said[] {
   if (!lead.unknown) return [];
   const [best] = candidatesFor(lead, happenings);
   if (best === undefined || best.kind === lead.kind || best.probability < 0.5) return [];
-  return [{ entry: "drawing", rig: rigOf({ ...lead, kind: best.kind }) }];
+  return [{ entry: "drawing", rig: rigOf({ ...lead, kind: best.kind }, you) }];
 }

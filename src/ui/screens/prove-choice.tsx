@@ -1,17 +1,16 @@
 import type { PartKind } from "#core/parts/catalogue.ts";
 import { kindsWith, type LeadEnd, leadEnds } from "#core/proving/ends.ts";
-import { english } from "#core/words/english.ts";
 import { LeadEndPicture } from "#ui/parts/end-picture.tsx";
 import { leadPins } from "#ui/parts/lead-pins.ts";
 import { PinDrawing } from "#ui/parts/pin-drawing.tsx";
 import type { Spelled } from "#ui/parts/pins.ts";
 import { Roving } from "#ui/parts/roving.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
+import { useWords } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
 import { proving } from "./prove-begun.ts";
 import { ProveHow } from "./prove-how.tsx";
 import type { LeadSaid } from "./prove-said.ts";
-import { endWords } from "./prove-words.ts";
 import type { Held } from "./use-page.ts";
 
 interface Props {
@@ -21,6 +20,7 @@ interface Props {
 
 /** What lies on the bench, asked one thing at a time: both ends, what it should be, and how it is to be proved. */
 export function ProveChoice({ held, lead }: Props) {
+  const { you } = useWords().prove;
   const say = (more: LeadSaid) => held.show({ screen: "prove", lead: { ...lead, ...more } });
   const { one, other, kind } = lead;
   if (kind !== undefined) return <ProveHow held={held} lead={lead} kind={kind} />;
@@ -29,7 +29,7 @@ export function ProveChoice({ held, lead }: Props) {
     return <EndChoice key="other" one={one} onChoose={(end) => say({ other: end })} />;
   const tell = (like: PartKind) =>
     held.change((page) =>
-      proving(page, { one, other, kind: like, unknown: true, by: "meter" }, held.edges.now()),
+      proving(page, { one, other, kind: like, unknown: true, by: "meter" }, you, held.edges.now()),
     );
   return <KindChoice one={one} other={other} onChoose={say} onTell={tell} />;
 }
@@ -41,22 +41,20 @@ interface EndProps {
 }
 
 function EndChoice({ one, onChoose }: EndProps) {
+  const { choice, ends } = useWords().prove;
+  const asks = one === undefined ? choice.one : choice.other;
   const shown = leadEnds.filter((end) => one === undefined || kindsWith(one, end).length > 0);
   return (
     <section class="prove">
-      {one && <Tape>{endWords[one].name}</Tape>}
-      <Heading>{one === undefined ? "What is at one end?" : "And at its other end?"}</Heading>
-      <p class="hint">
-        {one === undefined
-          ? "Take the lead out of everything, and point at the end in your hand. A jack may be of either size."
-          : "Point at what it looks like."}
-      </p>
-      <Roving label={one === undefined ? "one end" : "the other end"} kind="picks ends">
+      {one && <Tape>{ends[one].name}</Tape>}
+      <Heading>{asks.title}</Heading>
+      <p class="hint">{asks.hint}</p>
+      <Roving label={asks.label} kind="picks ends">
         {shown.map((end) => (
           <button key={end} type="button" class="pick" onClick={() => onChoose(end)}>
             <LeadEndPicture end={end} />
-            <span class="tape">{endWords[end].name}</span>
-            <span class="note">{endWords[end].note}</span>
+            <span class="tape">{ends[end].name}</span>
+            <span class="note">{ends[end].note}</span>
           </button>
         ))}
       </Roving>
@@ -74,29 +72,28 @@ interface KindProps {
 
 /** Every lead with these ends, each as it is soldered; or whatever it is. */
 function KindChoice({ one, other, onChoose, onTell }: KindProps) {
+  const { language, prove } = useWords();
+  const { choice, ends } = prove;
   const kinds = kindsWith(one, other);
   const [first] = kinds;
   return (
     <section class="prove">
-      <Tape>{`${endWords[one].name} to ${endWords[other].name}`}</Tape>
-      <Heading>What should it be?</Heading>
-      <p class="hint">Contact to contact, as it is meant.</p>
-      <Roving label="what it should be" kind="picks kinds">
+      <Tape>{choice.ends(ends[one].name, ends[other].name)}</Tape>
+      <Heading>{choice.kind}</Heading>
+      <p class="hint">{choice.kindHint}</p>
+      <Roving label={choice.kindLabel} kind="picks kinds">
         {kinds.map((kind) => (
           <KindPick
             key={kind}
             spelled={leadPins(kind)}
-            words={english.patching.kinds[kind]}
+            words={language.patching.kinds[kind]}
             onPress={() => onChoose({ kind })}
           />
         ))}
         {first && (
           <KindPick
             spelled={{ ...leadPins(first), wires: [] }}
-            words={{
-              name: "tell me what this is",
-              note: "With a multimeter: a reading at a time.",
-            }}
+            words={choice.unknown}
             onPress={() => onTell(first)}
           />
         )}

@@ -1,27 +1,35 @@
 import type { Wire } from "#core/proving/wiring.ts";
-import { capital } from "#core/report/phrases.ts";
+import { sentence } from "#core/report/phrases.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
-import { english } from "#core/words/english.ts";
 import type { Spelled } from "#ui/parts/pins.ts";
-import { contactName, contactWords, endWord, ohmsWords, withThe } from "./prove-names.ts";
+import type { Words } from "#ui/words/use-words.ts";
+import { contactName, contactWords, endWord, ohmsWords } from "./prove-names.ts";
 
-/** Where on a lead a fault sits: the lead, or one of its plugs by letter and mark. */
-function placeWords(spelled: Spelled, { at }: Pick<RigFault, "at">): string {
+/** The plug or socket of a lead that a fault sits in, by letter and mark; nothing where it is the lead itself. */
+function plugWords(
+  words: Words,
+  spelled: Spelled,
+  { at }: Pick<RigFault, "at">,
+): string | undefined {
   const end = [...spelled.west, ...spelled.east].find(({ name }) => name === at);
-  if (end === undefined) return "the lead";
-  return `the ${end.isSocket ? "socket" : "plug"} at ${endWord(spelled, at)}`;
+  const { plug, socket } = words.proveBench.place;
+  return end && (end.isSocket ? socket : plug)(endWord(words, spelled, at));
 }
+
+const placeWords = (words: Words, spelled: Spelled, fault: RigFault): string =>
+  plugWords(words, spelled, fault) ?? words.proveBench.place.lead;
 
 /** What was found is like no fault of a lead of this kind. */
 export const isUnlisted = (faults: readonly Pick<RigFault, "name">[]): boolean =>
   faults.some(({ name }) => name === "something not on the list");
 
 /** A fault of a lead as a sentence without its full stop. */
-export const leadFaultWords = (spelled: Spelled, fault: RigFault): string =>
-  isUnlisted([fault])
-    ? "no fault of this lead goes with what was found"
-    : english.faults[fault.name].is(placeWords(spelled, fault)) +
-      (fault.comesAndGoes ? english.nowAndThen : "");
+export function leadFaultWords(words: Words, spelled: Spelled, fault: RigFault): string {
+  if (isUnlisted([fault])) return words.proveBench.noFault;
+  const { faults, nowAndThen } = words.language;
+  const is = faults[fault.name].is(placeWords(words, spelled, fault));
+  return fault.comesAndGoes ? `${is}${nowAndThen}` : is;
+}
 
 /** Faults that want no solder: their own words say what to do. */
 const asSaid: readonly RigFault["name"][] = [
@@ -34,69 +42,63 @@ const asSaid: readonly RigFault["name"][] = [
 export const isSoldered = (faults: readonly RigFault[]): boolean =>
   !isUnlisted(faults) && !faults.some(({ name }) => asSaid.includes(name));
 
-const unlistedLine =
-  "See that both its ends are plugged as they should be and that it is a lead of this kind, and check again. Contact by contact a multimeter shows what it is.";
-
 /** What to do about a lead's wires, a line for each thing; nothing to solder is a line, too. */
 export function mendLines(
+  words: Words,
   spelled: Spelled,
   wires: readonly Wire[],
   faults: readonly RigFault[],
 ): readonly string[] {
-  if (isUnlisted(faults)) return [unlistedLine];
+  if (isUnlisted(faults)) return [words.proveBench.mend.unlisted];
   const plain = faults.find(({ name }) => asSaid.includes(name));
-  if (plain !== undefined)
-    return [capital(`${english.faults[plain.name].mend(placeWords(spelled, plain))}.`)];
-  const where = new Set(faults.map((fault) => placeWords(spelled, fault)));
-  const [only] = where.size === 1 ? where : [];
-  const at = only === undefined || only === "the lead" ? undefined : only;
+  if (plain !== undefined) {
+    const { mend } = words.language.faults[plain.name];
+    return [sentence(mend(placeWords(words, spelled, plain)))];
+  }
+  const where = new Set(faults.map((fault) => plugWords(words, spelled, fault)));
+  const [at] = where.size === 1 ? where : [];
   return [
-    ...exchangedLine(spelled, wires, at),
-    ...wires.flatMap((wire) => lineOf(spelled, wire, at)),
+    ...exchangedLine(words, spelled, wires, at),
+    ...wires.flatMap((wire) => lineOf(words, spelled, wire, at)),
   ];
 }
 
 /** All that changed places, as one job. */
 function exchangedLine(
+  words: Words,
   spelled: Spelled,
   wires: readonly Wire[],
   at: string | undefined,
 ): readonly string[] {
-  const moved = wires.filter(({ state }) => state === "exchanged");
-  if (moved.length === 0) return [];
-  const list = moved.map(
-    ({ from, to, instead = from }) =>
-      `${contactWords(spelled, to)} hangs on ${contactWords(spelled, instead)} and belongs on ${contactWords(spelled, from)}`,
-  );
-  const place = at ?? "the end that is not soldered as drawn; open both and look";
-  return [`Resolder at ${place}: ${list.join("; ")}.`];
+  const named = (node: string) => contactWords(words, spelled, node);
+  const moved = wires
+    .filter(({ state }) => state === "exchanged")
+    .map(({ from, to, instead = from }) => ({
+      to: named(to),
+      on: named(instead),
+      from: named(from),
+    }));
+  return moved.length === 0 ? [] : [words.proveBench.mend.exchanged(moved, at)];
 }
 
 function lineOf(
+  words: Words,
   spelled: Spelled,
   { from, to, state, ohms = 0 }: Wire,
   at: string | undefined,
 ): readonly string[] {
-  const both = `${contactWords(spelled, from)} and ${contactWords(spelled, to)}`;
-  const joint = withThe(contactName(spelled, to));
-  const place = at ?? "the plug whose cord is bent most, then the other";
+  const [one, other] = [contactWords(words, spelled, from), contactWords(words, spelled, to)];
+  const joint = contactName(words, spelled, to);
+  const { mend } = words.proveBench;
   switch (state) {
     case "open":
-      return [
-        `${capital(both)} are not joined. Open ${place}: resolder ${joint}, or cut the cord back a hand's width where it is broken inside.`,
-      ];
+      return [mend.open(one, other, joint, at)];
     case "comes and goes":
-      return [
-        `${capital(both)} come and go. Bend a hand's width at a time to find where; mostly at the strain relief: cut the cord back and solder it anew.`,
-      ];
+      return [mend.comesAndGoes(one, other)];
     case "resistive":
-      return [
-        `${capital(both)} are joined through ${ohmsWords(ohms)}. Clean both contacts and read again; if it stays, resolder ${joint} at ${at ?? "both ends"}.`,
-      ];
+      return [mend.resistive(one, other, ohmsWords(words, ohms), joint, at)];
     case "joined":
-      return [
-        `${capital(both)} touch and should not. Open ${at ?? "both plugs"}: look for a strand of the screen, a bridge of solder, or molten plastic.`,
-      ];
+      return [mend.joined(one, other, at)];
     default:
       return [];
   }

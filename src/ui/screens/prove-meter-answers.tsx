@@ -3,6 +3,7 @@ import type { Reading } from "#core/checks/finding.ts";
 import type { NextReading } from "#core/proving/next-reading.ts";
 import type { Ohms } from "#core/units/units.ts";
 import { Roving } from "#ui/parts/roving.tsx";
+import { useWords } from "#ui/words/use-words.ts";
 import { ohmsWords, readOhms } from "./prove-names.ts";
 
 type Shown = Pick<Reading, "ohms" | "bent">;
@@ -19,22 +20,21 @@ const touching: Ohms = 0.3;
 
 /** What the meter shows, pointed at: a beep, none, a figure, or that it comes and goes. */
 export function MeterAnswers({ reading: { bend, healthy = touching }, onAnswer }: Props) {
+  const words = useWords();
+  const { meter } = words.prove;
   const steady: Shown = bend ? { bent: "steady" } : {};
   return (
     <>
-      <Roving
-        label="What does the meter show?"
-        kind={bend ? "meter-answers" : "meter-answers of-two"}
-      >
+      <Roving label={meter.shows} kind={bend ? "meter-answers" : "meter-answers of-two"}>
         <button
           type="button"
           class="sight plain"
           onClick={() => onAnswer({ ...steady, ohms: healthy })}
         >
-          <strong>beep</strong> near 0 Ω
+          <Named words={meter.beep} />
         </button>
         <button type="button" class="sight plain" onClick={() => onAnswer(steady)}>
-          <strong>no beep</strong> open
+          <Named words={meter.noBeep} />
         </button>
         {bend && (
           <button
@@ -42,7 +42,7 @@ export function MeterAnswers({ reading: { bend, healthy = touching }, onAnswer }
             class="sight plain"
             onClick={() => onAnswer({ bent: "changes", ohms: healthy })}
           >
-            <strong>it changes</strong> when I bend it
+            <Named words={meter.changes} />
           </button>
         )}
         {usual.map((ohms) => (
@@ -52,7 +52,7 @@ export function MeterAnswers({ reading: { bend, healthy = touching }, onAnswer }
             class="sight figure"
             onClick={() => onAnswer({ ...steady, ohms })}
           >
-            {`about ${ohmsWords(ohms)}`}
+            {meter.about(ohmsWords(words, ohms))}
           </button>
         ))}
       </Roving>
@@ -61,8 +61,16 @@ export function MeterAnswers({ reading: { bend, healthy = touching }, onAnswer }
   );
 }
 
+/** What a meter does, and beside it what that is. */
+const Named = ({ words: [name, more] }: { readonly words: readonly string[] }) => (
+  <>
+    <strong>{name}</strong> {more}
+  </>
+);
+
 /** A figure typed in. What is not understood is refused in words and stays written. */
 function Figure({ onEnter }: { readonly onEnter: (ohms: Ohms) => void }) {
+  const { meter } = useWords().prove;
   const id = useId();
   const [text, setText] = useState("");
   const [refused, setRefused] = useState(false);
@@ -81,7 +89,7 @@ function Figure({ onEnter }: { readonly onEnter: (ohms: Ohms) => void }) {
         enter();
       }}
     >
-      <label for={id}>or as it reads, in Ω</label>
+      <label for={id}>{meter.typed}</label>
       <input
         id={id}
         ref={figure}
@@ -93,12 +101,10 @@ function Figure({ onEnter }: { readonly onEnter: (ohms: Ohms) => void }) {
         onInput={({ currentTarget }) => setText(currentTarget.value)}
       />
       <button type="submit" class="step">
-        enter
+        {meter.enter}
       </button>
       <p class={refused ? "refused" : "hidden"} id={`${id}-said`} aria-live="polite">
-        {refused
-          ? `'${text}' is not understood: a number of ohms, as 0.4 or 12 or 1.2k. Where the meter shows OL or 1 alone, point at 'no beep'.`
-          : ""}
+        {refused ? meter.refused(text) : ""}
       </p>
     </form>
   );

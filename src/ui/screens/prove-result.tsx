@@ -1,14 +1,15 @@
 import { useMemo } from "preact/hooks";
+import type { Candidate } from "#core/proving/candidates.ts";
 import type { Proof } from "#core/proving/proof.ts";
 import { returnTold } from "#core/proving/return-told.ts";
 import { unseenBy } from "#core/proving/unseen.ts";
 import { type Wire, wiringOf } from "#core/proving/wiring.ts";
-import { capital, howSure, inHundred, sentence } from "#core/report/phrases.ts";
+import { capital, howSure, inHundred } from "#core/report/phrases.ts";
 import type { Probability } from "#core/units/units.ts";
-import { english } from "#core/words/english.ts";
 import { leadPins } from "#ui/parts/lead-pins.ts";
 import { Tick } from "#ui/parts/marks.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
 import { type Chosen, candidatesFor, proving } from "./prove-begun.ts";
 import { LastReading } from "./prove-last.tsx";
@@ -21,20 +22,26 @@ import type { AtProving } from "./prove-work.tsx";
 /** What the lead is believed to be, beside what it was meant to be; what to solder, and what was not tested. */
 export function ProveResult(at: AtProving) {
   const { held, derived, spelled, proof, lead } = at;
+  const words = useWords();
+  const { result } = words.prove;
   const { rig } = derived.model;
   const wires = wiringOf(rig, proof.believed);
   const unseen = useMemo(
-    () => unseenNames(spelled, unseenBy(lead.by, derived.rig)),
-    [spelled, lead.by, derived.rig],
+    () => unseenNames(words, spelled, unseenBy(lead.by, derived.rig)),
+    [words, spelled, lead.by, derived.rig],
   );
   return (
     <section class="prove proved">
-      <Tape yellow={proof.state !== "healthy"}>{english.patching.kinds[lead.kind].name}</Tape>
+      <Tape yellow={proof.state !== "healthy"}>
+        {words.language.patching.kinds[lead.kind].name}
+      </Tape>
       <Heading>
-        {proof.state === "healthy" && <Tick />} {headWords(at)}
+        {proof.state === "healthy" && <Tick />} {headWords(words, at)}
       </Heading>
-      <p class="sure">{sureWords(at)}</p>
-      {lead.by === "load box" && <p>{returnWords(returnTold(derived.rig, derived.happenings))}</p>}
+      <p class="sure">{sureWords(words, at)}</p>
+      {lead.by === "load box" && (
+        <p>{returnWords(words, returnTold(derived.rig, derived.happenings))}</p>
+      )}
       <ProveWirings {...at} wires={wires} />
       <div class="columns">
         <div class="next-move">
@@ -42,12 +49,12 @@ export function ProveResult(at: AtProving) {
           <Onward at={at} />
         </div>
         <div class="beside">
-          <h2>What this way cannot see</h2>
+          <h2>{result.cannotSee}</h2>
           <ul>
             {unseen.map((name) => (
-              <li key={name}>{`${name}: not tested`}</li>
+              <li key={name}>{result.notTested(name)}</li>
             ))}
-            <li>two faults that cancel each other</li>
+            <li>{result.cancelling}</li>
           </ul>
           <Alike at={at} />
           <MayBe at={at} />
@@ -58,21 +65,26 @@ export function ProveResult(at: AtProving) {
   );
 }
 
-const headWords = ({ spelled, lead, proof: { state, believed } }: AtProving): string => {
-  const name = english.patching.kinds[lead.kind].name;
-  if (state === "healthy")
-    return lead.unknown ? `It is this: ${name}. Nothing is wrong with it.` : "As it should be";
-  if (state === "unsure") return "Not sure.";
-  return sentence(believed.map((fault) => leadFaultWords(spelled, fault)).join(", and "));
-};
+function headWords(words: Words, { spelled, lead, proof: { state, believed } }: AtProving): string {
+  const { asItShould, itIs, unsure, faults } = words.prove.result;
+  const { name } = words.language.patching.kinds[lead.kind];
+  if (state === "healthy") return lead.unknown ? itIs(name) : asItShould;
+  if (state === "unsure") return unsure;
+  return faults(believed.map((fault) => leadFaultWords(words, spelled, fault)));
+}
 
-function sureWords({ spelled, proof: { state, probability, believed } }: AtProving): string {
-  const words = `${howSure(english, probability)}, ${inHundred(english, probability)}`;
-  if (state !== "unsure") return sentence(words);
-  const text = believed.map((fault) => leadFaultWords(spelled, fault)).join(", and ");
-  return text === ""
-    ? `Nothing wrong was found, and some was not tried: ${words}.`
-    : `Nothing more tells here. The likeliest: ${text} (${words}).`;
+function sureWords(
+  words: Words,
+  { spelled, proof: { state, probability, believed } }: AtProving,
+): string {
+  const { sure, nothingFound, likeliest } = words.prove.result;
+  const [how, odds] = [
+    howSure(words.language, probability),
+    inHundred(words.language, probability),
+  ];
+  if (state !== "unsure") return sure(how, odds);
+  const faults = believed.map((fault) => leadFaultWords(words, spelled, fault));
+  return faults.length === 0 ? nothingFound(how, odds) : likeliest(faults, how, odds);
 }
 
 interface Wired {
@@ -82,19 +94,22 @@ interface Wired {
 
 /** What to solder, where something is wrong. */
 function ToDo({ at: { spelled, proof }, wires }: Wired) {
+  const words = useWords();
+  const { whatNow, toMend, cautions } = words.prove.result;
   if (proof.believed.length === 0) return null;
   return (
     <>
-      <h2>{isUnlisted(proof.believed) ? "What now" : "To mend it"}</h2>
-      {mendLines(spelled, wires, proof.believed).map((text) => (
+      <h2>{isUnlisted(proof.believed) ? whatNow : toMend}</h2>
+      {mendLines(words, spelled, wires, proof.believed).map((text) => (
         <p key={text} class="move">
           {text}
         </p>
       ))}
       {isSoldered(proof.believed) && (
         <ul class="cautions">
-          <li>Out of everything, at both ends, before it is opened.</li>
-          <li>Fresh air and something before your eyes; tin spits, and the iron stays hot.</li>
+          {cautions.map((text) => (
+            <li key={text}>{text}</li>
+          ))}
         </ul>
       )}
     </>
@@ -103,7 +118,8 @@ function ToDo({ at: { spelled, proof }, wires }: Wired) {
 
 /** The ways on from here. Where ears are not sure, a meter is. */
 function Onward({ at: { held, lead, proof } }: Pick<Wired, "at">) {
-  const begin = (next: Chosen) => held.change((page) => proving(page, next, held.edges.now()));
+  const { result, you } = useWords().prove;
+  const begin = (next: Chosen) => held.change((page) => proving(page, next, you, held.edges.now()));
   const anew = () => begin(lead);
   const unlisted = isUnlisted(proof.believed);
   const byMeter = (proof.state === "unsure" || unlisted) && lead.by !== "meter";
@@ -111,7 +127,7 @@ function Onward({ at: { held, lead, proof } }: Pick<Wired, "at">) {
     <div class="foot">
       {byMeter && (
         <button type="button" class="main" onClick={() => begin({ ...lead, by: "meter" })}>
-          Settle it with a multimeter
+          {result.byMeter}
         </button>
       )}
       {proof.believed.length > 0 && (
@@ -120,18 +136,18 @@ function Onward({ at: { held, lead, proof } }: Pick<Wired, "at">) {
           class={proof.state === "wrong" && !byMeter ? "main" : "say"}
           onClick={anew}
         >
-          {unlisted ? "Check again" : "Done, check again"}
+          {unlisted ? result.checkAgain : result.doneCheckAgain}
         </button>
       )}
       <button type="button" class={proof.state === "healthy" ? "main" : "say"} onClick={anew}>
-        {lead.unknown ? "Tell another with these ends" : "Another lead of the same kind"}
+        {lead.unknown ? result.tellAnother : result.another}
       </button>
       <button
         type="button"
         class="say"
         onClick={() => held.show({ screen: "prove", lead: { kind: lead.kind } })}
       >
-        Measure another way
+        {result.otherWay}
       </button>
     </div>
   );
@@ -139,11 +155,12 @@ function Onward({ at: { held, lead, proof } }: Pick<Wired, "at">) {
 
 /** What nothing on offer tells from what is named. */
 function Alike({ at: { spelled, proof } }: Pick<Wired, "at">) {
-  const others = othersOf(proof).map((fault) => leadFaultWords(spelled, fault));
+  const words = useWords();
+  const others = othersOf(proof).map((fault) => leadFaultWords(words, spelled, fault));
   if (others.length === 0) return null;
   return (
     <>
-      <h2>Nothing here tells it from</h2>
+      <h2>{words.prove.result.alike}</h2>
       <ul>
         {[...new Set(others)].map((text) => (
           <li key={text}>{capital(text)}</li>
@@ -160,6 +177,7 @@ const named: Probability = 0.02;
 
 /** What else an unknown lead may be. */
 function MayBe({ at: { lead, derived } }: Pick<Wired, "at">) {
+  const words = useWords();
   if (!lead.unknown) return null;
   const others = candidatesFor(lead, derived.happenings).filter(
     ({ kind, probability }) => kind !== lead.kind && probability >= named,
@@ -167,14 +185,21 @@ function MayBe({ at: { lead, derived } }: Pick<Wired, "at">) {
   if (others.length === 0) return null;
   return (
     <>
-      <h2>It may also be</h2>
+      <h2>{words.prove.result.mayBe}</h2>
       <ul>
-        {others.map(({ kind, probability, fault }) => (
-          <li key={kind}>
-            {`${english.patching.kinds[kind].name}${fault ? `, where ${leadFaultWords(leadPins(kind), fault)}` : ""} (${inHundred(english, probability)})`}
-          </li>
+        {others.map((one) => (
+          <li key={one.kind}>{candidateWords(words, one)}</li>
         ))}
       </ul>
     </>
   );
+}
+
+function candidateWords(words: Words, { kind, probability, fault }: Candidate): string {
+  const { candidate, candidateWith } = words.prove.result;
+  const { name } = words.language.patching.kinds[kind];
+  const odds = inHundred(words.language, probability);
+  return fault
+    ? candidateWith(name, leadFaultWords(words, leadPins(kind), fault), odds)
+    : candidate(name, odds);
 }

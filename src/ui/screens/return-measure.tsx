@@ -2,6 +2,7 @@ import { useState } from "preact/hooks";
 import type { MatrixTold } from "#core/proving/lead-matrix.ts";
 import type { Gains } from "#core/rig/effect.ts";
 import { Roving } from "#ui/parts/roving.tsx";
+import { useWords } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
 import { Prepare, useWays } from "./measure-prepare.tsx";
 import { whyBefore } from "./measure-words.ts";
@@ -24,6 +25,7 @@ interface Props {
 
 /** What lies between an output and an input of this computer, measured: from the hook-up to the result. */
 export function ReturnMeasure({ held, onMatrix, meant, after }: Props) {
+  const { title } = useWords().returning;
   const instruments = useInstruments(held);
   return (
     <div class="measure">
@@ -36,7 +38,7 @@ export function ReturnMeasure({ held, onMatrix, meant, after }: Props) {
           after={after}
         />
       ) : (
-        <Heading>Measure with a sound card</Heading>
+        <Heading>{title}</Heading>
       )}
     </div>
   );
@@ -57,23 +59,25 @@ function Return({
 }
 
 function Before({ held, instruments, bout, against, onAgainst }: ReturnStepProps) {
+  const words = useWords();
+  const { before } = words.returning;
   const { step } = bout;
   const first = against === "healthy" && bout.healthy === undefined;
   return (
     <Prepare
       held={held}
       instruments={instruments}
-      title={first ? "Put in a lead that is known to be good" : "Put the lead in"}
-      hint="Tones go out on both sides at once, quietly at first, and eleven seconds of what comes back say what each side does."
-      trouble={step.at === "before" ? whyBefore(step.trouble, step.found) : undefined}
+      title={first ? before.good : before.any}
+      hint={before.hint}
+      trouble={step.at === "before" ? whyBefore(words, step.trouble, step.found) : undefined}
     >
       <AgainstWhat against={against} onAgainst={onAgainst} />
       <div class="foot">
         <button type="button" class="main" onClick={bout.start}>
-          {first ? "Measure the good one" : "Measure it"}
+          {first ? before.measureGood : before.measure}
         </button>
         <button type="button" class="quiet" onClick={bout.raise}>
-          I raise it by hand
+          {before.byHand}
         </button>
       </div>
     </Prepare>
@@ -81,12 +85,13 @@ function Before({ held, instruments, bout, against, onAgainst }: ReturnStepProps
 }
 
 function AgainstWhat({ against, onAgainst }: Pick<ReturnStepProps, "against" | "onAgainst">) {
+  const { before } = useWords().returning;
   const choices = [
-    ["healthy", "against a healthy lead", "measured first, in the same place: every loss shows"],
-    ["as it comes", "as it comes", "at once; what both sides lose together does not show"],
+    ["healthy", before.healthy, before.healthyNote],
+    ["as it comes", before.asItComes, before.asItComesNote],
   ] as const;
   return (
-    <Roving label="Against what" kind="points against">
+    <Roving label={before.against} kind="points against">
       {choices.map(([name, words, note]) => (
         <button
           key={name}

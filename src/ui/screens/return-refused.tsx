@@ -1,8 +1,9 @@
 import type { Capture } from "#core/measurement/capture.ts";
 import type { Refusal } from "#core/measurement/return.ts";
-import { english } from "#core/words/english.ts";
 import { refusalText } from "#core/words/refusal-text.ts";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
+import { processedWords } from "./measure-words.ts";
 import { SaveRecording } from "./save-recording.tsx";
 import type { Held } from "./use-page.ts";
 import type { Against, Refused, ReturnBout } from "./use-return.ts";
@@ -18,18 +19,18 @@ interface Props {
 
 /** Why there is no result, and what to do. */
 export function ReturnRefused({ held, refused, capture, bout, onAgainst }: Props) {
+  const words = useWords();
+  const texts = words.returning.refused;
   return (
     <>
-      <Heading>
-        {refused.why === "not healthy" ? "That one is not healthy" : "It cannot be judged so"}
-      </Heading>
+      <Heading>{refused.why === "not healthy" ? texts.notHealthy : texts.title}</Heading>
       <p class="why-not" role="alert">
-        {refusedWords(refused)}
+        {refusedWords(words, refused)}
       </p>
       <div class="foot">
         {mayPass(refused) && (
           <button type="button" class="main" onClick={bout.measure}>
-            Measure again
+            {texts.again}
           </button>
         )}
         <button
@@ -37,7 +38,7 @@ export function ReturnRefused({ held, refused, capture, bout, onAgainst }: Props
           class={mayPass(refused) ? "quiet" : "main"}
           onClick={() => bout.again(false)}
         >
-          Back to the hook-up
+          {texts.back}
         </button>
         {refused.why === "not healthy" && (
           <button
@@ -48,7 +49,7 @@ export function ReturnRefused({ held, refused, capture, bout, onAgainst }: Props
               bout.again(false);
             }}
           >
-            measure it as it comes
+            {texts.asItComes}
           </button>
         )}
         {capture && <SaveRecording held={held} capture={capture} />}
@@ -62,21 +63,24 @@ const mayPass = ({ why }: Refused): boolean => why === "not measured" || why ===
 
 /** Of what goes out here and does not come back, more is known than of a recording. */
 const notThere: readonly Refusal[] = ["silent", "too quiet"];
-const nothingBack =
-  "The signal is not there, or too deep in the noise. See that the lead is in at both ends and that the right output and input are chosen; else turn the input's gain up.";
 
 /** Why there is no result, and what to do. */
-export function refusedWords(refused: Refused, of: "lead" | "cup" = "lead"): string {
+export function refusedWords(
+  words: Words,
+  refused: Refused,
+  of: "lead" | "cup" = "lead",
+): string | undefined {
+  const { nothingBack, noMeasure, why, noWorker } = words.returning.refused;
   switch (refused.why) {
     case "not measured":
       return of === "lead" && notThere.includes(refused.how.refused)
         ? nothingBack
-        : refusalText(english, refused.how);
+        : refusalText(words.language, refused.how);
     case "processed":
-      return refused.words;
+      return processedWords(words, refused.granted);
     case "not healthy":
-      return `As a measure it will not do: ${refused.words}. Take another lead that is known to be good, or see that both ends and both inputs are plugged as drawn.`;
+      return noMeasure(why[refused.how]);
     case "no worker":
-      return "The part that works it out did not load, or there is too little memory. Close other pages and measure again.";
+      return noWorker;
   }
 }

@@ -2,9 +2,8 @@ import type { ComponentChildren } from "preact";
 import type { Granted } from "#audio/granted.ts";
 import { matrixOf, type Taken } from "#core/proving/lead-matrix.ts";
 import { capital } from "#core/report/phrases.ts";
-import { english } from "#core/words/english.ts";
 import { MeasuredPicture } from "#ui/parts/measured-picture.tsx";
-import { limitWords } from "./flex-words.ts";
+import { useWords } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
 import { grantedWords } from "./measure-words.ts";
 import { effectIn, shownEntries } from "./return-shown.ts";
@@ -20,25 +19,20 @@ interface Props {
   readonly children?: ComponentChildren;
 }
 
-const sleeveElsewhere =
-  "The sleeve: not tested, unless what played and what recorded had no ground in common but this lead.";
-
 /** What was measured: drawn, then said with its numbers. */
 export function ReturnResult({ taken, healthy, granted, returns, children }: Props) {
+  const words = useWords();
+  const { result } = words.returning;
   const entries = shownEntries(taken, healthy);
   const { measured } = taken;
   const matrix = matrixOf(taken, healthy);
-  const lines = [...sideLines(entries), ...overLines(measured)];
+  const lines = [...sideLines(words, entries), ...overLines(words, measured)];
   return (
     <>
       <Heading>
-        {matrix ? capital(english.effects[effectIn(matrix)]) : "Only one input was heard"}
+        {matrix ? capital(words.language.effects[effectIn(matrix)]) : result.oneInput}
       </Heading>
-      <p class="hint">
-        {matrix
-          ? "That is what ears would get of it, by its gains at 1 kHz."
-          : "What comes by the other one is not known: this is half of it."}
-      </p>
+      <p class="hint">{matrix ? result.matrixHint : result.oneInputHint}</p>
       <MeasuredPicture entries={entries} label={lines.join(" ")} />
       <ul class="measured-lines">
         {lines.map((line) => (
@@ -46,23 +40,23 @@ export function ReturnResult({ taken, healthy, granted, returns, children }: Pro
         ))}
       </ul>
       <p class="note">
-        {healthy
-          ? "Levels of left and right are against the healthy lead, over 100 Hz to 15 kHz."
-          : "As it comes: levels are against the strongest of what came, over 100 Hz to 15 kHz. What both sides lost together does not show."}
-        {measured.stretches !== "both" &&
-          " Only one of the signal's two stretches is there from end to end."}
+        {healthy ? result.againstHealthy : result.asItComes}
+        {measured.stretches !== "both" && ` ${result.oneStretch}`}
       </p>
       <details>
-        <summary>Noise, hum, distortion, delay</summary>
+        <summary>{result.more}</summary>
         <ul class="measured-lines">
-          {[...besideLines(measured), ...timeLines(measured, granted !== undefined)].map((line) => (
+          {[
+            ...besideLines(words, measured),
+            ...timeLines(words, measured, granted !== undefined),
+          ].map((line) => (
             <li key={line}>{line}</li>
           ))}
-          {granted && <li>{grantedWords(granted)}</li>}
+          {granted && <li>{grantedWords(words, granted)}</li>}
         </ul>
       </details>
       {returns !== "load box" && (
-        <p class="note">{granted ? limitWords.sleeve : sleeveElsewhere}</p>
+        <p class="note">{granted ? words.flex.limits.sleeve : result.sleeveElsewhere}</p>
       )}
       {children}
     </>

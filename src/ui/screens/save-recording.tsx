@@ -1,4 +1,5 @@
 import type { Capture } from "#core/measurement/capture.ts";
+import { useWords } from "#ui/words/use-words.ts";
 import { useMaking } from "./use-making.ts";
 import type { Held } from "./use-page.ts";
 
@@ -10,11 +11,12 @@ export function SaveRecording({
   readonly held: Held;
   readonly capture: Capture;
 }) {
+  const { recording } = useWords().sounds;
   const { state, make } = useMaking(held);
   if (state.at === "made")
     return (
       <a class="quiet" href={state.address} download="measured.wav">
-        {`Save the recording, ${state.megabytes.toFixed(0)} MB`}
+        {recording.save(Math.round(state.megabytes))}
       </a>
     );
   return (
@@ -24,7 +26,7 @@ export function SaveRecording({
       disabled={state.at === "making"}
       onClick={() => void make(capture)}
     >
-      {state.at === "failed" ? "It could not be made: try again" : "keep this recording"}
+      {state.at === "failed" ? recording.failed : recording.keep}
     </button>
   );
 }

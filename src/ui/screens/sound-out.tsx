@@ -13,6 +13,7 @@ import { useArrive } from "./use-place.ts";
 
 /** Which output plays, and on which of its channels; and the way to hear that it is the right one. */
 export function SoundOut({ held }: { readonly held: Held }) {
+  const { out } = useWords().sounds;
   const { player, outputs } = held.edges;
   const [devices, setDevices] = useState<readonly Device[]>([]);
   const [refused, setRefused] = useState<NoChoice>();
@@ -30,18 +31,11 @@ export function SoundOut({ held }: { readonly held: Held }) {
   };
   return (
     <section class="sound-out">
-      <Heading>Where the sound goes</Heading>
-      <p class="hint">
-        Plug nothing in or out while it sounds: another output begins at the start level again.
-      </p>
+      <Heading>{out.title}</Heading>
+      <p class="hint">{out.hint}</p>
       <Devices held={held} devices={devices} />
       <Pairs held={held} />
-      {asked && refused === undefined && (
-        <p class="hint go">
-          Hear it again before you go on: an open microphone can turn a wireless headset to one
-          channel.
-        </p>
-      )}
+      {asked && refused === undefined && <p class="hint go">{out.again}</p>}
       <Hear held={held} />
       {devices.length === 0 && <Names held={held} refused={refused} onAsk={ask} />}
       {!held.page.sounded && <OutCautions />}
@@ -57,12 +51,14 @@ interface DevicesProps {
 
 /** Whatever the system plays to, and every output whose name is known. */
 function Devices({ held: { world, edges }, devices }: DevicesProps) {
+  const { sounding, sounds } = useWords();
+  const { out } = sounds;
   const routes: readonly Route[] = [
     { first: 0 },
     ...devices.map((device) => ({ device, first: 0 })),
   ];
   return (
-    <Roving label="Output" kind="points outputs">
+    <Roving label={out.outputs} kind="points outputs">
       {routes.map((route) => (
         <button
           key={route.device?.id}
@@ -72,7 +68,7 @@ function Devices({ held: { world, edges }, devices }: DevicesProps) {
           onClick={() => edges.player.use(route)}
         >
           <OutputPicture first={0} used={route.device?.id === world.route.device?.id} />
-          <span>{route.device?.name ?? "whatever the system plays to"}</span>
+          <span>{route.device?.name ?? sounding.system}</span>
         </button>
       ))}
     </Roving>
@@ -81,16 +77,17 @@ function Devices({ held: { world, edges }, devices }: DevicesProps) {
 
 /** The pairs of an output with more than two channels, once it was opened. */
 function Pairs({ held: { world, edges } }: { readonly held: Held }) {
+  const { out } = useWords().sounds;
   const { route, channels = 2 } = world;
   if (channels < 4) return null;
   return (
-    <Roving label="Channels" kind="points pairs">
+    <Roving label={out.channels} kind="points pairs">
       {Array.from({ length: Math.floor(channels / 2) }, (_, pair) => 2 * pair).map((first) => (
         <button
           key={first}
           type="button"
           class="point"
-          aria-label={`output ${first + 1} and ${first + 2}`}
+          aria-label={out.pair(first + 1, first + 2)}
           aria-pressed={first === route.first}
           onClick={() => edges.player.use({ ...route, first })}
         >
@@ -103,6 +100,8 @@ function Pairs({ held: { world, edges } }: { readonly held: Held }) {
 
 /** Says its own numbers, then each side in its own ear. */
 function Hear({ held: { world, edges, change } }: { readonly held: Held }) {
+  const words = useWords();
+  const { out } = words.sounds;
   const { player } = edges;
   const { first } = world.route;
   const hear = async () => {
@@ -119,21 +118,23 @@ function Hear({ held: { world, edges, change } }: { readonly held: Held }) {
       if (ended !== "played") return;
     }
   };
-  const { sounding } = useWords();
   return (
     <p class="hear-which">
       <button type="button" class="play again" onClick={hear}>
         {!world.muted && <PlaySign />}
-        {hearWords(sounding, world)}
+        {hearWords(words, world)}
       </button>
-      <span class="dim">{`Says “output ${first + 1} and ${first + 2}”, then “left” in the left ear and “right” in the right one.`}</span>
+      <span class="dim">{out.says(first + 1, first + 2)}</span>
     </p>
   );
 }
 
-function hearWords(words: Words["sounding"], { playing, muted, turnedUp }: Held["world"]): string {
-  if (playing) return "stop it";
-  return muted ? mutedWords(words, turnedUp) : "Hear which it is";
+function hearWords(
+  { sounding, sounds }: Words,
+  { playing, muted, turnedUp }: Held["world"],
+): string {
+  if (playing) return sounding.stop;
+  return muted ? mutedWords(sounding, turnedUp) : sounds.out.hear;
 }
 
 interface NamesProps {
@@ -144,21 +145,17 @@ interface NamesProps {
 
 /** Another output: what the browser wants before it names any, or how to choose in the system. */
 function Names({ held: { edges }, refused, onAsk }: NamesProps) {
-  const { noChoice } = useWords().sounding;
+  const { sounding, sounds } = useWords();
+  const { out } = sounds;
   const why = edges.outputs.canChoose() ? refused : "cannot choose";
   return (
     <div class="another-output">
-      <h2>Another output?</h2>
-      {why === undefined && (
-        <p>
-          The browser names the outputs to a page that may use the microphone. It will ask you; the
-          microphone is closed again at once and nothing is recorded.
-        </p>
-      )}
-      {why !== undefined && <p role="status">{noChoice[why]}</p>}
+      <h2>{out.another}</h2>
+      {why === undefined && <p>{out.willAsk}</p>}
+      {why !== undefined && <p role="status">{sounding.noChoice[why]}</p>}
       {why !== "cannot choose" && (
         <button type="button" class="tape" onClick={onAsk}>
-          {why === undefined ? "Ask the browser for their names" : "Ask again"}
+          {why === undefined ? out.ask : out.askAgain}
         </button>
       )}
     </div>

@@ -1,10 +1,8 @@
 import { useState } from "preact/hooks";
-import { sentence } from "#core/report/phrases.ts";
 import { type SignalName, signalNames, signals } from "#core/signals/catalogue.ts";
-import type { Language } from "#core/words/language.ts";
 import { Roving } from "#ui/parts/roving.tsx";
 import { SignalPicture } from "#ui/parts/signal-picture.tsx";
-import { useWords } from "#ui/words/use-words.ts";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import { OutCautions } from "./cautions.tsx";
 import { Heading } from "./frame.tsx";
 import { Level } from "./level.tsx";
@@ -16,7 +14,8 @@ import { useArrive } from "./use-place.ts";
 /** Every sound that may be played to ears, played by pointing at it; and all of them as files. */
 export function Sounds({ held }: { readonly held: Held }) {
   const { world, edges, page } = held;
-  const { language, sounding } = useWords();
+  const words = useWords();
+  const { sounds, sounding } = words;
   const { player } = edges;
   const [last, setLast] = useState<SignalName>();
   const [loop, setLoop] = useState(false);
@@ -29,18 +28,16 @@ export function Sounds({ held }: { readonly held: Held }) {
   };
   return (
     <section class="sounds">
-      <Heading>Test sounds</Heading>
+      <Heading>{sounds.title}</Heading>
       <p class="hint" aria-live="polite">
-        {last === undefined
-          ? "Press one to hear it; once more to stop it."
-          : toHear(language, last)}
+        {last === undefined ? sounds.hint : toHear(words, last)}
       </p>
       {world.muted && (
         <button type="button" class="play hands" onClick={player.handOff}>
           {mutedWords(sounding, world.turnedUp)}
         </button>
       )}
-      <Roving label="Test sounds" kind="points signals">
+      <Roving label={sounds.title} kind="points signals">
         {signalNames.map((name) => (
           <button
             key={name}
@@ -51,13 +48,13 @@ export function Sounds({ held }: { readonly held: Held }) {
             onClick={() => play(name)}
           >
             <SignalPicture signal={signals[name]} />
-            <span>{sentence(name.replaceAll("-", " ")).replace(/\.$/, "")}</span>
+            <span>{sounds.names[name]}</span>
           </button>
         ))}
       </Roving>
       <label class="check">
         <input type="checkbox" checked={loop} onChange={() => setLoop(!loop)} />
-        over and over
+        {sounds.loop}
       </label>
       {!page.sounded && <OutCautions />}
       <TakeAway held={held} />
@@ -66,7 +63,7 @@ export function Sounds({ held }: { readonly held: Held }) {
   );
 }
 
-const toHear = ({ signals: said }: Language, name: SignalName): string => {
-  const { what, hear } = said[name];
-  return `${what}. To hear: ${hear}`;
-};
+function toHear({ language, sounds }: Words, name: SignalName): string {
+  const { what, hear } = language.signals[name];
+  return sounds.toHear(what, hear);
+}

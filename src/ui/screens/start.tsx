@@ -130,6 +130,7 @@ function Besides({ held }: Props) {
   const { start } = useFirstWords();
   const { show } = held;
   const others: readonly (readonly [string, () => void])[] = [
+    [start.sessions, () => show({ screen: "sessions" })],
     [start.plan, () => show({ screen: "plan" })],
     [start.hear, () => show({ screen: "listen", rig: builtInRigs[0] ?? straightIn })],
     [start.train, () => train(held)],
@@ -161,13 +162,17 @@ function train({ page, edges, change, show }: Held): void {
   show({ screen: "training" });
 }
 
-function GoOn({ held: { page, show } }: Props) {
+function GoOn({ held: { page, keeping, show } }: Props) {
   const { start } = useFirstWords();
   const rig = rigIn(page.log);
   if (rig === undefined) return null;
   return (
     <section class="go-on">
-      <button type="button" class="tape yellow" onClick={() => show(goingOn(rig))}>
+      <button
+        type="button"
+        class="tape yellow"
+        onClick={() => show(goingOn(rig, keeping.position))}
+      >
         {start.goOn}
       </button>
       <p>

@@ -5,16 +5,14 @@ import type { Held } from "./use-page.ts";
 
 /** All sounds as files with a sheet, for a player that runs no browser. */
 export function TakeAway({ held }: { readonly held: Held }) {
+  const { language, sounds } = useWords();
+  const { takeAway } = sounds;
   const { state, make, stop } = useMaking(held);
-  const { language } = useWords();
   const rate = held.edges.player.rate();
   return (
     <div class="take-away">
-      <h2>Take them with you</h2>
-      <p>
-        WAV files of 24 bits, and a sheet that says what each is and what to hear, for a player that
-        runs no browser. What is for instruments only is in it too, and says so.
-      </p>
+      <h2>{takeAway.title}</h2>
+      <p>{takeAway.what}</p>
       <Offer
         state={state}
         onMake={() => void make({ rate, sheet: sheet(language, rate) })}
@@ -31,33 +29,29 @@ interface OfferProps {
 }
 
 function Offer({ state, onMake, onStop }: OfferProps) {
+  const { takeAway } = useWords().sounds;
   switch (state.at) {
     case "making":
       return (
         <p role="status">
           <progress value={state.share} /> {`${Math.round(100 * state.share)} %`}
           <button type="button" class="step" onClick={onStop}>
-            stop
+            {takeAway.stop}
           </button>
         </p>
       );
     case "made":
       return (
         <a class="tape" href={state.address} download="test-signals.zip">
-          {`Save the files, ${state.megabytes.toFixed(0)} MB`}
+          {takeAway.save(Math.round(state.megabytes))}
         </a>
       );
     default:
       return (
         <>
-          {state.at === "failed" && (
-            <p role="alert">
-              The files could not be made: too little memory, or a part of the program did not load.
-              Close other pages and press again.
-            </p>
-          )}
+          {state.at === "failed" && <p role="alert">{takeAway.failed}</p>}
           <button type="button" class="tape" onClick={onMake}>
-            Make the files
+            {takeAway.make}
           </button>
         </>
       );

@@ -3,6 +3,7 @@ import type { Round } from "#core/training/round.ts";
 import { type Answered, scoreOf } from "#core/training/score.ts";
 import type { Sounding } from "#core/training/soundings.ts";
 import { EffectGlyph } from "#ui/parts/effect-glyph.tsx";
+import { useWords } from "#ui/words/use-words.ts";
 
 interface Props {
   readonly round: Round;
@@ -13,6 +14,7 @@ interface Props {
 
 /** How it went so far, fault by fault: those that went wrong first. */
 export function TrainingScore({ round, answered, nameOf }: Props) {
+  const { training: words } = useWords();
   if (answered.length === 0) return null;
   const score = scoreOf(answered);
   const right = answered.filter(({ asked, given }) => asked === given).length;
@@ -25,16 +27,16 @@ export function TrainingScore({ round, answered, nameOf }: Props) {
     .sort((a, b) => b.tally.asked - b.tally.right - (a.tally.asked - a.tally.right));
   return (
     <details class="score">
-      <summary>{`${answered.length} heard, ${right} named`}</summary>
+      <summary>{words.score(answered.length, right)}</summary>
       <ul class="soundings">
         {rows.map(({ sounding, tally }) => (
           <li key={sounding.id}>
             <EffectGlyph effect={sounding.effect} />
             <span>
-              {`${capital(nameOf(sounding))}: ${tally.right} of ${tally.asked}`}
+              {words.tally(capital(nameOf(sounding)), tally.right, tally.asked)}
               {Object.keys(tally.takenFor).map((id) => {
                 const other = named.get(id);
-                return other && <small key={id}>{`taken for: ${nameOf(other)}`}</small>;
+                return other && <small key={id}>{words.takenFor(nameOf(other))}</small>;
               })}
             </span>
           </li>

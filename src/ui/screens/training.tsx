@@ -4,8 +4,8 @@ import { build } from "#core/rig/rig.ts";
 import { fromHeadphoneSocket } from "#core/rig/rigs.ts";
 import { answer, type Question, questionAfter, type Round, roundAt } from "#core/training/round.ts";
 import type { Sounding } from "#core/training/soundings.ts";
-import { english } from "#core/words/english.ts";
 import { useLetters } from "#ui/parts/keys.ts";
+import { useWords } from "#ui/words/use-words.ts";
 import { OwnCautions } from "./cautions.tsx";
 import { Heading } from "./frame.tsx";
 import { Level } from "./level.tsx";
@@ -19,6 +19,7 @@ import { ownHeadphones, useArrive } from "./use-place.ts";
 
 /** One fault after another, to be named by ear. The round is worked out once the screen stands. */
 export function Training({ held }: { readonly held: Held }) {
+  const words = useWords().training;
   const { training } = held.page;
   useArrive(held, ownHeadphones);
   const seed = training?.seed;
@@ -26,18 +27,18 @@ export function Training({ held }: { readonly held: Held }) {
   useEffect(() => {
     if (seed === undefined) return;
     const soon = setTimeout(() => {
-      const rig = build(fromHeadphoneSocket("one seat", ["you"]));
+      const rig = build(fromHeadphoneSocket(words.seat, [words.you]));
       setRound(roundAt(rig, "position 1", seed));
     });
     return () => clearTimeout(soon);
-  }, [seed]);
+  }, [seed, words]);
   return (
     <section class="training">
-      <Heading>Name the fault you hear</Heading>
+      <Heading>{words.title}</Heading>
       {training && round ? (
         <Asked held={held} training={training} round={round} />
       ) : (
-        <p>It is being made up.</p>
+        <p>{words.making}</p>
       )}
     </section>
   );
@@ -50,6 +51,7 @@ interface AskedProps {
 }
 
 function Asked({ held, training, round }: AskedProps) {
+  const words = useWords();
   const { answered, given } = training;
   const question = useMemo(() => questionAfter(round, answered), [round, answered]);
   const taken = question.choices.find(({ id }) => id === given);
@@ -81,7 +83,11 @@ function Asked({ held, training, round }: AskedProps) {
         press={press}
       />
       {taken && <Outcome round={round} question={question} taken={taken} next={next} />}
-      <TrainingScore round={round} answered={answered} nameOf={(one) => nameOf(round, one)} />
+      <TrainingScore
+        round={round}
+        answered={answered}
+        nameOf={(one) => nameOf(words, round, one)}
+      />
       <Level held={held} />
     </div>
   );
@@ -106,6 +112,7 @@ interface PlayedProps {
 
 /** The healthy feed and what is asked. While what it was taken for plays, neither of the two is said to be heard. */
 function Played({ held, sounds: { asked, mistaken, heard }, named }: PlayedProps) {
+  const { listening, training: words } = useWords();
   const other = heard?.[0] === "mistaken";
   return (
     <TwoVersions
@@ -119,7 +126,7 @@ function Played({ held, sounds: { asked, mistaken, heard }, named }: PlayedProps
           mistaken.stop();
         },
       }}
-      names={{ healthy: "healthy", faulty: named ? "what it was" : "what is it?" }}
+      names={{ healthy: listening.healthy, faulty: named ? words.whatWas : words.whatIsIt }}
     />
   );
 }
@@ -133,16 +140,16 @@ interface OutcomeProps {
 
 /** Right or wrong, what it was, and the press that goes on. */
 function Outcome({ round, question, taken, next }: OutcomeProps) {
+  const words = useWords();
+  const { training: said, language } = words;
   const right = question.choices.find(({ id }) => id === question.right);
   if (right === undefined) return null;
-  const text =
-    taken.id === right.id
-      ? `Right: ${nameOf(round, right)}.`
-      : `No, it was this: ${nameOf(round, right)}.`;
+  const name = nameOf(words, round, right);
+  const text = taken.id === right.id ? said.right(name) : said.wrong(name);
   return (
     <div class="outcome">
       <p class="fault-said" role="status">
-        {text} {sentence(english.effects[right.effect])} Listen again if you like.
+        {[text, sentence(language.effects[right.effect]), said.listenAgain].join(" ")}
       </p>
       <Next onPress={next} />
     </div>
@@ -151,11 +158,12 @@ function Outcome({ round, question, taken, next }: OutcomeProps) {
 
 /** It has the focus when it comes: one Enter goes on. */
 function Next({ onPress }: { readonly onPress: () => void }) {
+  const { training: words } = useWords();
   const button = useRef<HTMLButtonElement>(null);
   useEffect(() => button.current?.focus(), []);
   return (
     <button type="button" class="main" onClick={onPress} ref={button}>
-      the next one
+      {words.next}
     </button>
   );
 }

@@ -3,15 +3,20 @@ import type { CupTaken } from "#core/measurement/cups-told.ts";
 import { oneChannel } from "#core/measurement/microphone.ts";
 import type { Seconds } from "#core/units/units.ts";
 import type { Side } from "#ui/parts/effect-lanes.ts";
-import { whyBefore } from "./measure-words.ts";
 import type { Ways } from "./page.ts";
 import type { Instruments } from "./use-instruments.ts";
 import type { Held } from "./use-page.ts";
-import { levelFirst, measureOnce, type Outcome, type Refused } from "./use-return.ts";
+import {
+  type BeforeStep,
+  levelFirst,
+  measureOnce,
+  type Outcome,
+  type Refused,
+} from "./use-return.ts";
 
 /** Where it stands with the cups, and which is at the microphone. */
 export type CupStep =
-  | { readonly at: "hold"; readonly side: Side; readonly trouble?: string | undefined }
+  | { readonly at: "hold"; readonly side: Side; readonly before?: BeforeStep }
   | { readonly at: "level"; readonly side: Side }
   | {
       readonly at: "measuring";
@@ -42,7 +47,7 @@ function cupIn(outcome: Outcome, level: number): CupTaken | undefined {
 function stepOf(outcome: Outcome, side: Side): CupStep {
   if ("at" in outcome && outcome.at === "refused") return { ...outcome, side };
   if (!("at" in outcome) || outcome.at !== "before") return { at: "hold", side };
-  return { at: "hold", side, trouble: whyBefore(outcome.trouble, outcome.found) };
+  return { at: "hold", side, before: outcome };
 }
 
 /** Whether the level still stands that was found at the other cup. A dead one has found none. */

@@ -11,6 +11,8 @@ import type { Copy } from "#offline/copy.ts";
 import type { SettingsStore } from "#storage/settings.ts";
 import type { Store } from "#storage/store.ts";
 import type { Packing } from "#worker/packing.ts";
+import { Keeper } from "./keeper.ts";
+import type { Keeping } from "./keeping.ts";
 import { begun, firstPage, type Page, type View } from "./page.ts";
 import { type Instruments, useBench } from "./use-instruments.ts";
 import { useSettings } from "./use-settings.ts";
@@ -37,6 +39,12 @@ export interface Edges {
 /** The page, the world, and what a press may do on every screen. */
 export interface Held {
   readonly page: Page;
+  /** How the page's session is kept. */
+  readonly keeping: Keeping;
+  /** Goes on with another session that is kept. */
+  readonly open: Keeper["open"];
+  /** Writes the session here, where another tab did. */
+  readonly takeOver: () => void;
   readonly world: World;
   readonly edges: Edges;
   /** What measures; undefined until it was wanted and has come. */
@@ -61,7 +69,10 @@ const benchNumbers = 9999;
 
 export function usePage(edges: Edges): Held {
   const { player, store, now, chance } = edges;
-  const [page, change] = useState(() => firstPage(store.read(), edges.settings.read()));
+  const [keeper] = useState(() => new Keeper(store, firstPage(edges.settings.read()), now));
+  const [{ page, keeping }, show] = useState(keeper.shown);
+  useEffect(() => keeper.start(show), [keeper]);
+  const { change } = keeper;
   const world = useWorld(player);
   const bench = useBench(edges.instruments, () =>
     change((one) => ({ ...one, notice: "not loaded" })),
@@ -70,19 +81,17 @@ export function usePage(edges: Edges): Held {
     player.silence();
     bench.instruments?.measurer.silence();
   };
-  const { log, seed } = page;
   const { tongue } = page.settings;
   useEffect(() => player.speakIn(tongue), [player, tongue]);
-  useEffect(() => {
-    if (log.length > 0 && !store.keep({ log, seed }))
-      change((one) => ({ ...one, notice: "not kept" }));
-  }, [log, seed, store]);
   useEffect(() => player.warm(), [player]);
   useSettings(page.settings, edges.settings);
   return {
     page,
+    keeping,
     world,
     edges,
+    open: keeper.open,
+    takeOver: keeper.takeOver,
     ...bench,
     silence,
     change,

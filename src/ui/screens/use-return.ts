@@ -3,10 +3,15 @@ import type { Granted } from "#audio/granted.ts";
 import type { Broken, Found, MeasurerTrouble } from "#audio/measurer.ts";
 import type { Capture } from "#core/measurement/capture.ts";
 import type { NotMeasured } from "#core/measurement/return.ts";
-import { type MatrixTold, matrixOf, notHealthy, type Taken } from "#core/proving/lead-matrix.ts";
+import {
+  type MatrixTold,
+  matrixOf,
+  type NotHealthy,
+  notHealthy,
+  type Taken,
+} from "#core/proving/lead-matrix.ts";
 import type { Gains } from "#core/rig/effect.ts";
 import type { Seconds } from "#core/units/units.ts";
-import { processedWords } from "./measure-words.ts";
 import type { Ways } from "./page.ts";
 import type { Instruments } from "./use-instruments.ts";
 import type { Held } from "./use-page.ts";
@@ -17,8 +22,8 @@ export type Against = "healthy" | "as it comes";
 /** Why there is no result: a capture that cannot be judged, one the browser worked over, a lead that is not healthy, or no worker. */
 export type Refused =
   | { readonly why: "not measured"; readonly how: NotMeasured }
-  | { readonly why: "processed"; readonly words: string }
-  | { readonly why: "not healthy"; readonly words: string }
+  | { readonly why: "processed"; readonly granted: Granted }
+  | { readonly why: "not healthy"; readonly how: NotHealthy }
   | { readonly why: "no worker" };
 
 /** Nothing is measured yet, or it came to nothing. */
@@ -80,8 +85,7 @@ export async function measureOnce(
   if (ended.ended !== "measured") return beforeOf(ended);
   onStep({ at: "judging" });
   const { capture, granted, level } = ended;
-  const words = processedWords(granted);
-  if (words) return refusal({ why: "processed", words }, capture);
+  if (granted.processed.length > 0) return refusal({ why: "processed", granted }, capture);
   const measured = await judging(only(capture)).catch(() => undefined);
   if (measured === undefined) return refusal({ why: "no worker" }, capture);
   if ("refused" in measured) return refusal({ why: "not measured", how: measured }, capture);
@@ -114,8 +118,8 @@ export function useReturn(held: Held, instruments: Instruments, wanted: Wanted) 
       if (told) onMatrix(told);
       return;
     }
-    const words = notHealthy(taken, meant);
-    if (words) return setStep(refusal({ why: "not healthy", words }, capture));
+    const how = notHealthy(taken, meant);
+    if (how) return setStep(refusal({ why: "not healthy", how }, capture));
     setHealthy(taken);
     setStep({ at: "swap" });
   };

@@ -1,3 +1,5 @@
+import type { Player } from "#audio/player.ts";
+import { catalogue as earChecks } from "#core/checks/catalogue.ts";
 import { derive } from "#core/session/derive.ts";
 import type { Said } from "#core/session/log.ts";
 import { movedOn } from "./moved-on.ts";
@@ -15,12 +17,13 @@ export interface Session extends Held {
 export function useSession(held: Held): Session {
   const { page, edges, change } = held;
   const { player, now } = edges;
-  const ready = useReady(page, () => change(dropped));
+  const ready = useReady(page, () => change((one) => dropped(one, now())));
   const go = (next: Page) => {
     player.silence();
     const { muted, turnedUp } = player.world();
     if (muted && !turnedUp && asksForSound(next)) player.handOff();
-    change(() => next);
+    // A screen that was drawn before the last entry asks no more: a second tap is no second answer.
+    change((one) => (one.log === page.log ? next : one));
   };
   return {
     ...held,
@@ -29,12 +32,22 @@ export function useSession(held: Held): Session {
       go(
         movedOn(
           page,
-          said.reduce((one, next) => entered(one, next, now()), page),
+          said.reduce((one, next) => entered(one, withLevel(next, page, player), now()), page),
         ),
       ),
     takeBack: () => go(tookBack(page, now())),
   };
 }
+
+/** An answer by ear with how loud the test signal was; without, where none was played or a microphone heard it. */
+function withLevel(said: Said, { sounded, view }: Page, player: Player): Said {
+  if (said.entry !== "finding" || !sounded) return said;
+  const heard = byEar.has(said.finding.asked.check);
+  const microphone = view.screen === "position" && view.microphone !== undefined;
+  return heard && !microphone ? { ...said, level: player.world().level } : said;
+}
+
+const byEar: ReadonlySet<string> = new Set(earChecks.map(({ name }) => name));
 
 /** Whether the position in hand needs no hand on the gear any more: then sound may be played again. */
 function asksForSound(page: Page): boolean {

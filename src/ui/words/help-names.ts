@@ -4,6 +4,8 @@ export const helpNames = [
   "board",
   "hands up",
   "curtain",
+  "rig",
+  "sessions",
   "plan",
   "listen",
   "sheet",

@@ -2,7 +2,7 @@ import type { Finding } from "#core/checks/finding.ts";
 import { builtInRigs, straightIn } from "#core/rig/rigs.ts";
 import { derive } from "#core/session/derive.ts";
 import { add, type Log, type Said } from "#core/session/log.ts";
-import { createMemoryStorage } from "#storage/memory-storage.ts";
+import { createMemoryShelf } from "#storage/memory-shelf.ts";
 import { open, press } from "./open.tsx";
 
 const [rig = straightIn] = builtInRigs;
@@ -36,11 +36,9 @@ export function twisting(log: Log = crackle): Log {
 
 /** Goes on with a kept log at the fourth position. */
 export async function goOn(log: Log, seed?: number) {
-  const texts = {
-    "leftwright.log": JSON.stringify(log),
-    ...(seed === undefined ? {} : { "leftwright.bench": `${seed} 0` }),
-  };
-  const opened = open({ storage: createMemoryStorage({ texts }) });
+  const shelf = createMemoryShelf();
+  shelf.lay("kept", log, seed);
+  const opened = open({ shelf });
   await press("Go on with the last session");
   await press(/^4 guest/);
   return opened;

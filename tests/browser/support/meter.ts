@@ -14,7 +14,7 @@ import { build } from "#core/rig/rig.ts";
 import { type RigFault, rigFaults } from "#core/rig/rig-faults.ts";
 import { derive } from "#core/session/derive.ts";
 import { add } from "#core/session/log.ts";
-import { createMemoryStorage } from "#storage/memory-storage.ts";
+import { createMemoryShelf } from "#storage/memory-shelf.ts";
 import { leadIn } from "#ui/screens/prove-said.ts";
 import { button, heading, keys, open, press } from "./open.tsx";
 
@@ -23,8 +23,9 @@ type Opened = ReturnType<typeof open>;
 /** Goes on with a session in which a lead is proved, before its first reading. */
 export async function proving(kind: PartKind, by: Method): Promise<Opened> {
   const log = add([], { entry: "drawing", rig: leadRig({ kind, by }) }, 0);
-  const texts = { "leftwright.log": JSON.stringify(log) };
-  const opened = open({ storage: createMemoryStorage({ texts }) });
+  const shelf = createMemoryShelf();
+  shelf.lay("kept", log);
+  const opened = open({ shelf });
   await press("Go on with the last session");
   return opened;
 }

@@ -5,8 +5,9 @@ import { createFakeMeasurer } from "#audio/fake-measurer.ts";
 import { createFakePlayer } from "#audio/fake-player.ts";
 import { createFakeRecorder } from "#audio/fake-recorder.ts";
 import { createOutputs } from "#audio/outputs.ts";
-import type { Log } from "#core/session/log.ts";
 import { createFakeCopy } from "#offline/fake-copy.ts";
+import { createFakeTurns } from "#storage/fake-turns.ts";
+import { createMemoryShelf } from "#storage/memory-shelf.ts";
 import { createMemoryStorage } from "#storage/memory-storage.ts";
 import { createSettings } from "#storage/settings.ts";
 import { createStore } from "#storage/store.ts";
@@ -17,9 +18,15 @@ import { measuring } from "#worker/measuring.ts";
 import { packing } from "#worker/packing.ts";
 import "#ui/style.css";
 
-/** The page with a player that makes no sound and a measurer that hears what it is told, in an empty storage unless one is handed in. */
+let named = 0;
+/** As the browser's chance would: never twice the same. */
+const name = () => `session ${++named}`;
+
+/** The page with a player that makes no sound and a measurer that hears what it is told, with nothing kept unless a shelf is handed in. */
 export function open({
+  shelf = createMemoryShelf(),
   storage = createMemoryStorage(),
+  turns = createFakeTurns().tab(),
   seeds = [] as readonly number[],
   outputs = createOutputs(),
   instruments = undefined as Instruments | undefined,
@@ -34,22 +41,22 @@ export function open({
   const fakes = { recorder, measurer, judging, reading: measuring };
   let time = 0;
   let drawn = 0;
+  const now = () => ++time;
   render(
     <App
       player={player}
-      store={createStore(() => storage)}
+      store={createStore({ shelf, turns, older: () => storage, now, name })}
       settings={createSettings(() => storage, tongues)}
       outputs={outputs}
       copy={copy}
       packing={packing}
       instruments={async () => instruments ?? fakes}
-      now={() => ++time}
+      now={now}
       decode={decode}
       chance={() => seeds[drawn++ % seeds.length] ?? 0}
     />,
   );
-  const log = () => JSON.parse(storage.getItem("leftwright.log") ?? "[]") as Log;
-  return { player, copy, recorder, measurer, storage, log };
+  return { player, copy, recorder, measurer, shelf, storage, log: () => shelf.log() };
 }
 
 export const button = (name: string | RegExp) =>

@@ -4,8 +4,7 @@ import { cdp, page as tab } from "vitest/browser";
 import { clientId } from "#core/rig/rig.ts";
 import { standIn } from "#core/rig/stand-ins.ts";
 import { add, type Log, type Said } from "#core/session/log.ts";
-import { createMemoryStorage } from "#storage/memory-storage.ts";
-import { createStore } from "#storage/store.ts";
+import { createMemoryShelf } from "#storage/memory-shelf.ts";
 import { clean } from "../support/clean.ts";
 import { button, heading, keys, open, press } from "../support/open.tsx";
 
@@ -98,7 +97,7 @@ test("a complaint in the rig of the last session asks who, and goes on in the sa
 
 /** A kept session in which one person heard mono, and saw nothing out of order at some places. */
 function heardInMono(places: readonly string[]) {
-  const storage = createMemoryStorage();
+  const shelf = createMemoryShelf();
   const found = (check: string, results: readonly (readonly string[])[]) =>
     ({ entry: "finding", finding: { asked: { check, position: "position 1" }, results } }) as Said;
   const looked = places.map(
@@ -115,16 +114,16 @@ function heardInMono(places: readonly string[]) {
     found("pair", [["middle"], ["nothing"]]),
     ...looked,
   ];
-  createStore(() => storage).keep({
-    log: said.reduce((log: Log, one) => add(log, one, 0), []),
-    seed: undefined,
-  });
-  return storage;
+  shelf.lay(
+    "kept",
+    said.reduce((log: Log, one) => add(log, one, 0), []),
+  );
+  return shelf;
 }
 
 describe("is it meant to be like that?", () => {
   test("is asked before mono is called a fault; where it is, nothing is to mend", async () => {
-    const { log } = open({ storage: heardInMono(["source"]) });
+    const { log } = open({ shelf: heardInMono(["source"]) });
     await press("Go on with the last session");
     await press(/^1 you/);
     await expect.element(heading()).toHaveTextContent("Is it meant to be like that?");
@@ -174,7 +173,7 @@ describe.each(["dark"] as const)("%s, and other themes by their colours", (schem
       await press(answer);
     }
     cleanup();
-    open({ storage: heardInMono(["source"]) });
+    open({ shelf: heardInMono(["source"]) });
     await press("Go on with the last session");
     await press(/^1 you/);
     await expect.element(heading()).toHaveTextContent("Is it meant to be like that?");

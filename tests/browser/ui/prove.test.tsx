@@ -104,7 +104,7 @@ describe("with a multimeter", () => {
     await press(/^no beep/);
     await expect.poll(() => readings(opened)).toBe(2);
     expect(readingNow(opened)).toEqual(asked);
-    const again = open({ storage: opened.storage });
+    const again = open({ shelf: opened.shelf });
     await press("Go on with the last session");
     await expect.element(button("take the last reading back")).toBeVisible();
     expect(readingNow(again)).toEqual(asked);

@@ -1,32 +1,82 @@
 import { cleanup } from "@testing-library/preact";
 import { afterEach, describe, expect, test } from "vitest";
+import { straightIn } from "#core/rig/rigs.ts";
+import { createMemoryShelf } from "#storage/memory-shelf.ts";
 import { createMemoryStorage } from "#storage/memory-storage.ts";
-import { createStore } from "#storage/store.ts";
-import { button, open, openBench, press } from "../support/open.tsx";
+import { button, heading, open, openBench, press } from "../support/open.tsx";
 
 afterEach(cleanup);
 
 const logKey = "leftwright.log";
 const alertText = () => document.querySelector("[role='alert']")?.textContent;
 
-test("a reload in the middle loses nothing and sounds nothing", async () => {
-  const storage = createMemoryStorage();
-  open({ storage });
+test("a reload in the middle loses nothing, sounds nothing, and goes on where one was", async () => {
+  const { shelf, log } = open();
   await openBench(35);
   await press(/^1 host/);
   await press("Play");
   await press("middle");
-  await expect.poll(() => JSON.parse(storage.getItem(logKey) ?? "[]")).toHaveLength(2);
-  const { player, log } = open({ storage });
+  await expect.poll(() => log().length).toBe(2);
+  expect(log()[1]).toMatchObject({ level: expect.any(Number) });
+  const { player } = open({ shelf });
   expect(log()).toHaveLength(2);
-  expect(player.calls).toEqual([{ asked: "warm" }]);
   await press("Go on with the last session");
+  await expect.element(button("Play")).toBeVisible();
+  await expect.element(heading()).not.toHaveTextContent("Leftwright");
+  expect(player.calls.filter(({ asked }) => asked === "play")).toEqual([]);
+  await press("board");
   await expect.element(button(/^1 host, begun/)).toBeVisible();
   await press("lift the curtain");
   await expect.poll(() => document.body.textContent).toContain("rig number 35");
 });
 
-describe("broken data is dropped with a message", () => {
+test("a second tap on a screen that was answered is no second answer", async () => {
+  const { log } = open();
+  await openBench(35);
+  await press(/^1 host/);
+  await press("Play");
+  const middle = button("middle").element() as HTMLElement;
+  for (let taps = 0; taps < 3; taps += 1) middle.click();
+  await expect.poll(() => log().length).toBe(2);
+  await new Promise((resolve) => setTimeout(resolve, 30));
+  expect(log()).toHaveLength(2);
+});
+
+const drawing = { id: "1", at: 1, entry: "drawing", rig: straightIn };
+const older = (text: string) => createMemoryStorage({ texts: { [logKey]: text } });
+
+describe("what an older program kept", () => {
+  test("is gone on with, once", async () => {
+    const texts = { [logKey]: JSON.stringify([drawing]), "leftwright.bench": "12 1" };
+    const storage = createMemoryStorage({ texts });
+    const { shelf } = open({ storage });
+    await expect.element(button("Go on with the last session")).toBeVisible();
+    await expect.poll(() => document.body.textContent).toContain("the rig without gear");
+    expect(shelf.log()).toEqual([drawing]);
+    expect(storage.getItem(logKey)).toBe(null);
+    open({ storage, shelf });
+    await expect.element(button("Go on with the last session")).toBeVisible();
+    expect(await shelf.cards()).toMatchObject({ value: [{ session: "older 1" }] });
+  });
+
+  test("is mended where an entry is broken, and says so", async () => {
+    const danced = { id: "2", at: 1, entry: "danced" };
+    const storage = older(JSON.stringify([drawing, danced]));
+    const { shelf } = open({ storage });
+    await expect.poll(alertText).toContain("was left out");
+    expect(shelf.log()).toEqual([drawing]);
+    expect(storage.getItem("leftwright.unread")).toContain("danced");
+  });
+
+  test("goes on though the disk is full, and stays where it was", async () => {
+    const storage = older(JSON.stringify([drawing]));
+    const shelf = createMemoryShelf();
+    shelf.refuse("full");
+    open({ storage, shelf });
+    await expect.element(button("Go on with the last session")).toBeVisible();
+    expect(storage.getItem(logKey)).not.toBe(null);
+  });
+
   test.each([
     "{",
     "null",
@@ -34,49 +84,43 @@ describe("broken data is dropped with a message", () => {
     '[{"entry":"drawing"}]',
     '[{"id":"1","at":1,"entry":"danced"}]',
     '[{"id":"1","at":1,"entry":"drawing","rig":{"name":"x","parts":[{"id":1}],"plugged":[],"positions":[]}}]',
-  ])("%s", (text) => {
-    open({ storage: createMemoryStorage({ texts: { [logKey]: text } }) });
-    expect(alertText()).toContain("could not be understood");
+    '[{"id":"1","at":1,"entry":"drawing","rig":{"name":"x","parts":[],"plugged":[],"positions":[{"id":"a","name":"a","wears":"none"}]}}]',
+  ])("is put away with a message: %s", async (text) => {
+    const storage = older(text);
+    open({ storage });
+    await expect.poll(alertText).toContain("could not be understood");
     expect(document.body.textContent).not.toContain("Go on with the last session");
-  });
-
-  test("also where only the rig makes no sense", () => {
-    const rig = {
-      name: "x",
-      parts: [],
-      plugged: [],
-      positions: [{ id: "a", name: "a", wears: "none" }],
-    };
-    const text = JSON.stringify([{ id: "1", at: 1, entry: "drawing", rig }]);
-    open({ storage: createMemoryStorage({ texts: { [logKey]: text } }) });
-    expect(alertText()).toContain("could not be understood");
+    expect(storage.getItem("leftwright.unread")).toBe(text);
   });
 });
 
-test("a full disk says so, and the session goes on in memory", async () => {
-  open({ storage: createMemoryStorage({ full: true }) });
+test("a full disk says so, the session goes on in memory, and all of it is kept once there is room", async () => {
+  const { shelf, log } = open();
+  shelf.refuse("full");
   await press("Straight into the laptop");
-  await expect.poll(alertText).toContain("a reload would lose it");
+  await expect.poll(alertText).toContain("a reload would lose them");
   await press(/^1 you/);
   await press("Play");
   await press("middle");
   await expect.element(button("take the last answer back")).toBeVisible();
+  expect(log()).toEqual([]);
+  shelf.refuse(undefined);
+  await press("Play");
+  await press("middle");
+  await expect.poll(() => log().map(({ id }) => id)).toEqual(["1", "2", "3"]);
+  await expect.poll(alertText).toBe(undefined);
 });
 
-test("where storage is forbidden nothing is thrown", () => {
-  const store = createStore(() => {
-    throw new DOMException("not here", "SecurityError");
-  });
-  expect(store.read()).toEqual({ kept: undefined, dropped: false });
-  expect(store.keep({ log: [] })).toBe(false);
-});
-
-test("a bench number belongs to its own session only", () => {
-  const storage = createMemoryStorage();
-  const store = createStore(() => storage);
-  const entry = { id: "1", entry: "taken back", taken: "0" } as const;
-  expect(store.keep({ log: [{ ...entry, at: 7 }], seed: 12 })).toBe(true);
-  expect(store.read().kept?.seed).toBe(12);
-  storage.setItem(logKey, JSON.stringify([{ ...entry, at: 8 }]));
-  expect(store.read().kept).toEqual({ log: [{ ...entry, at: 8 }] });
+test.each([
+  ["forbidden", "private window"],
+  ["newer", "Reload the page"],
+  ["blocked", "older copy"],
+  ["failed", "could not write"],
+] as const)("where it is %s the page says so and goes on", async (trouble, words) => {
+  const shelf = createMemoryShelf();
+  shelf.refuse(trouble);
+  open({ shelf });
+  await press("Straight into the laptop");
+  await expect.poll(alertText).toContain(words);
+  await expect.element(button(/^1 you/)).toBeVisible();
 });

@@ -31,6 +31,9 @@ export const board = {
   someHealthy: (healthy: number, of: number) => `${healthy} of ${of} healthy`,
   needYou: (positions: number) => `${positions} ${positions === 1 ? "needs" : "need"} you`,
   trunkSound: (sure: string) => `nothing wrong in what they share: ${sure}`,
+  theRig: "the rig",
+  leftOut: (entries: number) =>
+    `${counted(entries, "answer or move speaks", "answers or moves speak")} of what is no longer drawn and no longer counts.`,
   states,
   unsureYet: (words: string) => `not sure yet: ${words}`,
   because,

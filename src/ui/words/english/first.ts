@@ -1,6 +1,7 @@
 import type { Trouble } from "#audio/world.ts";
 import type { Theme } from "#storage/settings.ts";
 import type { Notice } from "#ui/words/notice.ts";
+import { starts } from "./starts.ts";
 
 /** What went wrong with the sound, and what to do. */
 const trouble: Readonly<Record<Trouble, string>> = {
@@ -23,10 +24,24 @@ const trouble: Readonly<Record<Trouble, string>> = {
 const notice: Readonly<Record<Notice, string>> = {
   dropped:
     "What was kept from the last session could not be understood, so it was put away. Begin anew.",
+  mended:
+    "Some of what was kept could not be understood and was left out. All the rest of the session is here.",
   "not loaded":
     "A part of the program did not load. Look at the connection, then reload the page. Nothing is lost.",
+  "not worked out":
+    "This rig could not be worked out, so its last change was taken back. Nothing else is lost.",
   "not kept":
-    "This browser will not keep anything here: a private window, or a full disk. The session goes on, but a reload would lose it.",
+    "This browser will not keep anything here, as in a private window. The session goes on, but a reload would lose it.",
+  full: "The disk is full, so the last answers are not kept. The session goes on, but a reload would lose them. Make room: they are kept with the next answer.",
+  failed:
+    "The browser could not write to the disk, so the last answers are not kept. The session goes on, but a reload would lose them. They are tried again with the next answer.",
+  blocked:
+    "Another tab holds an older copy of this program, so nothing is kept here. Close that tab; it is tried again with the next answer.",
+  newer:
+    "A newer copy of this program has been here, and this one cannot keep anything. Reload the page before you go on.",
+  taken:
+    "Another tab wrote to this session meanwhile. Here is what it wrote; your last press was not entered, so press again.",
+  late: "The disk is slow: the last answer is not kept yet. Wait a moment before you close the page.",
 };
 
 /** The first screen, the frame around every screen, and what the world has to say. */
@@ -34,6 +49,7 @@ export const first = {
   /** Which way it is written. */
   direction: "ltr" as "ltr" | "rtl",
   trouble,
+  starts,
   notice,
   silence: "Silence",
   escape: "Esc",
@@ -61,6 +77,8 @@ export const first = {
     newer: "A newer version is here.",
     take: "Begin anew with it",
   },
+  follows: "Another tab writes this session; this one shows what it writes.",
+  writeHere: "Write here",
   start: {
     /** Names of the rigs that come with the program; all others are as somebody gave them. */
     rigName: (name: string): string => name,
@@ -84,6 +102,7 @@ export const first = {
     sounds: "Test sounds, to play or take away",
     soundOut: "Where the sound goes",
     goOn: "Go on with the last session",
+    sessions: "All sessions",
     noGear: "the rig without gear",
     nothingHeard: "nothing heard yet",
   },

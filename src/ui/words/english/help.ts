@@ -21,6 +21,16 @@ const screens: Readonly<Record<HelpName, HelpText>> = {
     answer:
       "The rig without gear had one fault, drawn by its number. Here it is: where it was, what it did to the lanes, and whether you had named it.",
   },
+  rig: {
+    question: "What hangs on what?",
+    answer:
+      "The rig from its source to every pair of ears, as this program has it. Drag the end of a lead to another socket, press a thing to name, change or copy it; whatever you do can be undone.",
+  },
+  sessions: {
+    question: "Which evening do you want?",
+    answer:
+      "Every session that is kept in this browser, the newest first. Go on with one, begin tomorrow's from it, lay two beside each other, or take one away as a file.",
+  },
   plan: {
     question: "Which lead makes these two work together?",
     answer:

@@ -31,7 +31,7 @@ export const verdict = {
   orMore: (fault: string, more: number) => `${fault}, or ${more} more like it`,
   orWas: (some: readonly { readonly text: string; readonly odds: string }[]) =>
     `Or: ${some.map(({ text, odds }) => `${text} (${odds})`).join("; ")}.`,
-  aside: (part: string) => `${part} stays aside: replace it or mend it. `,
+  aside: (part: string) => `${part} stays aside: replace it or mend it.`,
   putBack: "put it back: does it return?",
   good: (part: string) => `good ${part}`,
   curtain: {

@@ -9,6 +9,11 @@ export const board: Words["board"] = {
   someHealthy: (healthy, of) => `${healthy} von ${of} in Ordnung`,
   needYou: (positions) => (positions === 1 ? "einer braucht Sie" : `${positions} brauchen Sie`),
   trunkSound: (sure) => `nichts falsch an dem, was alle teilen: ${sure}`,
+  theRig: "der Aufbau",
+  leftOut: (entries) =>
+    entries === 1
+      ? "Eine Antwort oder Handlung betrifft, was nicht mehr gezeichnet ist, und zählt nicht mehr."
+      : `${entries} Antworten oder Handlungen betreffen, was nicht mehr gezeichnet ist, und zählen nicht mehr.`,
   states: {
     "not heard": "noch nicht gehört",
     begun: "angefangen",

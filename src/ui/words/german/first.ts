@@ -1,4 +1,5 @@
 import type { FirstWords } from "#ui/words/use-words.ts";
+import { starts } from "./starts.ts";
 
 const trouble: FirstWords["trouble"] = {
   "no output":
@@ -20,10 +21,24 @@ const trouble: FirstWords["trouble"] = {
 const notice: FirstWords["notice"] = {
   dropped:
     "Was von der letzten Sitzung aufgehoben war, war nicht zu verstehen und wurde weggelegt. Bitte neu beginnen.",
+  mended:
+    "Einiges von dem, was aufgehoben war, war nicht zu verstehen und wurde weggelassen. Alles Übrige der Sitzung ist da.",
   "not loaded":
     "Ein Teil des Programms wurde nicht geladen. Die Verbindung prüfen, dann die Seite neu laden. Nichts geht verloren.",
+  "not worked out":
+    "Dieser Aufbau ließ sich nicht durchrechnen; die letzte Änderung wurde zurückgenommen. Sonst ist nichts verloren.",
   "not kept":
-    "Dieser Browser hebt hier nichts auf: ein privates Fenster oder eine volle Platte. Die Sitzung geht weiter, aber ein Neuladen würde sie verlieren.",
+    "Dieser Browser hebt hier nichts auf, wie in einem privaten Fenster. Die Sitzung geht weiter, aber ein Neuladen würde sie verlieren.",
+  full: "Die Platte ist voll, die letzten Antworten sind nicht aufgehoben. Die Sitzung geht weiter, aber ein Neuladen würde sie verlieren. Platz schaffen: Mit der nächsten Antwort werden sie aufgehoben.",
+  failed:
+    "Der Browser konnte nicht auf die Platte schreiben, die letzten Antworten sind nicht aufgehoben. Die Sitzung geht weiter, aber ein Neuladen würde sie verlieren. Mit der nächsten Antwort wird es noch einmal versucht.",
+  blocked:
+    "Ein anderer Tab hält eine ältere Fassung dieses Programms, deshalb wird hier nichts aufgehoben. Den Tab schließen; mit der nächsten Antwort wird es noch einmal versucht.",
+  newer:
+    "Eine neuere Fassung dieses Programms war hier, und diese kann nichts mehr aufheben. Die Seite neu laden, bevor es weitergeht.",
+  taken:
+    "Ein anderer Tab hat inzwischen in diese Sitzung geschrieben. Hier ist, was er geschrieben hat; der letzte Druck gilt nicht, bitte noch einmal.",
+  late: "Die Platte ist langsam: Die letzte Antwort ist noch nicht aufgehoben. Einen Augenblick warten, bevor die Seite zugeht.",
 };
 
 /** Names of the rigs that come with the program. */
@@ -37,6 +52,7 @@ const rigs: Readonly<Record<string, string>> = {
 export const first: FirstWords = {
   direction: "ltr",
   trouble,
+  starts,
   notice,
   silence: "Stille",
   escape: "Esc",
@@ -64,6 +80,8 @@ export const first: FirstWords = {
     newer: "Eine neuere Fassung ist da.",
     take: "Mit ihr neu beginnen",
   },
+  follows: "Ein anderer Tab schreibt diese Sitzung; dieser zeigt, was er schreibt.",
+  writeHere: "Hier schreiben",
   start: {
     rigName: (name) => rigs[name] ?? name.replace(/^Fed from: .*$/, "Aufbau nach Beschreibung"),
     lead: "Findet das Glied, das zwischen Pult und Ohren nicht stimmt: an dem, was die Ohren hören.",
@@ -86,6 +104,7 @@ export const first: FirstWords = {
     sounds: "Prüfsignale, zum Abspielen oder Mitnehmen",
     soundOut: "Wohin der Ton geht",
     goOn: "Weiter mit der letzten Sitzung",
+    sessions: "Alle Sitzungen",
     noGear: "der Aufbau ohne Geräte",
     nothingHeard: "noch nichts gehört",
   },

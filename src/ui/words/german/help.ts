@@ -21,6 +21,16 @@ const screens: Words["help"]["screens"] = {
     answer:
       "Der Aufbau ohne Geräte hatte einen Fehler, gezogen nach seiner Nummer. Hier ist er: wo er war, was er mit den Bahnen tat und ob Sie ihn benannt hatten.",
   },
+  rig: {
+    question: "Was hängt woran?",
+    answer:
+      "Der Aufbau von der Quelle bis zu jedem Paar Ohren, wie das Programm ihn kennt. Das Ende eines Kabels zu einer anderen Buchse ziehen, ein Ding drücken, um es zu benennen, zu ändern oder zu kopieren; alles lässt sich zurücknehmen.",
+  },
+  sessions: {
+    question: "Welcher Abend soll es sein?",
+    answer:
+      "Jede Sitzung, die dieser Browser aufhebt, die neueste zuerst. Mit einer weitermachen, die von morgen daraus beginnen, zwei nebeneinanderlegen oder eine als Datei mitnehmen.",
+  },
   plan: {
     question: "Welches Kabel passt zwischen die beiden?",
     answer:

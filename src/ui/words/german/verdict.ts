@@ -42,7 +42,7 @@ export const verdict: Words["verdict"] = {
       ? `${fault}, oder ein ähnlicher Fehler`
       : `${fault}, oder einer von ${more} ähnlichen`,
   orWas: (some) => `Oder: ${some.map(({ text, odds }) => `${text} (${odds})`).join("; ")}.`,
-  aside: (part) => `${part} bleibt beiseite: ersetzen oder reparieren. `,
+  aside: (part) => `${part} bleibt beiseite: ersetzen oder reparieren.`,
   putBack: "zurückstecken: Kommt der Fehler wieder?",
   good: (part) => `${part}, intakt`,
   curtain,

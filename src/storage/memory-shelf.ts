@@ -1,0 +1,69 @@
+import type { Log } from "#core/session/log.ts";
+import { type Card, placing, type Shelf, type Told, type Trouble } from "./shelf.ts";
+
+interface Lain {
+  card: Card;
+  readonly entries: unknown[];
+  readonly seed: number | undefined;
+}
+
+/** A shelf in memory, for tests: several pages may stand at one. */
+export interface MemoryShelf extends Shelf {
+  /** Lays a session down, as an earlier visit left it. */
+  readonly lay: (session: string, entries: readonly unknown[], seed?: number) => void;
+  /** What lies there of a session; of the one that was in hand last, where none is named. */
+  readonly log: (session?: string) => Log;
+  /** What refuses from now on. */
+  readonly refuse: (trouble: Trouble | undefined) => void;
+}
+
+/** A fake of the browser's database. It holds what it is given, or refuses as told. */
+export function createMemoryShelf(): MemoryShelf {
+  const lain = new Map<string, Lain>();
+  let refused: Trouble | undefined;
+  const told = async <Value>(value: () => Value): Promise<Told<Value>> =>
+    refused === undefined ? { value: value() } : { trouble: refused };
+  const newest = () =>
+    [...lain.values()].sort((a, b) => b.card.opened - a.card.opened)[0]?.card.session ?? "";
+  return {
+    lay: (session, entries, seed) =>
+      void lain.set(session, {
+        card: { session, opened: (lain.size + 1) / 1000 },
+        entries: [...entries],
+        seed,
+      }),
+    log: (session = newest()) => [...(lain.get(session)?.entries ?? [])] as unknown as Log,
+    refuse: (trouble) => {
+      refused = trouble;
+    },
+    cards: () => told(() => [...lain.values()].map(({ card }) => card)),
+    read: (session, place) =>
+      told(() => {
+        const entries = lain.get(session)?.entries ?? [];
+        return { entries: entries.slice(place), next: entries.length };
+      }),
+    seed: (session) => told(() => lain.get(session)?.seed),
+    add: async (adding) => {
+      if (refused !== undefined) return { trouble: refused };
+      const { session, seed, at } = adding;
+      const there = lain.get(session) ?? { card: { session, opened: at }, entries: [], seed };
+      const placed = placing(adding, there.entries.length);
+      if (placed === undefined) return { trouble: "taken" };
+      there.entries.push(...placed.entries);
+      lain.set(session, there);
+      return { value: there.entries.length };
+    },
+    mark: (session, marks) =>
+      told(() => {
+        const there = lain.get(session);
+        if (there !== undefined) there.card = marks(there.card);
+        return undefined;
+      }),
+    clear: (before) =>
+      told(() => {
+        for (const { card } of [...lain.values()])
+          if ((card.deleted ?? before) < before) lain.delete(card.session);
+        return undefined;
+      }),
+  };
+}

@@ -1,0 +1,135 @@
+import { useState } from "preact/hooks";
+import { kindPut, partSet } from "#core/drawing/changing.ts";
+import { isLead } from "#core/drawing/hanging.ts";
+import { catalogue, type PartKind } from "#core/parts/catalogue.ts";
+import type { Choice, Quantity } from "#core/parts/kind.ts";
+import { KindPicture } from "#ui/parts/kind-picture.tsx";
+import { QuantityField } from "#ui/parts/quantity-field.tsx";
+import { Roving } from "#ui/parts/roving.tsx";
+import { useWords } from "#ui/words/use-words.ts";
+import type { AtRig } from "./rig-edit.ts";
+
+interface Props {
+  readonly at: AtRig;
+  readonly part: string;
+}
+
+/** What is seen by looking at a thing, before what only its papers say. */
+const plain: readonly string[] = [
+  "outputs",
+  "sets",
+  "links",
+  "input",
+  "socket",
+  "connector",
+  "size",
+  "plugSize",
+  "nearSize",
+  "farSize",
+  "stemSize",
+  "metres",
+];
+
+/** How a thing is made and set, and in a fold what else could stand in its place. */
+export function RigChange({ at, part }: Props) {
+  const { rig: words } = useWords();
+  const { kind } = at.built.part(part);
+  const all = Object.entries(catalogue[kind].parameters);
+  const field = ([name, parameter]: (typeof all)[number]) => (
+    <Setting key={`${part} ${name}`} at={at} part={part} name={name} parameter={parameter} />
+  );
+  const seen = all.filter(([name]) => plain.includes(name));
+  const rest = all.filter(([name]) => !plain.includes(name));
+  return (
+    <>
+      {seen.map(field)}
+      {rest.length > 0 && (
+        <details>
+          <summary>{words.change}</summary>
+          {rest.map(field)}
+        </details>
+      )}
+      {!isLead(at.built, part) && (
+        <details>
+          <summary>{words.otherKind}</summary>
+          <OtherKinds at={at} part={part} />
+        </details>
+      )}
+    </>
+  );
+}
+
+interface SettingProps extends Props {
+  readonly name: string;
+  readonly parameter: Quantity | Choice;
+}
+
+/** One thing said of a part: a choice is entered as it is pressed, a number by its button or Enter. */
+function Setting({ at, part, name, parameter }: SettingProps) {
+  const { rig: words, language } = useWords();
+  const label = language.patching.parameters[name] ?? name;
+  const settings = at.rig.parts.find(({ id }) => id === part)?.settings;
+  const value = settings?.[name] ?? parameter.typical;
+  const [draft, setDraft] = useState(value);
+  const enter = (next: number | string) =>
+    at.edit((rig) => partSet(rig, part, name, next === parameter.typical ? undefined : next), {
+      part,
+    });
+  if ("choices" in parameter)
+    return (
+      <div class="choice">
+        <h2>{label}</h2>
+        <Roving label={label} kind="words">
+          {parameter.choices.map((choice) => (
+            <button
+              key={choice}
+              type="button"
+              class="word"
+              aria-pressed={choice === value}
+              onClick={() => enter(choice)}
+            >
+              {language.patching.choices[choice] ?? choice}
+            </button>
+          ))}
+        </Roving>
+      </div>
+    );
+  return (
+    <form
+      class="number-set"
+      onSubmit={(event) => {
+        event.preventDefault();
+        enter(draft);
+      }}
+    >
+      <QuantityField label={label} quantity={parameter} value={Number(value)} onChange={setDraft} />
+      <button type="submit" class="say" disabled={draft === value}>
+        {words.set}
+      </button>
+    </form>
+  );
+}
+
+/** The kinds of its family, to stand in its place where their plugs fit. */
+function OtherKinds({ at, part }: Props) {
+  const { rig: words, language } = useWords();
+  const { kind: now, family } = at.built.part(part);
+  const kinds = (Object.keys(catalogue) as PartKind[]).filter(
+    (kind) => catalogue[kind].family === family && kind !== now,
+  );
+  return (
+    <Roving label={words.otherKind} kind="kinds">
+      {kinds.map((kind) => (
+        <button
+          key={kind}
+          type="button"
+          class="kind"
+          onClick={() => at.edit((rig) => kindPut(rig, part, kind), { part })}
+        >
+          <KindPicture kind={kind} />
+          <span>{language.patching.kinds[kind].name}</span>
+        </button>
+      ))}
+    </Roving>
+  );
+}

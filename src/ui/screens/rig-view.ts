@@ -1,0 +1,19 @@
+import type { PlugEnd, Refusal } from "#core/drawing/edited.ts";
+import type { Meant } from "#ui/parts/rig-keys.ts";
+
+/** What of the rig's picture is in hand. */
+export interface RigView {
+  readonly screen: "rig";
+  /** The thing that was pressed, whose few actions are shown. */
+  readonly chosen?: Meant | undefined;
+  readonly doing?: RigDoing | undefined;
+  /** Why the last edit was not made. */
+  readonly refused?: Refusal | undefined;
+  /** What the last press did, where the picture alone does not say it. */
+  readonly did?: "undone" | "redone" | undefined;
+}
+
+/** What is being chosen or written for the thing in hand. */
+export type RigDoing =
+  | { readonly do: "name" | "change" | "put" | "source" | "lead" }
+  | { readonly do: "re-plug" | "between"; readonly end: PlugEnd };

@@ -1,0 +1,100 @@
+import { useEffect, useState } from "preact/hooks";
+import { build, type Rig } from "#core/rig/rig.ts";
+import { type Change, type Compared, compared, type Stood } from "#core/session/compared.ts";
+import { faultText } from "#core/words/fault-text.ts";
+import type { Listed } from "#storage/store.ts";
+import { Tape } from "#ui/parts/tape.tsx";
+import { useWords, type Words } from "#ui/words/use-words.ts";
+import { Heading } from "./frame.tsx";
+import { rigIn } from "./page.ts";
+import { begunAt } from "./use-sessions.ts";
+
+interface Props {
+  readonly now: Listed;
+  readonly then: Listed;
+  readonly nameOf: (one: Listed) => string;
+  readonly dateOf: (one: Listed) => string;
+}
+
+/** What changed from the earlier of two sessions to the later, position by position. */
+export function SessionsCompared({ now, then, nameOf, dateOf }: Props) {
+  const [earlier, later] = begunAt(then.log) <= begunAt(now.log) ? [then, now] : [now, then];
+  const both = useCompared(earlier, later);
+  const words = useWords().sessions;
+  const changed = both?.positions.filter(hasChanged) ?? [];
+  const others = both?.positions.filter((one) => !hasChanged(one)) ?? [];
+  return (
+    <div class="sessions compared">
+      <Heading>{both ? words.changed(changed.length) : words.loading}</Heading>
+      <p class="sub">{words.since(nameOf(earlier), dateOf(earlier))}</p>
+      <ul>
+        {[...changed, ...others].map((one) => (
+          <li key={one.position}>
+            <Tape yellow={hasChanged(one)}>{one.name}</Tape>
+            <Sentences change={one} was={rigIn(earlier.log)} is={rigIn(later.log)} />
+          </li>
+        ))}
+      </ul>
+      {both && both.gone.length > 0 && <p class="dim">{words.gone(both.gone.join(", "))}</p>}
+      {both && both.come.length > 0 && <p class="dim">{words.come(both.come.join(", "))}</p>}
+    </div>
+  );
+}
+
+/** Two rigs take a moment to be worked out: the screen stands before. */
+function useCompared({ log: then }: Listed, { log: now }: Listed): Compared | undefined {
+  const [both, setBoth] = useState<Compared>();
+  useEffect(() => {
+    const soon = setTimeout(() => setBoth(compared(then, now)));
+    return () => clearTimeout(soon);
+  }, [then, now]);
+  return both;
+}
+
+const hasChanged = ({ was, is, levels }: Change): boolean =>
+  levels.some(({ change }) => change !== "played") ||
+  (was !== undefined &&
+    is !== undefined &&
+    was.state !== "not heard" &&
+    is.state !== "not heard" &&
+    (was.state !== is.state || was.fault?.id !== is.fault?.id));
+
+interface SentencesProps {
+  readonly change: Change;
+  readonly was: Rig | undefined;
+  readonly is: Rig | undefined;
+}
+
+function Sentences({ change, was, is }: SentencesProps) {
+  const { language, sessions: words } = useWords();
+  const stood = (rig: Rig | undefined, one: Stood) => stoodText({ language, words }, rig, one);
+  const both = change.was && change.is;
+  const lines = [
+    ...change.levels.map(words.change),
+    ...(both && hasChanged({ ...change, levels: [] })
+      ? [words.was(stood(was, both && change.was), stood(is, both))]
+      : []),
+    ...(hasChanged(change) || change.gaps.some((gap) => gap !== "no levels in both")
+      ? []
+      : [words.asBefore]),
+  ];
+  return (
+    <>
+      {lines.map((line) => (
+        <p key={line}>{line}</p>
+      ))}
+      {change.gaps.length > 0 && (
+        <p class="dim">{change.gaps.map((gap) => words.gaps[gap]).join("; ")}</p>
+      )}
+    </>
+  );
+}
+
+function stoodText(
+  { language, words }: { readonly language: Words["language"]; readonly words: Words["sessions"] },
+  rig: Rig | undefined,
+  { state, fault }: Stood,
+): string {
+  if (fault === undefined || rig === undefined) return words.stood[state];
+  return faultText(language, build(rig), fault);
+}

@@ -1,0 +1,110 @@
+import type { LevelChange } from "#core/session/compared.ts";
+import type { Words } from "#ui/words/use-words.ts";
+
+type Sessions = Words["sessions"];
+
+const ears = { left: "links", right: "rechts" };
+
+const refused: Sessions["refused"] = {
+  empty: "Die Datei ist leer.",
+  "not JSON": "Das ist keine Sitzung: Die Datei ist nicht in JSON geschrieben.",
+  "no session": "Das ist keine Sitzung: Nichts in der Datei sagt, dass sie eine ist.",
+  "another format": "Das ist eine Datei anderer Art, keine Sitzung.",
+  "a newer version":
+    "Eine neuere Fassung dieses Programms hat die Datei geschrieben. Die Seite neu laden, dann die Datei hereinholen.",
+  "no log": "Die Sitzung in dieser Datei hat keine Einträge.",
+  "no rig": "In dieser Datei steht kein Aufbau, der zu verstehen wäre.",
+  "too large": "Die Datei ist größer als jede Sitzung: mehr als 20 MB.",
+  unreadable: "Der Browser konnte die Datei nicht lesen. Bitte noch einmal wählen.",
+};
+
+const lost: Readonly<Record<Parameters<Sessions["lost"]>[0]["why"], string>> = {
+  "not understood": "nicht zu verstehen",
+  "an id that is taken": "seine Nummer gehört einem anderen",
+  "takes back what is not there": "nimmt zurück, was nicht da ist",
+  "names what is not there": "nennt, was der Aufbau nicht hat",
+};
+
+const number = (value: number): string => String(Math.abs(value)).replace(".", ",");
+
+const change = (one: LevelChange): string => {
+  const size = `${number(one.by)} dB`;
+  const word = one.by < 0 ? "verloren" : "gewonnen";
+  switch (one.change) {
+    case "ear":
+      return `hat ${ears[one.ear]} ${size} ${word}`;
+    case "balance":
+      return `hat ${ears[one.ear]} ${size} gegen die andere Seite ${word}`;
+    case "played":
+      return `wurde ${size} ${one.by < 0 ? "leiser" : "lauter"} gespielt`;
+  }
+};
+
+export const sessions: Sessions = {
+  kept: (count) => {
+    if (count === 0) return "Noch ist nichts aufgehoben";
+    return count === 1 ? "Eine Sitzung" : `${count} Sitzungen`;
+  },
+  hint: "Eine drücken, um mit ihr weiterzumachen.",
+  none: "Was ab jetzt geprüft wird, bleibt in diesem Browser, nur auf diesem Gerät.",
+  loading: "Einen Augenblick…",
+  bench: "Ein Aufbau ohne Geräte",
+  noted: (healthy, wrong, of) =>
+    [
+      healthy > 0 ? `${healthy} von ${of} in Ordnung` : "",
+      wrong > 0 ? `${wrong} falsch` : "",
+      healthy + wrong === 0 ? "noch nichts entschieden" : "",
+    ]
+      .filter(Boolean)
+      .join(", "),
+  notHeard: "noch nichts gehört",
+  here: "in Arbeit",
+  by: (who) => `von ${who}`,
+  more: (name) => `Was sonst mit ${name} zu tun ist`,
+  moreShort: "mehr",
+  rename: "Umbenennen",
+  name: "Name der Sitzung",
+  tomorrow: "Mit diesem Aufbau neu beginnen",
+  compare: "Mit einer anderen vergleichen",
+  save: "Als Datei sichern",
+  saveBench: "Als Datei sichern, mit der Nummer des Versteckten",
+  remove: "Löschen",
+  removed: (name) => `${name} ist gelöscht. Einen Tag lang ist sie zurückzuholen.`,
+  restore: "Zurückholen",
+  bringIn: "Eine aus einer Datei hereinholen",
+  dropHere: "oder hier ablegen",
+  refused,
+  broughtIn: (name) => `${name} ist hereingeholt.`,
+  hereAlready: (name) => `${name} ist schon da.`,
+  cutOff: "Das Ende der Datei fehlt; was davor steht, ist da.",
+  leftOut: (count) =>
+    count === 1 ? "Ein Eintrag wurde weggelassen:" : `${count} Einträge wurden weggelassen:`,
+  lost: ({ place, entry, why }) =>
+    `Nummer ${place}${entry === undefined ? "" : ` (${entry})`}: ${lost[why]}`,
+  withWhich: (name) => `${name} mit welcher vergleichen?`,
+  since: (name, date) => `Seit ${name}, ${date}`,
+  changed: (count) => {
+    if (count === 0) return "Nichts hat sich geändert";
+    return count === 1 ? "Ein Platz hat sich geändert" : `${count} Plätze haben sich geändert`;
+  },
+  change,
+  asBefore: "wie zuvor",
+  was: (was, is) => `war ${was}, jetzt: ${is}`,
+  stood: {
+    "not heard": "nicht gehört",
+    begun: "nicht fertig",
+    healthy: "in Ordnung",
+    wrong: "falsch",
+    unsure: "unsicher",
+    absent: "niemand da",
+  },
+  gaps: {
+    "only then": "ist nicht mehr in diesem Aufbau",
+    "only now": "war nicht in jenem Aufbau",
+    "not heard then": "wurde damals nicht gehört",
+    "not heard now": "ist noch nicht gehört",
+    "no levels in both": "Pegel sind nicht zu vergleichen: Sie wurden nicht beide Male genommen",
+  },
+  gone: (parts) => `Nicht mehr da: ${parts}.`,
+  come: (parts) => `Neu: ${parts}.`,
+};

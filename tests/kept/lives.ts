@@ -1,0 +1,111 @@
+import type { Page } from "playwright";
+import { seeded } from "#core/units/random.ts";
+import { onTheDisk } from "./disk.ts";
+import { KilledBrowser, kill } from "./killed-browser.ts";
+import { offered, pressNext } from "./presses.ts";
+import { type Known, nothingKnown, type Press, seen } from "./what-is-left.ts";
+
+/** What became of a number of kills. */
+export interface Counts {
+  kills: number;
+  /** Of the whole browser. */
+  whole: number;
+  /** Right after the screen showed that a press was taken; the others at a moment by chance after the press. */
+  acknowledged: number;
+  /** Presses that were on the disk though the screen had not shown them yet. */
+  early: number;
+  /** Everything that was not as it must be. */
+  readonly wrong: string[];
+}
+
+/** Longer sessions are begun anew. */
+const longest = 9;
+/** A kill by chance comes within so many milliseconds of the press; most presses take less. */
+const within = 50;
+const wholeBrowser = 0.1;
+
+/** One life of the page after the other in one profile: presses, is killed, begins again, and sees what is left; so many times. */
+export async function lives(url: string, seed: number, kills: number): Promise<Counts> {
+  const draw = seeded(seed);
+  const browser = await KilledBrowser.start();
+  const counts: Counts = { kills: 0, whole: 0, acknowledged: 0, early: 0, wrong: [] };
+  let known: Known = nothingKnown;
+  let press: Press | undefined;
+  try {
+    for (;;) {
+      const page = await browser.page();
+      await page.goto(url);
+      const left = seen(known, press, await onTheDisk(page));
+      counts.wrong.push(...left.wrong);
+      counts.early += left.early;
+      known = left.known;
+      if (counts.kills === kills) return counts;
+      press = await oneLife({ browser, page, known, draw, counts });
+    }
+  } finally {
+    await browser.close();
+  }
+}
+
+interface Life {
+  readonly browser: KilledBrowser;
+  readonly page: Page;
+  readonly known: Known;
+  readonly draw: () => number;
+  readonly counts: Counts;
+}
+
+/** From the first screen to one press that makes an entry, and the kill. */
+async function oneLife(life: Life): Promise<Press> {
+  const { page, known, draw } = life;
+  const anew = known.entries === 0 || known.entries >= longest;
+  const how = () => ({ anew, chance: draw() });
+  const processes = await life.browser.pages();
+  for (const late = Date.now() + 20_000; Date.now() < late; ) {
+    const one = how();
+    const entry = await offered(page, one);
+    if (entry === undefined) await new Promise((resolve) => setTimeout(resolve, 15));
+    else if (entry) return { anew, acknowledged: await pressedAndKilled(life, one, processes) };
+    else await pressNext(page, one);
+  }
+  throw new Error(`nothing to press: ${await page.locator("main").textContent()}`);
+}
+
+/** When a kill comes: at a moment by chance after the press, or once the screen has shown that it was taken; and what it ends. */
+interface Kill {
+  readonly whole: boolean;
+  /** Milliseconds; undefined once it was shown. */
+  readonly after: number | undefined;
+}
+
+const killBy = (draw: () => number): Kill => ({
+  whole: draw() < wholeBrowser,
+  after: draw() < 0.5 ? undefined : draw() * within,
+});
+
+/** Says whether the screen had shown that the press was taken, when the kill came. */
+async function pressedAndKilled(
+  { browser, page, draw, counts }: Life,
+  how: Parameters<typeof pressNext>[1],
+  processes: readonly number[],
+): Promise<boolean> {
+  const { whole, after } = killBy(draw);
+  let shown = false;
+  const pressing = pressNext(page, how).then(
+    (pressed) => {
+      shown = pressed?.acknowledged === true;
+    },
+    () => undefined, // the page was killed meanwhile
+  );
+  if (after === undefined) await pressing;
+  else await Promise.race([new Promise((resolve) => setTimeout(resolve, after)), pressing]);
+  const acknowledged = shown;
+  if (whole) await browser.killAll();
+  else for (const id of processes) kill(id);
+  counts.kills += 1;
+  if (whole) counts.whole += 1;
+  if (acknowledged) counts.acknowledged += 1;
+  else if (after === undefined) counts.wrong.push("a press was never taken");
+  if (!whole) await page.close();
+  return acknowledged;
+}
