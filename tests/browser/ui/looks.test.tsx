@@ -48,7 +48,7 @@ test("the language is chosen there too, by its own name, and said to screen read
   await press(look);
   await press("Deutsch");
   await expect.element(button("Stille")).toBeVisible();
-  expect(root.lang).toBe("de");
+  await expect.poll(() => root.lang).toBe("de");
 });
 
 test("the strip is opened, used and closed by keys alone, and goes with its screen", async () => {
