@@ -106,12 +106,10 @@ async function begin(page: Page, { url, rig, position }: Walk): Promise<void> {
   await pressOn(page.getByRole("button", { name: new RegExp(`^${position}`) }));
 }
 
+const needed = ".verdict, .healthy, .proved, .look, .ask, .do";
 /** Waits until the screen asks for something. */
 const settled = (page: Page): Promise<void> =>
-  page
-    .locator(".verdict, .healthy, .proved, .look, .ask, .do")
-    .first()
-    .waitFor({ timeout: 15_000 });
+  page.locator(needed).first().waitFor({ timeout: 15_000 });
 
 async function lastScreen(page: Page): Promise<{ heading: string; text: string }> {
   return {

@@ -1,14 +1,14 @@
-/** Names that the program gave to the parts of its own rigs; whatever somebody typed stays as it is. */
+/** Names that the program gave to the parts of its own rigs, long ones with where they may be broken; whatever somebody typed stays as it is. */
 const given: Readonly<Record<string, string>> = {
   adapter: "Adapter",
-  amplifier: "Kopfhörerverstärker",
-  "belt pack": "Taschenempfänger",
+  amplifier: "Kopfhörer\u00ADverstärker",
+  "belt pack": "Taschen\u00ADempfänger",
   bay: "Steckfeld",
   box: "Stagebox",
   console: "Konsole",
   "feed lead": "Zuleitung",
   headphones: "Kopfhörer",
-  headset: "Hörsprechgarnitur",
+  headset: "Hörsprech\u00ADgarnitur",
   "in-ears": "In-Ears",
   "insert lead": "Y-Kabel",
   laptop: "Laptop",
@@ -16,7 +16,7 @@ const given: Readonly<Record<string, string>> = {
   "left lead": "linkes Kabel",
   "link sender": "Streckensender",
   mixer: "Mischpult",
-  pack: "Taschenempfänger",
+  pack: "Taschen\u00ADempfänger",
   phone: "Telefon",
   "personal mixer": "Monitorpult",
   "right lead": "rechtes Kabel",

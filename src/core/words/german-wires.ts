@@ -5,8 +5,7 @@ import type { FaultWords } from "./language.ts";
 const hidden = "nicht zu sehen";
 /** For what only another part mends. */
 export const replace = "@ ersetzen; reparieren erst an der Werkbank, nicht beim Soundcheck";
-const twist =
-  "@ gegen eine geprüfte Leitung tauschen; vielleicht sind nur die Kontakte zu reinigen";
+const twist = "@ gegen etwas Geprüftes tauschen; vielleicht sind nur die Kontakte zu reinigen";
 const wrongOrder = (how: string): FaultWords =>
   words(
     `in @ ${how}`,

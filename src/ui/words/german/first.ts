@@ -43,7 +43,7 @@ const notice: FirstWords["notice"] = {
 
 /** Names of the rigs that come with the program. */
 const rigs: Readonly<Record<string, string>> = {
-  "Tallow Hall story evening": "Erzählabend in Tallow Hall",
+  "Tallow Hall story evening": "Erzähl\u00ADabend in Tallow Hall",
   "Tallow Hall, from the main pair": "Tallow Hall, aus der Summe gespeist",
   "Straight into the laptop": "Direkt in den Laptop",
   "Rig not known": "Aufbau nicht bekannt",
