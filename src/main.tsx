@@ -1,6 +1,7 @@
 import { render } from "preact";
 import { createOutputs } from "#audio/outputs.ts";
 import { createPlayer } from "#audio/web-player.ts";
+import { createCopy } from "#offline/copy.ts";
 import { createDatabase } from "#storage/database.ts";
 import { createSettings } from "#storage/settings.ts";
 import { createStore } from "#storage/store.ts";
@@ -39,6 +40,7 @@ render(
     store={store}
     settings={createSettings(() => localStorage, navigator.languages)}
     outputs={createOutputs()}
+    copy={createCopy(import.meta.env.PROD ? "service-worker.js" : undefined)}
     packing={packing}
     instruments={instruments}
     decode={(file, rate) => import("#audio/decode.ts").then((audio) => audio.decode(file, rate))}

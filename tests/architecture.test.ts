@@ -76,6 +76,7 @@ const layers: Record<string, readonly string[]> = {
   ],
   worker: ["core", "pack", "recording"],
   storage: ["core/session", "idb"],
+  offline: [],
   "ui/words": ["core", "recording", "preact", "type audio", "type storage"],
   "ui/parts": ["core", "ui/words", "preact"],
   "ui/screens": [
@@ -86,10 +87,11 @@ const layers: Record<string, readonly string[]> = {
     "preact",
     "type audio",
     "type storage",
+    "type offline",
     "type worker",
   ],
-  "main.tsx": ["core", "audio", "worker", "storage", "ui", "preact"],
-  cli: ["core", "pack", "recording", "node", "zod"],
+  "main.tsx": ["core", "audio", "worker", "storage", "offline", "ui", "preact"],
+  cli: ["core", "pack", "recording", "node", "vite", "zod"],
 };
 
 const order = Object.keys(layers);

@@ -1,6 +1,6 @@
 /** How the page looks: by the system's own choice, or one that was chosen. */
 const themes = ["as the system", "dark", "light", "red lamp"] as const;
-type Theme = (typeof themes)[number];
+export type Theme = (typeof themes)[number];
 
 /** The languages there are, by their tags (BCP 47). */
 const tongues = ["en", "de"] as const;

@@ -5,10 +5,7 @@ import { pushToTheMiddle } from "./push.ts";
 import { listen, normalOf, press, pressOn } from "./tap.ts";
 import { touch } from "./touch.ts";
 
-/**
- * A person at the built page: it hears what leaves the browser, decides from the samples, reads the screen by role and name, and
- * presses. It knows no more than somebody who was handed the program.
- */
+/** A person at the built page, who hears what leaves the browser, decides from the samples, and reads the screen by role and name. */
 export interface Walked {
   /** How many answers it gave. */
   readonly checks: number;
@@ -70,7 +67,6 @@ export async function goOn(page: Page, person: Walk): Promise<Walked> {
 }
 
 type Did = Readonly<Record<"answer" | "move" | "press", number>>;
-
 const counts = ({ answer, move }: Did) => ({ checks: answer, moves: move });
 
 async function ended(page: Page, person: Walk, did: Did): Promise<Walked> {

@@ -21,9 +21,19 @@ export interface BoardShape {
   readonly top: number;
 }
 
-/** Across a wide screen the trunk comes from the left and fans out; on a narrow one it comes down and peels off. */
-export const boardShape = (wide: boolean, links: number, positions: number): BoardShape =>
-  wide ? across(links, positions) : down(links, positions);
+/**
+ * Across a wide screen the trunk comes from the left and fans out; on a narrow one it comes down and peels off. Where letters are larger
+ * by some scale the rows are higher.
+ */
+export const boardShape = (
+  wide: boolean,
+  links: number,
+  positions: number,
+  letters = 1,
+): BoardShape =>
+  wide
+    ? across(links, positions, { ...onScreen, row: onScreen.row * letters })
+    : down(links, positions, letters);
 
 /** On paper all of it is so wide as a page between its margins, and a row lower the more there are: 64 still fit on one. */
 export function paperShape(links: number, positions: number): BoardShape {
@@ -94,8 +104,10 @@ function across(links: number, positions: number, measures = onScreen): BoardSha
   };
 }
 
-function down(links: number, positions: number): BoardShape {
-  const [row, slot, gap, width, bend] = [96, 46, 5, 176, 26];
+function down(links: number, positions: number, letters: number): BoardShape {
+  const [row, slot, gap, bend] = [112 * letters, 46, 5, 26];
+  // As wide as its lanes need, since the names stand beside it.
+  const width = Math.max(104, 24 + (positions - 1) * spreadDown + bend + 24);
   const length = links * slot;
   const top = length + 30;
   const first = width - 24 - (positions - 1) * spreadDown;

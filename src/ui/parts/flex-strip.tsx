@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useRef } from "preact/hooks";
 import { drawFlex, type FlexDrawing } from "./flex-drawing.ts";
+import { onLook } from "./on-look.ts";
 
 interface Props {
   /** What to draw now; asked again and again where `every` says so. */
@@ -23,14 +24,13 @@ export function FlexStrip({ drawing, every, label }: Props) {
     if (every === undefined) draw();
   });
   useEffect(() => {
-    const scheme = matchMedia("(prefers-color-scheme: dark)");
+    const forget = onLook(draw);
     addEventListener("resize", draw);
-    scheme.addEventListener("change", draw);
     const timer = every === undefined ? undefined : setInterval(draw, every);
     return () => {
       clearInterval(timer);
       removeEventListener("resize", draw);
-      scheme.removeEventListener("change", draw);
+      forget();
     };
   }, [every, draw]);
   return (

@@ -8,6 +8,8 @@ interface Sitting {
   readonly name: string;
   /** Where they point, one place for each sound in the order they came. */
   readonly points: readonly string[];
+  /** The same in words, for whoever does not see the drawing; left out where it goes without saying. */
+  readonly pointed?: string | undefined;
   readonly differs: boolean;
 }
 
@@ -48,6 +50,7 @@ export function Table({ label, elsewhere, seats, onTap }: Props) {
                 ))}
               </span>
               <Tape yellow={one.differs}>{one.name}</Tape>
+              {one.pointed && <span class="hidden">, {one.pointed}</span>}
               <small>{one.differs ? elsewhere : ""}</small>
             </button>
           ))}

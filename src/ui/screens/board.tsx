@@ -8,7 +8,7 @@ import { boardShape } from "#ui/parts/board-shape.ts";
 import { effectBriefly } from "#ui/parts/fault-effect.ts";
 import { Tick } from "#ui/parts/marks.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
-import { useWide } from "#ui/parts/use-wide.ts";
+import { letterScale, useWide } from "#ui/parts/use-wide.ts";
 import { useFirstWords, useWords, type Words } from "#ui/words/use-words.ts";
 import { CameFrom } from "./came-from.tsx";
 import { Cautions } from "./cautions.tsx";
@@ -162,7 +162,7 @@ function Rigging({ rig, derived, seats, open }: RiggingProps) {
   const wide = useWide(76);
   const built = derived?.model.rig ?? build(rig);
   const trunk = trunkOf(built);
-  const shape = boardShape(wide, trunk.length, seats.length);
+  const shape = boardShape(wide, trunk.length, seats.length, letterScale());
   const trouble = derived && trunkTrouble(derived, seats);
   return (
     <>
@@ -182,7 +182,7 @@ function Rigging({ rig, derived, seats, open }: RiggingProps) {
             ...(wrong && !wrong.onTrunk ? { effect: wrong.effect } : {}),
           }))}
         />
-        <ol style={{ paddingTop: `${shape.top}px` }}>
+        <ol style={{ paddingTop: `${shape.top}px`, "--lanes": `${shape.width}px` }}>
           {seats.map((seat) => (
             <li key={seat.id} style={{ height: `${shape.row}px` }}>
               <SeatButton seat={seat} open={open} />

@@ -5,6 +5,8 @@ import { useArrival } from "#ui/parts/use-arrival.ts";
 import { useFirstWords, type Words } from "#ui/words/use-words.ts";
 import { unsaid } from "./complaint-told.ts";
 import { Help, HelpButton, useAsked } from "./help.tsx";
+import { LookChoice } from "./look-choice.tsx";
+import { Newer } from "./own-copy.tsx";
 import type { View } from "./page.ts";
 import { saidBefore } from "./prove-said.ts";
 import type { Held } from "./use-page.ts";
@@ -35,6 +37,7 @@ export function Frame({ held, behind, children }: Props) {
           </button>
         )}
         <HelpButton open={asked} onPress={() => setAsked(!asked)} />
+        <LookChoice key={page.view.screen} held={held} />
         <button type="button" class="silence" aria-keyshortcuts="Escape" onClick={held.silence}>
           {words.silence}{" "}
           <span class="key" aria-hidden="true">
@@ -46,6 +49,7 @@ export function Frame({ held, behind, children }: Props) {
       <main>
         <Message held={{ page, world, show }} />
         <Follows held={held} />
+        <Newer held={held} />
         {children}
       </main>
     </div>

@@ -1,4 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
+import { answerText } from "#core/words/answer-text.ts";
 import { BurstCue } from "#ui/parts/burst-cue.tsx";
 import { Table } from "#ui/parts/table.tsx";
 import { useWords, type Words } from "#ui/words/use-words.ts";
@@ -59,7 +60,11 @@ export function HandsUp({ held, ready }: Props) {
       <Table
         label={handsUp.tap}
         elsewhere={handsUp.elsewhere}
-        seats={sittingAt(held, ready, seats, pass)}
+        seats={sittingAt(held, ready, seats, pass).map((one) => ({
+          ...one,
+          pointed:
+            ready.bench && one.points.map((place) => answerText(words.language, place)).join(", "),
+        }))}
         onTap={(id) => setPass(tapped(pass, id))}
       />
       <div class="foot">

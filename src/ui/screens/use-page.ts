@@ -7,6 +7,7 @@ import type { OwnSound } from "#core/hearing/own-sound.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import { builtInRigs, straightIn } from "#core/rig/rigs.ts";
 import type { Hertz } from "#core/units/units.ts";
+import type { Copy } from "#offline/copy.ts";
 import type { SettingsStore } from "#storage/settings.ts";
 import type { Store } from "#storage/store.ts";
 import type { Packing } from "#worker/packing.ts";
@@ -23,6 +24,7 @@ export interface Edges {
   readonly store: Store;
   readonly settings: SettingsStore;
   readonly outputs: Outputs;
+  readonly copy: Copy;
   readonly packing: Packing;
   /** All that measures, fetched when it is wanted. */
   readonly instruments: () => Promise<Instruments>;

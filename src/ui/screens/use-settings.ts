@@ -1,14 +1,31 @@
 import { useEffect } from "preact/hooks";
-import type { Settings, SettingsStore } from "#storage/settings.ts";
+import type { Settings, SettingsStore, Theme } from "#storage/settings.ts";
 import { firstWords } from "#ui/words/first-words.ts";
 
 /** Keeps what was chosen for the page, and has the document show it: its language with the way it is written, and the theme by name. */
 export function useSettings(settings: Settings, store: SettingsStore): void {
+  const { theme, tongue } = settings;
+  useEffect(() => store.keep(settings), [settings, store]);
   useEffect(() => {
     const { documentElement } = document;
-    documentElement.lang = settings.tongue;
-    documentElement.dir = firstWords[settings.tongue].direction;
-    documentElement.dataset.theme = settings.theme;
-    store.keep(settings);
-  }, [settings, store]);
+    documentElement.lang = tongue;
+    documentElement.dir = firstWords[tongue].direction;
+  }, [tongue]);
+  useEffect(() => {
+    const light = matchMedia("(prefers-color-scheme: light)");
+    const show = () => showTheme(theme === "as the system" ? bySystem(light) : theme);
+    show();
+    light.addEventListener("change", show);
+    return () => light.removeEventListener("change", show);
+  }, [theme]);
+}
+
+const bySystem = ({ matches }: MediaQueryList): Theme => (matches ? "light" : "dark");
+
+/** The same as the short script in index.html does before anything is drawn; and the browser's own bar takes the colour of the ground. */
+function showTheme(theme: Theme): void {
+  const { documentElement: root } = document;
+  root.dataset.theme = theme;
+  const ground = getComputedStyle(root).getPropertyValue("--ground");
+  document.querySelector("meta[name='theme-color']")?.setAttribute("content", ground);
 }

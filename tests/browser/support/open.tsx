@@ -5,6 +5,7 @@ import { createFakeMeasurer } from "#audio/fake-measurer.ts";
 import { createFakePlayer } from "#audio/fake-player.ts";
 import { createFakeRecorder } from "#audio/fake-recorder.ts";
 import { createOutputs } from "#audio/outputs.ts";
+import { createFakeCopy } from "#offline/fake-copy.ts";
 import { createFakeTurns } from "#storage/fake-turns.ts";
 import { createMemoryShelf } from "#storage/memory-shelf.ts";
 import { createMemoryStorage } from "#storage/memory-storage.ts";
@@ -34,6 +35,7 @@ export function open({
 } = {}) {
   cleanup();
   const player = createFakePlayer();
+  const copy = createFakeCopy();
   const recorder = createFakeRecorder();
   const measurer = createFakeMeasurer();
   const fakes = { recorder, measurer, judging, reading: measuring };
@@ -46,6 +48,7 @@ export function open({
       store={createStore({ shelf, turns, older: () => storage, now, name })}
       settings={createSettings(() => storage, tongues)}
       outputs={outputs}
+      copy={copy}
       packing={packing}
       instruments={async () => instruments ?? fakes}
       now={now}
@@ -53,7 +56,7 @@ export function open({
       chance={() => seeds[drawn++ % seeds.length] ?? 0}
     />,
   );
-  return { player, recorder, measurer, shelf, storage, log: () => shelf.log() };
+  return { player, copy, recorder, measurer, shelf, storage, log: () => shelf.log() };
 }
 
 export const button = (name: string | RegExp) =>

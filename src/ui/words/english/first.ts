@@ -1,4 +1,5 @@
 import type { Trouble } from "#audio/world.ts";
+import type { Theme } from "#storage/settings.ts";
 import type { Notice } from "#ui/words/notice.ts";
 import { starts } from "./starts.ts";
 
@@ -56,6 +57,26 @@ export const first = {
   board: "board",
   whatIsThis: "what is this?",
   soundOut: "Sound out",
+  look: {
+    title: "Look and language",
+    themes: "The page looks",
+    theme: {
+      "as the system": "as the system",
+      dark: "dark",
+      light: "light, for daylight",
+      "red lamp": "red, for a dark stage",
+    } satisfies Record<Theme, string>,
+    language: "It speaks",
+  },
+  own: {
+    kept: "All of it is on this device: it opens without a network too.",
+    notKept: "It is not on this device yet: without a network it would not open.",
+    install: "Install it on this device",
+    byHand:
+      "To have it among your programs, look for “Install” or “Add to Home Screen” in the browser’s menu.",
+    newer: "A newer version is here.",
+    take: "Begin anew with it",
+  },
   follows: "Another tab writes this session; this one shows what it writes.",
   writeHere: "Write here",
   start: {

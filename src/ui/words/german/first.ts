@@ -60,6 +60,26 @@ export const first: FirstWords = {
   board: "Übersicht",
   whatIsThis: "was ist das?",
   soundOut: "Tonausgang",
+  look: {
+    title: "Aussehen und Sprache",
+    themes: "Die Seite ist",
+    theme: {
+      "as the system": "wie das System",
+      dark: "dunkel",
+      light: "hell, bei Tageslicht",
+      "red lamp": "rot, auf dunkler Bühne",
+    },
+    language: "Sie spricht",
+  },
+  own: {
+    kept: "Alles liegt auf diesem Gerät: Es öffnet sich auch ohne Netz.",
+    notKept: "Es liegt noch nicht auf diesem Gerät: Ohne Netz ginge es nicht auf.",
+    install: "Auf diesem Gerät einrichten",
+    byHand:
+      "Um es unter den eigenen Programmen zu haben: im Menü des Browsers „Installieren“ oder „Zum Startbildschirm“ suchen.",
+    newer: "Eine neuere Fassung ist da.",
+    take: "Mit ihr neu beginnen",
+  },
   follows: "Ein anderer Tab schreibt diese Sitzung; dieser zeigt, was er schreibt.",
   writeHere: "Hier schreiben",
   start: {

@@ -1,0 +1,36 @@
+import { mkdtemp } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { build } from "vite";
+
+/** The title of the version that is newer. */
+export const newer = "the newer one";
+
+/** Another version of the page, built for real into a folder of its own: with a title of its own, and other names of its files. */
+export async function newerBuild(): Promise<string> {
+  const outDir = await mkdtemp(join(tmpdir(), "newer-"));
+  const { VITEST } = process.env;
+  // The configuration builds the page only where nothing is tested.
+  delete process.env.VITEST;
+  try {
+    await build({
+      configFile: "vite.config.ts",
+      logLevel: "error",
+      build: { outDir },
+      plugins: [
+        {
+          name: "newer",
+          transformIndexHtml: (html) =>
+            html.replace(/<title>.*<\/title>/, `<title>${newer}</title>`),
+          transform: (code, id) =>
+            /\/ui\/screens\/(frame|inside|measuring-screens)\.tsx$/.test(id)
+              ? `${code}\nglobalThis.newer = true;`
+              : undefined,
+        },
+      ],
+    });
+  } finally {
+    process.env.VITEST = VITEST;
+  }
+  return outDir;
+}
