@@ -167,7 +167,7 @@ test.each([
   await tab.viewport(width, height);
   await openSessions(evenings(), ["de"]);
   await expect.element(heading()).toHaveTextContent("3 Sitzungen");
-  await tab.getByLabelText("Was sonst mit First evening zu tun ist").click();
+  await tab.getByLabelText("Mehr zu First evening").click();
   const { violations } = await axe.run(document.body);
   expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
 });
