@@ -56,7 +56,7 @@ test("in flight mode, after one visit: a seat heard to its end, and round the pa
   await page.goto(server.url);
   await kept(page);
   await inFlight(once);
-  const person = { url: server.url, rig: "Straight into the laptop", position: "1 you" };
+  const person = { url: server.url, rig: "One person", position: "1 you" };
   const walked = await walk(page, person);
   expect(walked.end, walked.text).toBe("healthy");
   await round(page, server.url);

@@ -81,7 +81,7 @@ test("what is not whole is never used: at the first visit, nor of a newer versio
   await one.page.reload();
   expect(await one.page.title()).toBe("Leftwright");
   expect(await offered(one.page).count()).toBe(0);
-  await press(one.page, "Straight into the laptop");
+  await press(one.page, "One person");
   await one.page.getByRole("button", { name: /^1 you/ }).waitFor();
   await one.close();
 });

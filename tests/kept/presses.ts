@@ -39,10 +39,7 @@ function pressing({
     [".page.playing", () => [undefined, false]],
     [
       "main > .start",
-      () =>
-        anew
-          ? [named("Straight into the laptop"), true]
-          : [named("Go on with the last session"), false],
+      () => (anew ? [named("One person"), true] : [named("Go on with the last session"), false]),
     ],
     ["main button.seat", () => [all("main button.seat")[0], false]],
     ["main button.play:not(.again)", () => [all("main button.play")[0], false]],

@@ -38,8 +38,7 @@ async function answer(page: Page): Promise<void> {
   }
 }
 
-const begin = (page: Page) =>
-  page.getByRole("button", { name: "Straight into the laptop" }).click();
+const begin = (page: Page) => page.getByRole("button", { name: "One person" }).click();
 const goOn = (page: Page) =>
   page.getByRole("button", { name: "Go on with the last session" }).click();
 const seat = (page: Page) => page.getByRole("button", { name: /^1 you/ }).click();

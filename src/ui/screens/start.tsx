@@ -1,6 +1,7 @@
 import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import { builtInRigs, straightIn } from "#core/rig/rigs.ts";
+import { type StartKey, type StartWords, startKeys } from "#core/rig/start-words.ts";
 import { lastToTake } from "#core/session/log.ts";
 import { EveryonePicture, LeadPicture, WrongPicture } from "#ui/parts/job-pictures.tsx";
 import { useFirstWords } from "#ui/words/use-words.ts";
@@ -70,25 +71,45 @@ const Job = ({ picture, tape, children }: JobProps) => (
   </section>
 );
 
-/** Every pair of headphones, at a rig that is most like theirs. */
+/** Every pair of headphones, at a rig that is most like theirs; the last of them is an evening of our own making. */
 function Everyone({ held }: Props) {
-  const { start } = useFirstWords();
+  const { start, starts } = useFirstWords();
   return (
     <>
       <Job picture={<EveryonePicture />} tape={<h2 class="tape large">{start.everyone}</h2>}>
         <p id="most-like">{start.everyoneMore}</p>
       </Job>
       <ul class="rigs" aria-labelledby="most-like">
-        {builtInRigs.map((rig) => (
-          <li key={rig.name}>
-            <button type="button" class="tape" onClick={() => held.begin(rig)}>
-              {start.rigName(rig.name)}
+        {startKeys.map((key) => (
+          <li key={key}>
+            <button type="button" class="tape" onClick={() => begin(held, key, starts)}>
+              {starts.starts[key].name}
             </button>
           </li>
         ))}
+        <li>
+          <button type="button" class="tape" onClick={() => held.begin(example)}>
+            {start.rigName(example.name)}
+          </button>
+        </li>
       </ul>
     </>
   );
+}
+
+const [example = straightIn] = builtInRigs;
+
+/** Begins at a ready-made rig, which is fetched for it; one of one's own is drawn first. */
+async function begin(held: Held, key: StartKey, words: StartWords): Promise<void> {
+  try {
+    const { starts } = await import("#core/rig/starts.ts");
+    const start = starts.find((one) => one.key === key);
+    if (start === undefined) return;
+    held.begin(start.make(words));
+    if (key === "draw your own") held.show({ screen: "rig" });
+  } catch {
+    held.change((one) => ({ ...one, notice: "not loaded" }));
+  }
 }
 
 /** A rig without gear, by its number or by chance. */

@@ -59,7 +59,7 @@ test("the first screen, one round to its end, and the same session after a reloa
 }, async () => {
   const { shelf, log, player } = open();
   expect(heading()).toBe("Leftwright");
-  await press("Straight into the laptop");
+  await press("One person");
   await heard("1 position to check");
   await press("1 you");
   await expect.poll(() => named("Play")).toBeDefined();

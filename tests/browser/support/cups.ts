@@ -51,7 +51,7 @@ export async function atCups(how: Parameters<typeof open>[0] = { judging }): Pro
 export async function atSeat(): Promise<Opened> {
   const opened = open({ judging });
   opened.recorder.offer(named);
-  await press("Straight into the laptop");
+  await press("One person");
   await press(/^1 /);
   await press("Let the microphone listen");
   await press("They are wired: go on");

@@ -114,7 +114,7 @@ describe("the pair", () => {
 
   test("opposite first, pressed: the second answer is the in-phase one", async () => {
     const opened = open({ seeds: [seedFor("opposite first")] });
-    await press("Straight into the laptop");
+    await press("One person");
     await press(/^1 you/);
     for (let asked = 0; asked < 3; asked++) {
       const check = document.querySelector("h1")?.textContent ?? "";
@@ -140,7 +140,7 @@ describe("the pair", () => {
 
 test("the last answer is taken back, and asked again", async () => {
   const opened = open();
-  await press("Straight into the laptop");
+  await press("One person");
   await press(/^1 you/);
   await expect.element(heading()).toHaveTextContent(/knock/);
   const first = document.querySelector("h1")?.textContent;

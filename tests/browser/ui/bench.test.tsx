@@ -49,7 +49,7 @@ test("sound within three presses", async () => {
 
 test("real gear plays as it is", async () => {
   const { player } = open();
-  await press("Straight into the laptop");
+  await press("One person");
   await press(/^1 you/);
   await press("Play");
   await expect.poll(() => player.calls.some(({ asked }) => asked === "play")).toBe(true);

@@ -38,7 +38,7 @@ describe("something else was done", () => {
 
 test("what is not the same each time is asked about twice, and found so", async () => {
   const { log } = open({ seeds: [1] });
-  await press("Straight into the laptop");
+  await press("One person");
   await press(/^1 you/);
   const side = document.querySelector("h1")?.textContent?.includes("one knock") ? "left" : "right";
   await press("Play");

@@ -74,7 +74,7 @@ describe("everybody at once", () => {
 
   test("is not offered for two seats", async () => {
     open();
-    await press("Straight into the laptop");
+    await press("One person");
     await expect.element(button(/^Listen at/)).toBeVisible();
     expect(body()).not.toContain("All at once");
   });

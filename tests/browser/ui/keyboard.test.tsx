@@ -17,7 +17,7 @@ async function tabTo(name: string): Promise<void> {
 
 test("from the first screen to an answer by keys alone", async () => {
   const { log } = open();
-  await tabTo("Straight into the laptop");
+  await tabTo("One person");
   await keys("{Enter}");
   await expect.element(heading()).toHaveTextContent("1 position to check");
   await tabTo("1 you");
@@ -54,7 +54,7 @@ test("Space presses nothing and does not scroll; Esc silences from everywhere", 
 
 test("while a sound plays nothing is announced and no answer counts", async () => {
   const { player, log } = open();
-  await tabTo("Straight into the laptop");
+  await tabTo("One person");
   await keys("{Enter}");
   await tabTo("1 you");
   await keys("{Enter}");

@@ -60,7 +60,7 @@ test("the strip is opened, used and closed by keys alone, and goes with its scre
   expect(document.activeElement?.textContent).toBe("light, for daylight");
   await keys("{Enter}");
   await expect.poll(() => root.dataset.theme).toBe("light");
-  await press("Straight into the laptop");
+  await press("One person");
   await expect.element(heading()).toHaveTextContent("1 position to check");
   await expect.element(button(look)).toHaveAttribute("aria-expanded", "false");
 });
@@ -93,7 +93,7 @@ test("with more contrast asked for every screen to an answer is clean, and has n
   await emulated({ name: "prefers-contrast", value: "more" });
   open();
   await clean("start");
-  await press("Straight into the laptop");
+  await press("One person");
   await clean("board");
   expect(seen("--dim")).toBe(seen("--text"));
   await press(/^1 you/);

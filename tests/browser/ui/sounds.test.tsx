@@ -78,7 +78,7 @@ describe("where the sound goes", () => {
 
   test("is asked about from a message, and leads back", async () => {
     const { player } = open({ outputs: two });
-    await press("Straight into the laptop");
+    await press("One person");
     player.change({ trouble: "gone" });
     await expect.poll(body).toContain("The output that was chosen has gone");
     await press("Sound out");

@@ -97,7 +97,7 @@ describe("what an older program kept", () => {
 test("a full disk says so, the session goes on in memory, and all of it is kept once there is room", async () => {
   const { shelf, log } = open();
   shelf.refuse("full");
-  await press("Straight into the laptop");
+  await press("One person");
   await expect.poll(alertText).toContain("a reload would lose them");
   await press(/^1 you/);
   await press("Play");
@@ -120,7 +120,7 @@ test.each([
   const shelf = createMemoryShelf();
   shelf.refuse(trouble);
   open({ shelf });
-  await press("Straight into the laptop");
+  await press("One person");
   await expect.poll(alertText).toContain(words);
   await expect.element(button(/^1 you/)).toBeVisible();
 });
