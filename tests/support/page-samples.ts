@@ -1,3 +1,5 @@
+import { rigCalls } from "./rig-samples.ts";
+
 const names = ["sample one", "sample two", "sample three", "sample four", "sample five"];
 const two = ["sample one", "sample two"];
 const sided = [undefined, "left", "right"].map((side) => ["sample plug", side]);
@@ -152,7 +154,7 @@ const calls: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
     [1, two],
   ],
   "planFacts.strain.hard": [[["sample one", "sample two"], "sample Ω"]],
-
+  ...rigCalls,
   "cups.hold.": sides,
   "cups.work.": sides,
   "cups.refused.": sides,

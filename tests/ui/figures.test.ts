@@ -11,3 +11,13 @@ test("German numbers have a comma, and names their words", () => {
   expect(german.marks.socket("main left")).toBe("main left");
   expect(german.marks.plug("near left")).toBe("vorn links");
 });
+
+test("a jack's size stands behind its poles, and in German the ends of a lead have their names", () => {
+  const socket = { kind: "four-pole, common on sleeve", size: "3.5 mm" } as const;
+  const refusal = { refused: "does not fit", part: "Q", plug: { kind: "XLR" }, socket } as const;
+  expect(english.rig.refused(refusal)).toContain("(four-pole 3.5 mm, common on sleeve)");
+  expect(german.rig.refused(refusal)).toContain("(vierpolig 3,5 mm, Masse auf dem Schaft)");
+  expect(german.rig.at("output 2", "Q")).toBe("Ausgang 2 von Q");
+  expect(german.rig.before("near", "Q", "")).toBe("vor Q, am Stecker »vorn«");
+  expect(german.rig.removeWith(2)).toBe("entfernen, samt 2 Plätzen daran");
+});

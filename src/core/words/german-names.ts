@@ -33,29 +33,38 @@ export function shownName(id: string): string {
   return given[stem] === undefined ? id : `${given[stem]}${number}`;
 }
 
-/** Ours, which are no words that stand on a box. */
-const ends: Readonly<Record<string, string>> = {
-  near: "vorn",
+/** What the catalogue calls ends and contacts; what stands on a box is not translated, and numbers stay as they are. */
+const ours: Readonly<Record<string, string>> = {
   far: "hinten",
   left: "links",
-  right: "rechts",
-  "near left": "vorn links",
-  "near right": "vorn rechts",
-  "far left": "hinten links",
-  "far right": "hinten rechts",
+  near: "vorn",
+  output: "Ausgang",
+  pin: "Pin",
   plug: "Stecker",
   plugs: "Stecker",
+  right: "rechts",
+  ring: "Ring",
+  sleeve: "Schaft",
   socket: "Buchse",
+  stem: "Stamm",
+  tip: "Spitze",
 };
+const known = new RegExp(`\\b(${Object.keys(ours).join("|")})\\b`, "g");
+
+/** A plug or a contact by what it is called: 'vorn links'. */
+export const endName = (name: string): string => name.replace(known, (word) => ours[word] ?? word);
+
+/** A socket, which bears what stands on its box unless the name is ours. */
+export const socketName = (name: string): string =>
+  /^(output \d+|socket|plugs)$/.test(name) ? endName(name) : name;
 
 /** A plug of a part that has several. */
-export const plugWords = (plug: string): string => `Stecker »${ends[plug] ?? plug}«`;
+export const plugWords = (plug: string): string => `Stecker »${endName(plug)}«`;
 
 /** A socket or a spot on a part, in brackets: what stands on a box is not translated. */
 export function spotWords(at: string): string {
-  const [, output] = at.match(/^output (\d+)$/) ?? [];
-  if (output !== undefined) return `(Ausgang ${output})`;
-  return at === "plugs" || at === "socket" ? `(${ends[at]})` : `(Buchse »${at}«)`;
+  const name = socketName(at);
+  return name === at ? `(Buchse »${at}«)` : `(${name})`;
 }
 
 /** A part, or a socket of it, in quotation marks: no article, so no case. */

@@ -22,7 +22,7 @@ export const RigEnds = ({ rig, ends, edge }: Props) => (
 );
 
 function RigEnd({ rig, end, edge }: Omit<Props, "ends"> & { readonly end: Connection }) {
-  const { rig: words } = useWords();
+  const { marks, rig: words } = useWords();
   const plug = rig.part(end.part).plugs.find(({ name }) => name === end.plug);
   const socket = rig.part(end.into).sockets.find(({ name }) => name === end.socket);
   if (plug === undefined || socket === undefined) return null;
@@ -37,7 +37,7 @@ function RigEnd({ rig, end, edge }: Omit<Props, "ends"> & { readonly end: Connec
     >
       <PlugInSocket plug={plug} socket={socket} facing={edge === "near" ? "west" : "east"} />
       <span class="end-words">
-        <span>{end.socket}</span>
+        <span>{marks.socket(end.socket)}</span>
         <span class="what">{words.plugBriefly(plug)}</span>
       </span>
     </button>
@@ -72,7 +72,7 @@ const PlugInSocket = ({ plug, socket, facing }: PictureProps) => (
 
 /** The plugs of a lead that stand in nothing. */
 export function LooseEnds({ rig, part }: { readonly rig: BuiltRig; readonly part: string }) {
-  const { rig: words } = useWords();
+  const { marks, rig: words } = useWords();
   const plugged = rig.plugged.filter((end) => end.part === part).map(({ plug }) => plug);
   const loose = rig.part(part).plugs.filter(({ name }) => !plugged.includes(name));
   return (
@@ -83,7 +83,7 @@ export function LooseEnds({ rig, part }: { readonly rig: BuiltRig; readonly part
           type="button"
           class="rig-end loose"
           data-thing={keyOf({ end: { part, plug: plug.name } })}
-          aria-label={words.looseEnd(`${words.plug(plug)} (${plug.name})`, part)}
+          aria-label={words.looseEnd(`${words.plug(plug)} (${marks.plug(plug.name)})`, part)}
         >
           <svg class="end-drawing" viewBox="0 0 60 40" aria-hidden="true">
             <PlugPicture
@@ -95,7 +95,7 @@ export function LooseEnds({ rig, part }: { readonly rig: BuiltRig; readonly part
             />
           </svg>
           <span class="end-words">
-            <span>{plug.name}</span>
+            <span>{marks.plug(plug.name)}</span>
             <span class="what">{`${words.plugBriefly(plug)}, ${words.loose}`}</span>
           </span>
         </button>

@@ -105,14 +105,15 @@ function Removal({ at, part }: Of & { readonly part: string }) {
 
 /** Each plug of a thing, to be put elsewhere; and before what stands in an output, something in the way. */
 function Ends({ at, chosen, part }: Of & { readonly chosen: Meant; readonly part: string }) {
-  const { rig: words } = useWords();
+  const { marks, rig: words } = useWords();
   const { plugs } = at.built.part(part);
   return (
     <>
       {plugs.map((plug) => {
         const end: PlugEnd = { part, plug: plug.name };
         const own = pluggedAt(at, end);
-        const what = plugs.length === 1 ? words.plug(plug) : `${words.plug(plug)} (${plug.name})`;
+        const what =
+          plugs.length === 1 ? words.plug(plug) : `${words.plug(plug)} (${marks.plug(plug.name)})`;
         return (
           <Action key={plug.name} onPress={() => at.choose(chosen, { do: "re-plug", end })}>
             {own

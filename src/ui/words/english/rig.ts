@@ -6,15 +6,13 @@ import { counted } from "#core/report/phrases.ts";
 type Plug = Pick<Part["plugs"][number], "kind" | "size">;
 type Socket = Pick<Part["sockets"][number], "kind" | "size">;
 
-const sizeOf = (kind: string, size: JackSize = "6.35 mm"): string =>
-  /^T|^four/.test(kind) ? ` ${size}` : "";
+/** A kind with the size of a jack behind the word for how many poles it has. */
+const sized = (kind: string, size: JackSize = "6.35 mm"): string =>
+  kind.replace(/^(TR{0,2}S|four-pole)/, `$1 ${size}`);
 
-/** A plug in as few signs as there are: 'TRS 6.35 mm', 'XLR', 'radio'. */
-const plug = ({ kind, size }: Plug): string =>
-  kind === "link" ? "radio or digital" : `${kind}${sizeOf(kind, size)}`;
-
-const socket = ({ kind, size }: Socket): string =>
-  kind === "link" ? "radio or digital" : `${kind}${sizeOf(kind, size)}`;
+/** A plug or a socket in as few signs as there are: 'TRS 6.35 mm', 'XLR', 'four-pole 3.5 mm, common on sleeve'. */
+const plug = ({ kind, size }: Plug | Socket): string =>
+  kind === "link" ? "radio or digital" : sized(kind, size);
 
 /** The same where there is little room: 'TRS 6.35'. */
 const plugBriefly = (one: Plug): string =>
@@ -29,7 +27,7 @@ function refused(refusal: Refusal): string {
     case "name taken":
       return `Something here is called '${refusal.name}' already: take another name.`;
     case "does not fit":
-      return `The ${plug(refusal.plug)} plug of ${refusal.part} does not go into a ${socket(refusal.socket)} socket. Put an adapter between, take another lead, or change the size of its plug.`;
+      return `The ${plug(refusal.plug)} plug of ${refusal.part} does not go into this socket (${plug(refusal.socket)}). Put an adapter between, take another lead, or change the size of its plug.`;
     case "nothing free":
       return `${refusal.part} has no free socket for this. Put a splitter or an amplifier in the way first.`;
     case "nothing joins":
@@ -92,7 +90,7 @@ export const rig = {
   lead: (name: string, kind: string, ends: string) => `${name}, ${kind}: ${ends}`,
   at: (socketName: string, part: string) => `${socketName} of ${part}`,
   before: (plugName: string, part: string, socketName: string) =>
-    `in the way of ${part}, before its ${plugName} in ${socketName}`,
+    `in the way of ${part}, before its ${plugName}${socketName === "" ? "" : ` in ${socketName}`}`,
   inFront: (part: string) => `in front of ${part}`,
   run: (count: number) => `${count} alike`,
   free: (count: number) => counted(count, "free socket", "free sockets"),

@@ -24,32 +24,32 @@ const screens: Words["help"]["screens"] = {
   rig: {
     question: "Was hängt woran?",
     answer:
-      "Der Aufbau von der Quelle bis zu jedem Paar Ohren, wie das Programm ihn kennt. Das Ende eines Kabels zu einer anderen Buchse ziehen, ein Ding drücken, um es zu benennen, zu ändern oder zu kopieren; alles lässt sich zurücknehmen.",
+      "Der Aufbau von der Quelle bis zu jedem Paar Ohren, wie das Programm ihn kennt. Das Ende eines Kabels in eine andere Buchse ziehen, auf ein Teil drücken, um es zu benennen, zu ändern oder zu kopieren; alles lässt sich zurücknehmen.",
   },
   sessions: {
     question: "Welcher Abend soll es sein?",
     answer:
-      "Jede Sitzung, die dieser Browser aufhebt, die neueste zuerst. Mit einer weitermachen, die von morgen daraus beginnen, zwei nebeneinanderlegen oder eine als Datei mitnehmen.",
+      "Jede Sitzung, die dieser Browser aufhebt, die neueste zuerst. Mit einer weitermachen, mit ihrem Aufbau die von morgen beginnen, zwei nebeneinanderlegen oder eine als Datei mitnehmen.",
   },
   plan: {
     question: "Welches Kabel passt zwischen die beiden?",
     answer:
-      "Sagen, wo der Ton herauskommt, wo er hineingeht und was zu hören sein soll. Der Stromkreis jedes Kabels wird mit den Buchsen an beiden Enden gerechnet; was die Ohren bekommen, ist am fernen Ende gezeichnet.",
+      "Sagen, wo der Ton herauskommt, wo er hineingeht und was zu hören sein soll. Der Stromkreis jedes Kabels wird mit den Buchsen an beiden Enden durchgerechnet; was die Ohren bekommen, ist am fernen Ende gezeichnet.",
   },
   listen: {
     question: "Wie klingt dieser Fehler?",
     answer:
-      "Einen Fehler des Aufbaus wählen und im eigenen guten Kopfhörer hören, der dafür selbst nichts haben muss. Ton und Zeichnung kommen aus denselben vier Zahlen: was jedes Ohr von jeder Seite bekommt.",
+      "Einen Fehler des Aufbaus wählen und im eigenen, heilen Kopfhörer hören; ihm selbst muss dafür nichts fehlen. Ton und Zeichnung kommen aus denselben vier Zahlen: was jedes Ohr von jeder Seite bekommt.",
   },
   sheet: {
     question: "Was wird übergeben?",
     answer:
-      "Eine Seite mit dem, was hier gehört, gefunden und behoben wurde, und dem, was nicht geprüft wurde. Einen Namen daraufschreiben, drucken oder als PDF sichern; die Datei für Tabellen hat dasselbe in Zeilen.",
+      "Eine Seite mit dem, was hier gehört, gefunden und behoben wurde, und dem, was nicht geprüft wurde. Einen Namen daraufschreiben, drucken oder als PDF sichern; die CSV-Datei enthält dasselbe zeilenweise.",
   },
   words: {
     question: "Was heißt dieses Wort?",
     answer:
-      "Die Wörter des Fachs, wie dieses Programm sie gebraucht, jedes in ein, zwei Sätzen. Einen Teil davon tippen, um es zu finden.",
+      "Die Fachwörter, wie dieses Programm sie gebraucht, jedes in ein, zwei Sätzen. Einen Teil des Wortes tippen, um es zu finden.",
   },
   complaint: {
     question: "Was sagen sie, und wo?",
@@ -79,7 +79,7 @@ const screens: Words["help"]["screens"] = {
   flex: {
     question: "Bricht es ab, wenn es gebogen wird?",
     answer:
-      "Töne laufen durch das Kabel, während Sie es von Stecker zu Stecker biegen. Jede kurze Unterbrechung wird dort markiert, wo Ihre Hand war, und was es war: eine Seite, beide oder die Masse.",
+      "Töne laufen durch das Kabel, während Sie es von Stecker zu Stecker biegen. Jede kurze Unterbrechung wird dort markiert, wo Ihre Hand war, und was es war: eine Seite, beide oder der Rückleiter.",
   },
   measure: {
     question: "Was tut das Kabel, in Zahlen?",
@@ -94,7 +94,7 @@ const screens: Words["help"]["screens"] = {
   asked: {
     question: "Wo im Kopf war der Klang?",
     answer:
-      "Abspielen, hören und zeigen, wo es war: an einem Ohr, in der Mitte, etwas seitlich oder rundum ohne Ort. Wenn die anderen zeigen und Sie ihnen gegenüber drücken, den Kopf auf dem Bildschirm drehen.",
+      "Abspielen, hören und zeigen, wo es war: an einem Ohr, in der Mitte, etwas seitlich oder rundum ohne Ort. Wenn andere zeigen und Sie ihnen gegenüberstehen, den Kopf auf dem Bildschirm drehen.",
   },
   balance: {
     question: "Um wie viel lauter muss eine Seite sein?",
@@ -114,27 +114,27 @@ const screens: Words["help"]["screens"] = {
   do: {
     question: "Was wird jetzt geändert?",
     answer:
-      "Eines nach dem anderen, zuerst leiser drehen. Es tun und das sagen; was danach zu hören ist, verrät, ob es das war. Geht es hier nicht, das sagen: Es wird etwas anderes gewählt.",
+      "Immer nur eines ändern und vorher leiser drehen. Danach hier bestätigen; was dann zu hören ist, verrät, ob es das war. Geht es hier nicht, das angeben: Dann wird etwas anderes gewählt.",
   },
   verdict: {
     question: "Was ist falsch, und was behebt es?",
     answer:
-      "Die Stelle der Kette, an der die Bahnen abbrechen, sich kreuzen, zusammenlaufen oder sich verdrehen, wie sicher das ist, und ein Handgriff. Ihn tun, das sagen und noch einmal hören: Eine Reparatur zählt, wenn sie gehört wurde.",
+      "Die Stelle der Kette, an der die Bahnen abbrechen, sich kreuzen, zusammenlaufen oder sich verdrehen, wie sicher das ist, und ein Handgriff. Ihn ausführen, hier bestätigen und noch einmal hören: Eine Reparatur zählt erst, wenn sie gehört wurde.",
   },
   healthy: {
     question: "Ist dieser Platz fertig?",
     answer:
-      "Links, rechts und Mitte wurden gehört, wo sie hingehören, und alles, was noch falsch sein könnte, ist zusammen weniger als 3 von 100. Was diese Prüfungen nicht hören, steht unter 'nicht geprüft'.",
+      "Links, rechts und Mitte wurden gehört, wo sie hingehören, und alles, was noch falsch sein könnte, kommt zusammen auf weniger als 3 von 100. Was diese Prüfungen nicht hören, steht unter „nicht geprüft“.",
   },
   cups: {
     question: "Was spielt jede Muschel?",
     answer:
-      "Eine Muschel flach ans Mikrofon halten, die andere weggedreht, dann umgekehrt. Es hört, welche spielt, wie laut und mit welcher Polarität gegen die andere.",
+      "Eine Muschel flach ans Mikrofon halten, die andere weggedreht, dann umgekehrt. Zu hören ist dann, welche spielt, wie laut, und ob eine gegen die andere verpolt ist.",
   },
 };
 
 export const help: Words["help"] = {
   screens,
-  toWords: "Die Wörter des Fachs",
+  toWords: "Fachwörter",
   close: "schließen",
 };

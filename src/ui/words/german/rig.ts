@@ -1,18 +1,14 @@
 import type { Refusal } from "#core/drawing/edited.ts";
 import type { Part } from "#core/parts/part.ts";
 import type { JackSize } from "#core/parts/plugs.ts";
+import { counted } from "#core/report/phrases.ts";
+import { endName, socketName } from "#core/words/german-names.ts";
 import type { Words } from "#ui/words/use-words.ts";
 
 type Plug = Pick<Part["plugs"][number], "kind" | "size">;
 type Socket = Pick<Part["sockets"][number], "kind" | "size">;
 
-const sizeOf = (kind: string, size: JackSize = "6.35 mm"): string =>
-  /^T|^four/.test(kind) ? ` ${size.replace(".", ",")}` : "";
-
-const plug = ({ kind, size }: Plug): string =>
-  kind === "link" ? "Funk oder digital" : `${kind === "RCA" ? "Cinch" : kind}${sizeOf(kind, size)}`;
-
-const socketKinds: Readonly<Partial<Record<Socket["kind"], string>>> = {
+const kinds: Readonly<Partial<Record<(Plug | Socket)["kind"], string>>> = {
   RCA: "Cinch",
   link: "Funk oder digital",
   "TRS with a deep spring": "TRS mit tiefer Feder",
@@ -20,10 +16,10 @@ const socketKinds: Readonly<Partial<Record<Socket["kind"], string>>> = {
   "four-pole, common on sleeve": "vierpolig, Masse auf dem Schaft",
 };
 
-const socket = ({ kind, size }: Socket): string =>
-  `${socketKinds[kind] ?? kind}${sizeOf(kind, size)}`;
+const sized = (kind: string, size: JackSize = "6.35 mm"): string =>
+  kind.replace(/^(TR{0,2}S|vierpolig)/, `$1 ${size.replace(".", ",")}`);
 
-const places = (count: number): string => (count === 1 ? "1 Platz" : `${count} Plätze`);
+const plug = ({ kind, size }: Plug | Socket): string => sized(kinds[kind] ?? kind, size);
 
 const plugBriefly = (one: Plug): string =>
   one.kind === "link" ? "Strecke" : plug(one).replace(" mm", "");
@@ -31,21 +27,21 @@ const plugBriefly = (one: Plug): string =>
 function refused(refusal: Refusal): string {
   switch (refusal.refused) {
     case "no name":
-      return "Es braucht einen Namen: bitte einen eintragen, dann noch einmal drücken.";
+      return "Ohne Namen geht es nicht: einen eintragen, dann noch einmal drücken.";
     case "marks in the name":
       return "Ein Name steht später in Sätzen: bitte ohne Komma, Doppelpunkt und Schrägstrich.";
     case "name taken":
-      return `Hier heißt schon etwas „${refusal.name}“: bitte einen anderen Namen.`;
+      return `Den Namen „${refusal.name}“ gibt es hier schon: bitte einen anderen wählen.`;
     case "does not fit":
-      return `Der Stecker (${plug(refusal.plug)}) von ${refusal.part} passt nicht in diese Buchse (${socket(refusal.socket)}). Einen Adapter dazwischen, ein anderes Kabel oder eine andere Steckergröße wählen.`;
+      return `Der Stecker (${plug(refusal.plug)}) von ${refusal.part} passt nicht in diese Buchse (${plug(refusal.socket)}). Einen Adapter dazwischen, ein anderes Kabel oder eine andere Steckergröße wählen.`;
     case "nothing free":
       return `${refusal.part} hat dafür keine freie Buchse. Zuerst einen Verteiler oder Verstärker dazwischensetzen.`;
     case "nothing joins":
       return "Kein Kabel der Liste verbindet die beiden. Eine andere Buchse wählen oder einen Adapter oder ein Gerät dazwischensetzen.";
     case "last position":
-      return "Jemand muss hören: zuerst einen weiteren Platz anlegen.";
+      return "Ein Platz muss bleiben: zuerst einen weiteren anlegen.";
     case "socket in use":
-      return `${refusal.by} steckt in ${refusal.socket}: zuerst umstecken oder entfernen.`;
+      return `${refusal.by} steckt in ${socketName(refusal.socket)}: zuerst umstecken oder entfernen.`;
     case "cannot be":
       return troubles[refusal.trouble.trouble](refusal.name);
   }
@@ -54,19 +50,19 @@ function refused(refusal: Refusal): string {
 type Trouble = Extract<Refusal, { readonly refused: "cannot be" }>["trouble"]["trouble"];
 
 const notUnderstood = (name: string) =>
-  `${name} lässt sich so nicht einstellen: bitte einen anderen Wert.`;
+  `${name} lässt sich so nicht einstellen: bitte einen anderen Wert wählen.`;
 const notThere = (name: string) =>
-  `${name} würde in etwas stecken, das es nicht gibt. Zuerst einstecken.`;
+  `Das, worin ${name} stecken soll, ist nicht da. Zuerst einstecken.`;
 
 const troubles: Readonly<Record<Trouble, (name: string) => string>> = {
   "hangs from nothing": (name) =>
-    `${name} hinge an nichts. In eine andere Buchse stecken oder den Platz entfernen.`,
+    `${name} hinge in der Luft. Stattdessen in eine andere Buchse stecken oder den Platz entfernen.`,
   "goes round": (name) =>
     `Das Signal liefe im Kreis zurück zu ${name}. Eine Buchse wählen, die davon wegführt.`,
   "not one feed": (name) =>
-    `${name} bekäme Signal von zwei Geräten oder von keinem. Zuerst den anderen Stecker ziehen.`,
-  "nobody listens": () => "Jemand muss hören: zuerst einen Platz anlegen.",
-  "name taken": (name) => `Hier heißt schon etwas „${name}“: bitte einen anderen Namen.`,
+    `${name} bekäme das Signal von zwei Geräten oder von keinem. Zuerst den anderen Stecker ziehen.`,
+  "nobody listens": () => "Noch hört niemand: zuerst einen Platz anlegen.",
+  "name taken": (name) => `Den Namen „${name}“ gibt es hier schon: bitte einen anderen wählen.`,
   "a person": (name) => `${name} ist eine Person; Personen kommen von selbst hinzu.`,
   setting: notUnderstood,
   "settings together": notUnderstood,
@@ -77,7 +73,7 @@ const troubles: Readonly<Record<Trouble, (name: string) => string>> = {
     `Der Stecker von ${name} passt dort nicht. Eine andere Buchse oder ein anderes Kabel wählen.`,
   "used twice": (name) => `${name} müsste sich eine Buchse teilen. Eine freie wählen.`,
   "worn is no part": notThere,
-  "not to be worn": (name) => `${name} kann niemand aufsetzen.`,
+  "not to be worn": (name) => `${name} kann niemand tragen.`,
   "worn twice": (name) => `${name} säße auf zwei Köpfen.`,
 };
 
@@ -88,35 +84,35 @@ export const rig: Words["rig"] = {
   undo: "rückgängig",
   redo: "wiederholen",
   picture: "der Aufbau, von den Quellen bis zu den Ohren",
-  positions: places,
+  positions: (count) => counted(count, "Platz", "Plätze"),
   plug,
   plugBriefly,
   refused,
   loose: "hängt in der Luft",
   thing: (name, kind) => `${name}, ${kind}`,
   seat: (name, worn) => `${name}, Platz mit ${worn}`,
-  end: (what, socketName, part) => `${what} in ${socketName} von ${part}`,
+  end: (what, socket, part) => `${what} in ${socketName(socket)} von ${part}`,
   looseEnd: (what, part) => `${what} von ${part}, in keiner Buchse`,
   lead: (name, kind, ends) => `${name}, ${kind}: ${ends}`,
-  at: (socketName, part) => `${socketName} von ${part}`,
-  before: (plugName, part, socketName) =>
-    `im Weg von ${part}, vor dem Stecker ${plugName} in ${socketName}`,
+  at: (socket, part) => `${socketName(socket)} von ${part}`,
+  before: (end, part, socket) =>
+    `vor ${part}, am Stecker »${endName(end)}«${socket === "" ? "" : ` in ${socket}`}`,
   inFront: (part) => `vor ${part}`,
   run: (count) => `${count} gleiche`,
-  free: (count) => (count === 1 ? "1 freie Buchse" : `${count} freie Buchsen`),
-  things: "Zum Hinzufügen",
+  free: (count) => counted(count, "freie Buchse", "freie Buchsen"),
+  things: "Hinzufügen",
   moreThings: "alles, was es gibt",
   whereTo: (kind) => `Wohin damit: ${kind}?`,
   noPlace:
-    "Hier nimmt es gerade nichts auf. Eine Buchse freimachen oder zuerst einen Verteiler oder Verstärker dazwischensetzen.",
+    "Dafür ist hier gerade nichts frei. Eine Buchse freimachen oder zuerst einen Verteiler oder Verstärker dazwischensetzen.",
   putAway: "weglegen",
   name: "benennen",
   tape: "Was auf dem Klebeband steht",
-  partName: (kind) => `Wie es heißt: ${kind}`,
+  partName: (kind) => `Wie soll es heißen: ${kind}`,
   nameIt: "so nennen",
   copy: "kopieren",
   rePlug: "umstecken",
-  rePlugEnd: (what, socketName) => `${what} aus ${socketName} umstecken`,
+  rePlugEnd: (what, socket) => `${what} aus ${socket} umstecken`,
   whichSocket: "In welche Buchse?",
   noSocket: "Keine andere Buchse hier nimmt diesen Stecker.",
   swaps: (part) => `tauscht mit ${part}`,
@@ -126,16 +122,16 @@ export const rig: Words["rig"] = {
   between: "etwas dazwischensetzen",
   source: "eine Quelle davorsetzen",
   otherLead: "anderes Kabel",
-  noOtherLead: "Keine andere Art Kabel verbindet diese Buchsen.",
+  noOtherLead: "Kein anderes Kabel der Liste verbindet diese Buchsen.",
   change: "ändern",
   otherKind: "andere Art",
   set: "übernehmen",
-  earlier: "früher hören",
-  later: "später hören",
+  earlier: "früher anhören",
+  later: "später anhören",
   remove: "entfernen",
-  removeWith: (count) => `entfernen, mit ${places(count)} daran`,
-  ownWay: "auf seinem Weg",
+  removeWith: (count) => `entfernen, samt ${counted(count, "Platz", "Plätzen")} daran`,
+  ownWay: "auf dem Weg dorthin",
   drop: (what) => `nach ${what}`,
-  undone: "Die letzte Änderung ist rückgängig.",
-  redone: "Sie gilt wieder.",
+  undone: "Die letzte Änderung ist zurückgenommen.",
+  redone: "Die Änderung gilt wieder.",
 };

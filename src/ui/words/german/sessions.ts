@@ -11,7 +11,7 @@ const refused: Sessions["refused"] = {
   "no session": "Das ist keine Sitzung: Nichts in der Datei sagt, dass sie eine ist.",
   "another format": "Das ist eine Datei anderer Art, keine Sitzung.",
   "a newer version":
-    "Eine neuere Fassung dieses Programms hat die Datei geschrieben. Die Seite neu laden, dann die Datei hereinholen.",
+    "Eine neuere Fassung dieses Programms hat die Datei geschrieben. Die Seite neu laden, dann die Datei noch einmal einlesen.",
   "no log": "Die Sitzung in dieser Datei hat keine Einträge.",
   "no rig": "In dieser Datei steht kein Aufbau, der zu verstehen wäre.",
   "too large": "Die Datei ist größer als jede Sitzung: mehr als 20 MB.",
@@ -20,7 +20,7 @@ const refused: Sessions["refused"] = {
 
 const lost: Readonly<Record<Parameters<Sessions["lost"]>[0]["why"], string>> = {
   "not understood": "nicht zu verstehen",
-  "an id that is taken": "seine Nummer gehört einem anderen",
+  "an id that is taken": "die Nummer hat schon ein anderer",
   "takes back what is not there": "nimmt zurück, was nicht da ist",
   "names what is not there": "nennt, was der Aufbau nicht hat",
 };
@@ -45,7 +45,7 @@ export const sessions: Sessions = {
     if (count === 0) return "Noch ist nichts aufgehoben";
     return count === 1 ? "Eine Sitzung" : `${count} Sitzungen`;
   },
-  hint: "Eine drücken, um mit ihr weiterzumachen.",
+  hint: "Auf eine drücken, um mit ihr weiterzumachen.",
   none: "Was ab jetzt geprüft wird, bleibt in diesem Browser, nur auf diesem Gerät.",
   loading: "Einen Augenblick…",
   bench: "Ein Aufbau ohne Geräte",
@@ -60,21 +60,21 @@ export const sessions: Sessions = {
   notHeard: "noch nichts gehört",
   here: "in Arbeit",
   by: (who) => `von ${who}`,
-  more: (name) => `Was sonst mit ${name} zu tun ist`,
+  more: (name) => `Mehr zu ${name}`,
   moreShort: "mehr",
   rename: "Umbenennen",
   name: "Name der Sitzung",
   tomorrow: "Mit diesem Aufbau neu beginnen",
   compare: "Mit einer anderen vergleichen",
   save: "Als Datei sichern",
-  saveBench: "Als Datei sichern, mit der Nummer des Versteckten",
+  saveBench: "Als Datei sichern, mit der Nummer des versteckten Fehlers",
   remove: "Löschen",
   removed: (name) => `${name} ist gelöscht. Einen Tag lang ist sie zurückzuholen.`,
   restore: "Zurückholen",
-  bringIn: "Eine aus einer Datei hereinholen",
+  bringIn: "Eine aus einer Datei einlesen",
   dropHere: "oder hier ablegen",
   refused,
-  broughtIn: (name) => `${name} ist hereingeholt.`,
+  broughtIn: (name) => `${name} ist eingelesen.`,
   hereAlready: (name) => `${name} ist schon da.`,
   cutOff: "Das Ende der Datei fehlt; was davor steht, ist da.",
   leftOut: (count) =>
@@ -92,7 +92,7 @@ export const sessions: Sessions = {
   was: (was, is) => `war ${was}, jetzt: ${is}`,
   stood: {
     "not heard": "nicht gehört",
-    begun: "nicht fertig",
+    begun: "nicht beendet",
     healthy: "in Ordnung",
     wrong: "falsch",
     unsure: "unsicher",
@@ -102,8 +102,8 @@ export const sessions: Sessions = {
     "only then": "ist nicht mehr in diesem Aufbau",
     "only now": "war nicht in jenem Aufbau",
     "not heard then": "wurde damals nicht gehört",
-    "not heard now": "ist noch nicht gehört",
-    "no levels in both": "Pegel sind nicht zu vergleichen: Sie wurden nicht beide Male genommen",
+    "not heard now": "wurde noch nicht gehört",
+    "no levels in both": "Pegel sind nicht zu vergleichen: Sie wurden nicht beide Male gemessen",
   },
   gone: (parts) => `Nicht mehr da: ${parts}.`,
   come: (parts) => `Neu: ${parts}.`,

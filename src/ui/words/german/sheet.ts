@@ -5,38 +5,38 @@ type SheetWords = Words["sheet"];
 
 const states: SheetWords["states"] = {
   "not heard": "nicht gehört",
-  begun: "begonnen, nicht fertig",
+  begun: "begonnen, nicht beendet",
   healthy: "in Ordnung",
   wrong: "falsch",
   unsure: "unsicher",
   absent: "niemand da",
-  "as ordered": "so bestellt",
+  "as ordered": "so gewünscht",
 };
 
 const ends: SheetWords["ends"] = {
   mended: "behoben",
   "still there": "noch da",
-  "not checked again": "es wurde etwas getan und nicht noch einmal geprüft",
+  "not checked again": "es wurde eingegriffen, aber nicht noch einmal geprüft",
   "no longer suspected": "spätere Antworten sprachen dagegen",
 };
 
 export const sheet: SheetWords = {
-  title: "Das Blatt zum Übergeben",
+  title: "Das Blatt zur Übergabe",
   open: "das Blatt",
   making: "Das Blatt wird geschrieben.",
   lead: "Was gehört, gefunden und behoben wurde, auf Papier: eine Seite für acht Plätze.",
   print: "Drucken oder als PDF sichern",
   csv: "Als CSV sichern",
   name: "Wie diese Sitzung heißt",
-  who: "Wer es gemacht hat",
-  whoHere: "Name dessen, der es gemacht hat",
+  who: "Wer geprüft hat",
+  whoHere: "Name der Person, die geprüft hat",
   whoLabel: "von",
   noGear: "ein Aufbau ohne Geräte: die Fehler darin waren simuliert",
   rig: (name) => `Aufbau: ${name}`,
   healthy: (healthy, of) => `${healthy} von ${counted(of, "Platz", "Plätzen")} in Ordnung`,
   states,
   ends,
-  positions: "Jeder Platz",
+  positions: "Alle Plätze",
   position: "Platz",
   worn: "Getragen",
   result: "Ergebnis",
@@ -56,11 +56,11 @@ export const sheet: SheetWords = {
   by: (moves) => `nach: ${moves}`,
   notTested: "Nicht geprüft",
   unheard: (parts) =>
-    `Fehler, die hier nichts von einer gesunden Kette unterscheidet, so viele in jedem Teil: ${parts}`,
+    `Fehler, die hier keine Prüfung von einer heilen Kette unterscheidet, ihre Zahl für jedes Teil: ${parts}`,
   unheardInEach: (first, last, faults) => `${first} bis ${last} (je ${faults})`,
   unheardIn: (part, faults) => `${part} (${faults})`,
   notHeard: (seats) => `Nicht gehört: ${seats}`,
-  unfinished: (seats) => `Begonnen und nicht fertig: ${seats}`,
+  unfinished: (seats) => `Begonnen und nicht beendet: ${seats}`,
   signed: "Leftwright",
   file: "sitzung",
   columns: {
@@ -68,7 +68,7 @@ export const sheet: SheetWords = {
     name: "Name",
     worn: "getragen",
     result: "Ergebnis",
-    detail: "Einzelnes",
+    detail: "Einzelheiten",
     sure: "sicher, von 100",
     level: "Testsignal, dBFS",
     balance: "rechts lauter bis zur Mitte, dB",

@@ -8,11 +8,11 @@ export const sound: Readonly<Record<keyof typeof english, Term>> = {
   },
   "both sides inverted": {
     term: "beide Seiten verpolt",
-    text: "Links und rechts beide umgedreht. Zwischen ihnen ändert sich nichts, deshalb merkt es kein Ohr und keine Prüfung hier.",
+    text: "Links und rechts sind beide verpolt. Zwischen ihnen ändert sich nichts, deshalb merkt es kein Ohr und keine Prüfung hier.",
   },
   crosstalk: {
     term: "Übersprechen",
-    text: "Was von einer Seite auf der anderen ankommt, in Dezibel gegen das, was ankommt, wo es soll. Eine Masse von einigen Ohm macht es, mit umgedrehtem Vorzeichen.",
+    text: "Was von einer Seite auf der anderen ankommt, in Dezibel gegen das, was ankommt, wo es soll. Ein Rückleiter mit einigen Ohm macht es, mit umgedrehtem Vorzeichen.",
   },
   dBFS: {
     term: "dBFS",
@@ -32,10 +32,10 @@ export const sound: Readonly<Record<keyof typeof english, Term>> = {
   },
   "ear matrix": {
     term: "Ohrmatrix",
-    text: "Vier Zahlen: was jedes Ohr von jeder Seite bekommt. Eine gute Zuspielung hat in jedem Ohr die eigene Seite und nichts von der anderen; jeder Fehler sind andere vier.",
+    text: "Vier Zahlen: was jedes Ohr von jeder Seite bekommt. Ein guter Feed hat in jedem Ohr die eigene Seite und nichts von der anderen; jeder Fehler sind andere vier.",
   },
   feed: {
-    term: "Zuspielung, Feed",
+    term: "Feed",
     text: "Was jemand zu hören bekommt, und der Weg dahin: vom Pult bis zu den Ohren.",
   },
   "headphone amplifier": {

@@ -8,7 +8,7 @@ export const wires: Readonly<Record<keyof typeof english, Term>> = {
   },
   cold: {
     term: "Kalt",
-    text: "Der Leiter einer symmetrischen Leitung, der das Signal umgedreht trägt oder gar keines: Stift 3 am XLR, der Ring einer symmetrischen Klinke.",
+    text: "Der Leiter einer symmetrischen Leitung, der das Signal umgedreht trägt oder gar keines: Pin 3 am XLR, der Ring einer symmetrischen Klinke.",
   },
   contact: {
     term: "Kontakt",
@@ -24,11 +24,11 @@ export const wires: Readonly<Record<keyof typeof english, Term>> = {
   },
   "headset plug": {
     term: "Headset-Stecker, vierpolige Klinke",
-    text: "Ein 3,5-mm-Stecker mit vier Kontakten: links, rechts, dazu Masse und Mikrofon in einer von zwei Reihenfolgen. In der falschen Buchse geht der Rückweg durchs Mikrofon, und die Mitte ist weg.",
+    text: "Ein 3,5-mm-Stecker mit vier Kontakten: links, rechts, dazu Masse und Mikrofon in einer von zwei Reihenfolgen. In der falschen Buchse läuft der Rückleiter durchs Mikrofon, und die Mitte ist weg.",
   },
   hot: {
     term: "Heiß",
-    text: "Der Leiter einer symmetrischen Leitung, der das Signal richtig herum trägt: Stift 2 am XLR, die Spitze einer symmetrischen Klinke.",
+    text: "Der Leiter einer symmetrischen Leitung, der das Signal richtig herum trägt: Pin 2 am XLR, die Spitze einer symmetrischen Klinke.",
   },
   "impedance-balanced": {
     term: "impedanzsymmetrisch",
@@ -48,11 +48,11 @@ export const wires: Readonly<Record<keyof typeof english, Term>> = {
   },
   "load box": {
     term: "Lastbox",
-    text: "Zwei gleiche Widerstände, deren Sternpunkt an nichts als dem Schaft eines Kabels liegt. Nur damit oder mit Kopfhörern sieht eine Messung eine verlorene Masse.",
+    text: "Zwei gleiche Widerstände, deren Sternpunkt an nichts als dem Schaft eines Kabels liegt. Nur damit oder mit Kopfhörern sieht eine Messung einen unterbrochenen Rückleiter.",
   },
   normalled: {
     term: "normalisiert",
-    text: "In einer Buchse verbunden, solange kein Stecker darin steckt. 'Left/Mono' speist beide Seiten, solange die rechte Buchse leer ist.",
+    text: "In einer Buchse verbunden, solange kein Stecker darin steckt. „Left/Mono“ speist beide Seiten, solange die rechte Buchse leer ist.",
   },
   "not home": {
     term: "nicht ganz gesteckt",
@@ -63,12 +63,12 @@ export const wires: Readonly<Record<keyof typeof english, Term>> = {
     text: "Eine Buchse auf mehrere verdrahtet, ohne Verstärker dazwischen. Alles daran ist ein Stromkreis: Ein Fehler in einem Kabel ist bei allen zu hören.",
   },
   return: {
-    term: "Masse, Rückleiter",
-    text: "Der Leiter, den beide Seiten auf dem Rückweg teilen, der Schaft eines Kopfhörersteckers. Ist er verloren, bekommen beide Ohren links minus rechts.",
+    term: "Rückleiter, Masse",
+    text: "Der Leiter, den beide Seiten auf dem Rückweg teilen, der Schaft eines Kopfhörersteckers. Ist er unterbrochen, bekommen beide Ohren links minus rechts.",
   },
   ring: {
     term: "Ring",
-    text: "Der mittlere Kontakt einer Stereoklinke: die rechte Seite einer Stereozuspielung, Kalt einer symmetrischen Leitung.",
+    text: "Der mittlere Kontakt einer Stereoklinke: die rechte Seite eines Stereo-Feeds, Kalt einer symmetrischen Leitung.",
   },
   screen: {
     term: "Schirm",
@@ -84,7 +84,7 @@ export const wires: Readonly<Record<keyof typeof english, Term>> = {
   },
   tip: {
     term: "Spitze",
-    text: "Der vorderste Kontakt eines Steckers: die linke Seite einer Stereozuspielung, Heiß einer symmetrischen Leitung, das Signal einer Monoklinke.",
+    text: "Der vorderste Kontakt eines Steckers: die linke Seite eines Stereo-Feeds, Heiß einer symmetrischen Leitung, das Signal einer Monoklinke.",
   },
   TRS: {
     term: "TRS, Stereoklinke",
@@ -100,6 +100,6 @@ export const wires: Readonly<Record<keyof typeof english, Term>> = {
   },
   XLR: {
     term: "XLR",
-    text: "Ein runder Stecker mit Verriegelung und drei Stiften: 1 Schirm, 2 Heiß, 3 Kalt.",
+    text: "Ein runder Stecker mit Verriegelung und drei Pins: 1 Schirm, 2 Heiß, 3 Kalt.",
   },
 };

@@ -3,11 +3,11 @@ import { sound } from "./terms-sound.ts";
 import { wires } from "./terms-wires.ts";
 
 export const trade: Words["trade"] = {
-  title: "Die Wörter des Fachs",
-  find: "Ein Wort finden",
-  none: "Hier hat kein Wort das in sich.",
+  title: "Fachwörter",
+  find: "Ein Wort suchen",
+  none: "Kein Fachwort hier enthält das.",
   letters: "Zu einem Buchstaben",
-  source: (standard) => `wie in ${standard}`,
-  practice: "Wo keine Norm genannt ist, ist es allgemeiner Brauch.",
+  source: (standard) => `nach ${standard}`,
+  practice: "Wo keine Norm genannt ist, ist es gängige Praxis.",
   terms: { ...wires, ...sound },
 };
