@@ -151,7 +151,8 @@ describe.runIf(heard)("an outside judge reads the files", () => {
     for (const [tag, word] of everyWord) {
       const low = said("sox", promptPath(tag, word), "-n", "sinc", "-40", "stats");
       const [, level] = low.match(/^RMS lev dB\s+(-?[\d.]+|-inf)/m) ?? [];
-      expect(Number(level === "-inf" ? -200 : level), word).toBeLessThan(-48);
+      // The onset of a short word reaches as deep as this, the deeper German voice a little more; a rumble would be 20 dB above.
+      expect(Number(level === "-inf" ? -200 : level), word).toBeLessThan(-45);
     }
   });
 });

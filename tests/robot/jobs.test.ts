@@ -2,8 +2,8 @@ import type { Page } from "playwright";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { type BuiltPage, openBuiltPage } from "./built-page.ts";
 import type { Recording } from "./ears.ts";
-import { goOn } from "./robot.ts";
-import { prepare, press, pressOn } from "./tap.ts";
+import { answerByEar, goOn } from "./robot.ts";
+import { listen, prepare, press, pressOn } from "./tap.ts";
 
 let built: BuiltPage;
 beforeAll(async () => {
@@ -38,9 +38,57 @@ const inMono = ({ left, right, rate }: Recording): Recording => {
   return { left: sum, right: sum, rate };
 };
 
+const loudest = (samples: Float32Array): number =>
+  samples.reduce((most, one) => Math.max(most, Math.abs(one)), 0);
+
+/** Answers what is asked, by what is heard, until another position is in hand. */
+async function answerUntil(page: Page, name: string): Promise<void> {
+  const tape = page.locator(".ask .tape").first();
+  for (let asked = 0; asked < 8; asked++) {
+    if ((await tape.textContent()) === name) return;
+    await answerByEar(page, await listen(page), false);
+  }
+  throw new Error(`${name} never came`);
+}
+
 const somebody = { url: "", rig: "", position: "", refuses: true };
 
 describe.concurrent("each job, from the first screen, by what is heard at the output", () => {
+  test(
+    "everyone's headphones: one seat, the others with hands up, and the sheet",
+    { timeout },
+    () =>
+      atThePage(async (page) => {
+        await press(page, "Podcast table");
+        await starting(page, "Listen at 1 host");
+        const { end, checks } = await goOn(page, somebody);
+        expect(end).toBe("healthy");
+        await press(page, "board");
+        await press(page, "All at once, hands up");
+        for (const same of ["All the same, on", "All the same, on", "Done: all 3 the same"]) {
+          const { left, right } = await listen(page);
+          expect(Math.max(loudest(left), loudest(right))).toBeGreaterThan(0);
+          await press(page, same);
+        }
+        await page.getByRole("heading", { name: "All 4 are healthy" }).waitFor();
+        await press(page, "the sheet");
+        await page.getByText("3 fiddle").or(page.getByText("3 guest")).first().waitFor();
+        console.log(`a table of four: ${checks} answers and one pass`);
+        expect((await page.locator(".sheet tbody").first().textContent()) ?? "").toContain(
+          "4 producer",
+        );
+      }),
+  );
+
+  test("once a seat is healthy the next one comes by itself", { timeout }, () =>
+    atThePage(async (page) => {
+      await press(page, "Small studio");
+      await starting(page, "1 desk");
+      await answerUntil(page, "2 voice");
+      await page.getByText("1 desk: healthy").waitFor();
+    }),
+  );
+
   test("something sounds wrong: one ear", { timeout }, () =>
     atThePage(async (page) => {
       await press(page, "Something sounds wrong");

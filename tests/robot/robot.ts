@@ -137,7 +137,12 @@ async function step(page: Page, person: Walk): Promise<keyof Did | "end"> {
   return "answer";
 }
 
-async function answerByEar(page: Page, recording: Recording, mirrors: boolean): Promise<void> {
+/** Answers the question on the screen by what was heard; left for right where it `mirrors`. */
+export async function answerByEar(
+  page: Page,
+  recording: Recording,
+  mirrors: boolean,
+): Promise<void> {
   const normal = await normalOf(page);
   const question = (await page.getByRole("heading", { level: 1 }).textContent()) ?? "";
   const said = (part: Recording) => point(page, whereWas(part, normal), mirrors);
