@@ -59,7 +59,11 @@ export const ownCopy: Plugin = {
   name: "own-copy",
   apply: "build",
   buildStart() {
-    this.emitFile({ type: "chunk", id: "/offline/service-worker.ts", fileName: worker });
+    this.emitFile({
+      type: "chunk",
+      id: join(import.meta.dirname, "../offline/service-worker.ts"),
+      fileName: worker,
+    });
   },
   // After everything else, so that it lists what really lies there.
   writeBundle: {

@@ -1,5 +1,5 @@
 import type { Page } from "playwright";
-import { press } from "./tap.ts";
+import { press, say } from "./tap.ts";
 
 export const shown = (page: Page, name: string): Promise<boolean> =>
   page.getByRole("button", { name, exact: true }).first().isVisible();
@@ -19,10 +19,10 @@ export async function make(page: Page, refuses: boolean): Promise<"move" | "pres
   const done = (await page.locator(".do .main").textContent()) ?? "";
   const optional = await shown(page, "Not possible here");
   if (optional && (refuses || done.startsWith("Somebody else"))) {
-    await press(page, "Not possible here");
+    await say(page, "Not possible here");
     return "press";
   }
-  await press(page, done);
+  await say(page, done);
   return "move";
 }
 
@@ -34,5 +34,5 @@ export async function look(page: Page): Promise<void> {
   const steady = (await page.locator(".twist").isVisible())
     ? "nothing changes"
     : "all as it should be";
-  await press(page, seen ?? steady);
+  await say(page, seen ?? steady);
 }

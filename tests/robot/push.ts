@@ -1,6 +1,6 @@
 import type { Page } from "playwright";
 import { type Recording, whereWas } from "./ears.ts";
-import { hearNow, normalOf, press } from "./tap.ts";
+import { hearNow, normalOf, press, say } from "./tap.ts";
 
 /** Pushed more often than this it is nowhere to be brought to the middle. */
 const most = 8;
@@ -23,7 +23,7 @@ export async function pushToTheMiddle(
     heard = spoilt(await hearNow(page));
   }
   const { place } = whereWas(heard, await normalOf(page));
-  await press(page, place === "middle" ? "It is in the middle" : "never in the middle");
+  await say(page, place === "middle" ? "It is in the middle" : "never in the middle");
 }
 
 /** By how many decibels the left ear has more. */

@@ -2,7 +2,7 @@ import type { Page } from "playwright";
 import { halves, type Pointed, type Recording, whereWas } from "./ears.ts";
 import { look, make, shown, unmutes } from "./hand.ts";
 import { pushToTheMiddle } from "./push.ts";
-import { listen, normalOf, press, pressOn } from "./tap.ts";
+import { listen, normalOf, press, pressOn, say } from "./tap.ts";
 import { touch } from "./touch.ts";
 
 /** A person at the built page, who hears what leaves the browser, decides from the samples, and reads the screen by role and name. */
@@ -137,12 +137,7 @@ async function step(page: Page, person: Walk): Promise<keyof Did | "end"> {
   return "answer";
 }
 
-/** Answers the question on the screen by what was heard; left for right where it `mirrors`. */
-export async function answerByEar(
-  page: Page,
-  recording: Recording,
-  mirrors: boolean,
-): Promise<void> {
+async function answerByEar(page: Page, recording: Recording, mirrors: boolean): Promise<void> {
   const normal = await normalOf(page);
   const question = (await page.getByRole("heading", { level: 1 }).textContent()) ?? "";
   const said = (part: Recording) => point(page, whereWas(part, normal), mirrors);
@@ -155,13 +150,13 @@ export async function answerByEar(
   const where = whereWas(recording, normal);
   if (await shown(page, "both cups")) return touch(page, where);
   if (await shown(page, "something"))
-    return press(page, where.place === "nothing at all" ? "nothing" : "something");
+    return say(page, where.place === "nothing at all" ? "nothing" : "something");
   return said(recording);
 }
 
 async function point(page: Page, { place, faint }: Pointed, mirrors: boolean): Promise<void> {
   if (faint) await press(page, "there, but faint");
-  await press(page, mirrors ? exchanged(place) : place);
+  await say(page, mirrors ? exchanged(place) : place);
 }
 
 const exchanged = (place: string): string =>

@@ -138,6 +138,17 @@ export async function pressOn(button: Locator): Promise<void> {
 export const press = (page: Page, name: string): Promise<void> =>
   pressOn(page.getByRole("button", { name, exact: true }));
 
+/** Presses what answers, and sees that it was taken: the screen shows something else. */
+export async function say(page: Page, name: string): Promise<void> {
+  const before = await shownBy(page);
+  await press(page, name);
+  await page
+    .waitForFunction((text) => document.querySelector("main")?.textContent !== text, before, {
+      timeout: patience,
+    })
+    .catch(() => undefined);
+}
+
 /** Presses Play; whether it played to its end. Who hears nothing, since the press went astray on a busy page, presses again. */
 async function plays(page: Page): Promise<boolean> {
   await page.evaluate(() => (globalThis as unknown as TapPage).tap.clear());

@@ -1,11 +1,11 @@
 import type { Page } from "playwright";
 import type { Pointed } from "./ears.ts";
-import { press, pressOn } from "./tap.ts";
+import { pressOn, say } from "./tap.ts";
 
 /** A hand goes to the cup on the side where it is heard; the letter is read off that cup. */
 export async function touch(page: Page, { place }: Pointed): Promise<void> {
-  if (place === "nothing at all") return press(page, "neither cup");
-  if (place === "middle" || place === "all round") return press(page, "both cups");
+  if (place === "nothing at all") return say(page, "neither cup");
+  if (place === "middle" || place === "all round") return say(page, "both cups");
   const cups = ["cup marked L", "cup marked R"].map((name) =>
     page.getByRole("button", { name, exact: true }),
   );

@@ -54,7 +54,6 @@ export function Ask(props: Props) {
       <Asked {...props} check={check} state={state} />
       {state.phase === "play" || question === undefined ? (
         <Play held={held} onPlay={play}>
-          {ready.bench === undefined && <Answering held={held} />}
           <Said {...props} />
         </Play>
       ) : (
@@ -70,6 +69,7 @@ export function Ask(props: Props) {
           onAgain={play}
         />
       )}
+      {state.phase === "play" && ready.bench === undefined && <Answering held={held} />}
       <Level held={held} />
     </section>
   );

@@ -1,0 +1,49 @@
+import { expect, test } from "vitest";
+import { fromHeadphoneSocket } from "#core/rig/rigs.ts";
+import { add, type Log } from "#core/session/log.ts";
+import { at, well } from "#tests/support/entries.ts";
+import { movedOn } from "#ui/screens/moved-on.ts";
+import { firstPage, type Page } from "#ui/screens/page.ts";
+
+const drawn = (names: readonly string[]): Log =>
+  add([], { entry: "drawing", rig: fromHeadphoneSocket("a table", names) }, 0);
+
+/** The page at position 1 with a log. */
+const page = (log: Log): Page => ({
+  ...firstPage({ theme: "dark", tongue: "en", numbers: false }),
+  log,
+  view: { screen: "position", position: "position 1" },
+});
+
+const two = drawn(["host", "guest"]);
+const five = drawn(["host", "reader", "fiddle", "guest", "desk"]);
+
+test("once a position is healthy the next one is in hand, and says where it came from", () => {
+  expect(movedOn(page(two), page(well(two, "position 1"))).view).toEqual({
+    screen: "position",
+    position: "position 2",
+    came: "position 1",
+  });
+});
+
+test("where the others are quicker asked all at once, the board comes", () => {
+  expect(movedOn(page(five), page(well(five, "position 1"))).view).toEqual({
+    screen: "board",
+    came: "position 1",
+  });
+});
+
+test("one answer moves nowhere, nor does trouble, nor the last position of all", () => {
+  const one = page(at(two, "position 1", "left", "left ear"));
+  expect(movedOn(page(two), one)).toBe(one);
+  const wrong = page(at(two, "position 1", "left", "nothing"));
+  expect(movedOn(page(two), wrong)).toBe(wrong);
+  const before = well(two, "position 2");
+  const all = page(well(before, "position 1"));
+  expect(movedOn(page(before), all)).toBe(all);
+});
+
+test("who looks at a healthy position again stays there", () => {
+  const healthy = page(well(two, "position 1"));
+  expect(movedOn(healthy, healthy)).toBe(healthy);
+});
