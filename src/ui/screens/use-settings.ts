@@ -1,17 +1,17 @@
-import { useEffect } from "preact/hooks";
+import { useLayoutEffect } from "preact/hooks";
 import type { Settings, SettingsStore, Theme } from "#storage/settings.ts";
 import { firstWords } from "#ui/words/first-words.ts";
 
 /** Keeps what was chosen for the page, and has the document show it: its language with the way it is written, and the theme by name. */
 export function useSettings(settings: Settings, store: SettingsStore): void {
   const { theme, tongue } = settings;
-  useEffect(() => store.keep(settings), [settings, store]);
-  useEffect(() => {
+  useLayoutEffect(() => store.keep(settings), [settings, store]);
+  useLayoutEffect(() => {
     const { documentElement } = document;
     documentElement.lang = tongue;
     documentElement.dir = firstWords[tongue].direction;
   }, [tongue]);
-  useEffect(() => {
+  useLayoutEffect(() => {
     const light = matchMedia("(prefers-color-scheme: light)");
     const show = () => showTheme(theme === "as the system" ? bySystem(light) : theme);
     show();
