@@ -58,7 +58,7 @@ export function Board({ held }: { readonly held: Session }) {
         seats={seats}
         open={(position) => show({ screen: "position", position })}
       />
-      <div class={seats.length < 4 ? "foot" : "foot tucked"}>
+      <div class={seats.length < 6 ? "foot" : "foot tucked"}>
         <Next seats={seats} derived={derived} show={show} />
         {ready?.bench && heard && (
           <button type="button" class="quiet" onClick={() => show({ screen: "curtain" })}>
