@@ -34,6 +34,7 @@ export async function lives(url: string, seed: number, kills: number): Promise<C
   try {
     for (;;) {
       const page = await browser.page();
+      await page.addInitScript(withoutCopy);
       await page.goto(url);
       const left = seen(known, press, await onTheDisk(page));
       counts.wrong.push(...left.wrong);
@@ -46,6 +47,11 @@ export async function lives(url: string, seed: number, kills: number): Promise<C
     await browser.close();
   }
 }
+
+/** What is put away for flight mode is looked through at every beginning, and is not what is killed here. */
+const withoutCopy = () => {
+  Reflect.deleteProperty(Navigator.prototype, "serviceWorker");
+};
 
 interface Life {
   readonly browser: KilledBrowser;
