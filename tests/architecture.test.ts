@@ -60,6 +60,7 @@ const layers: Record<string, readonly string[]> = {
     "core/signals",
     "core/diagnosis",
     "core/session",
+    "core/proving",
     "core/words",
   ],
   "core/bench": ["core/units", "core/parts", "core/rig"],

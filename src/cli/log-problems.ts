@@ -2,6 +2,8 @@ import type { Model } from "#core/diagnosis/model.ts";
 import { build, type Log, type Rig } from "#core/index.ts";
 import { type Arranged, arranged, asDrawn } from "#core/rig/arranged.ts";
 import { holding } from "#core/session/log.ts";
+import { aboutDrawings } from "#core/session/names-since.ts";
+import { toldOf } from "#core/session/still-there.ts";
 import { findingProblems, seatProblems } from "./finding-problems.ts";
 import { moveProblems } from "./move-problems.ts";
 import { type Path, type Problem, pointer } from "./problem.ts";
@@ -36,12 +38,21 @@ export function idProblems(placed: readonly Placed[]): readonly Problem[] {
   });
 }
 
-/** What findings and moves name that is not there when it is their turn. What was taken back is not asked. */
+/**
+ * What findings and moves name that is not there when it is their turn. What was taken back is not asked; nor is what was entered before the rig was last
+ * drawn anew, since it spoke of another drawing: where that says nothing of this one, it is left out.
+ */
 export function logProblems(model: Model, placed: readonly Placed[]): readonly Problem[] {
-  const held = new Set(holding(placed.map(({ entry }) => entry)));
+  const log = placed.map(({ entry }) => entry);
+  const held = new Set(holding(log));
+  const about = aboutDrawings(log);
+  const anew = Math.max(
+    0,
+    log.findLastIndex((entry) => about.has(entry)),
+  );
   const problems: Problem[] = [];
-  let state: Arranged = asDrawn(model.drawn);
-  for (const { entry, at } of placed.filter((one) => held.has(one.entry))) {
+  let state = arrangedBy(model, log, anew);
+  for (const { entry, at } of placed.slice(anew).filter((one) => held.has(one.entry))) {
     const amiss = namedBy(model, state, entry, at);
     problems.push(...amiss);
     if (entry.entry !== "move" || amiss.length > 0) continue;
@@ -51,6 +62,16 @@ export function logProblems(model: Model, placed: readonly Placed[]): readonly P
     if (broken.length === 0) state = next;
   }
   return problems;
+}
+
+/** How the rig is arranged by the first entries of a log, as far as they speak of it as it is drawn in the end. */
+function arrangedBy(model: Model, log: Log, entries: number): Arranged {
+  const first = new Set(log.slice(0, entries));
+  return toldOf(model, log).told.reduce(
+    (state, { entry, happening }) =>
+      first.has(entry) && happening.kind === "move" ? arranged(state, happening.move) : state,
+    asDrawn(model.drawn),
+  );
 }
 
 /** What one entry names that is not there. */

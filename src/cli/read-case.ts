@@ -17,6 +17,8 @@ export type ReadCase =
       /** Everything that stands there, unknown keys included. */
       readonly whole: unknown;
       readonly log: Log;
+      /** Where each entry stands. */
+      readonly placed: readonly Placed[];
       /** Where there are keys that nobody knows. */
       readonly unknown: readonly Path[];
     }
@@ -44,6 +46,7 @@ export function readCase(text: string): ReadCase {
     read: true,
     whole,
     log: placed.map(({ entry }) => entry),
+    placed,
     unknown: [...unknownKeys(whole, data), ...unreadIn(drawing.rig, drawing.at)],
   };
 }

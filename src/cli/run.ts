@@ -2,7 +2,7 @@ import { derive } from "#core/index.ts";
 import { type Asking, askingOf, usage } from "./command-line.ts";
 import { diagnosisOf } from "./diagnosis-result.ts";
 import type { Printed } from "./print.ts";
-import { oneOf, pointer, printable, problemText, unworkable } from "./problem.ts";
+import { oneOf, type Path, pointer, printable, problemText, unworkable } from "./problem.ts";
 import { type ReadCase, readCase } from "./read-case.ts";
 import { textOf } from "./text.ts";
 
@@ -29,12 +29,16 @@ const refusal = (...lines: readonly string[]): Printed => ({
 
 function answer(asking: Asking, found: ReadCase): Printed {
   if (!found.read) return refusal(...found.lines);
-  const err = found.unknown
-    .map((path) => `${printable(pointer(path))}: warning: nobody knows this key; it is kept\n`)
-    .join("");
-  if (asking.as === "echo") return { code: 0, out: json(found.whole), err };
+  const unknown = warnings(found.unknown, "nobody knows this key; it is kept");
+  if (asking.as === "echo") return { code: 0, out: json(found.whole), err: unknown };
   const derived = derive(found.log);
   if (derived === undefined) throw new Error("a case was read without a drawing");
+  const leftOut = found.placed.filter(({ entry }) => derived.leftOut.includes(entry));
+  const gone = "this speaks of what is no longer drawn; it is left out";
+  const err = `${unknown}${warnings(
+    leftOut.map(({ at }) => at),
+    gone,
+  )}`;
   const ids = derived.rig.positions.map(({ id }) => id);
   const { position } = asking;
   if (position !== undefined && !ids.includes(position))
@@ -47,5 +51,8 @@ function answer(asking: Asking, found: ReadCase): Printed {
     return refusal(problemText(unworkable([], error)));
   }
 }
+
+const warnings = (paths: readonly Path[], what: string): string =>
+  paths.map((path) => `${printable(pointer(path))}: warning: ${what}\n`).join("");
 
 const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;

@@ -59,7 +59,6 @@ export { type RigFault, rigFaults } from "#core/rig/rig-faults.ts";
 export { builtInRigs, fromHeadphoneSocket, fromMainPair, straightIn } from "#core/rig/rigs.ts";
 export { type Derived, derive } from "#core/session/derive.ts";
 export {
-  absentIn,
   add,
   type Entry,
   type Log,

@@ -90,7 +90,6 @@ const losses: Readonly<Record<Lost["why"], true>> = {
   "not understood": true,
   "an id that is taken": true,
   "takes back what is not there": true,
-  "names what is not there": true,
 };
 
 const mark = ["sample plug", "near left", "output 2", "3"];

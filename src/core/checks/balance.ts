@@ -26,22 +26,19 @@ const centredAt = (right: Decibels): string => {
     : `in the middle with the left up ${-right} dB`;
 };
 
-/** By how much the right was made louder than the left, by the name of an answer; undefined where it was never in the middle. */
-export const offCentre = (answer: string): Decibels | undefined =>
-  offsets.find((right) => centredAt(right) === answer);
-
 /** What was found where the right side was made so much louder, in whole decibels: between two classes it may be either. */
 export const centredNear = (right: Decibels): readonly string[] =>
   right % 2 === 0 ? [centredAt(right)] : [right - 1, right + 1].map(centredAt);
 
-/** By how much the right was made louder, in an answer that says so. */
+/** By how much the right was made louder than the left, in an answer that says so. */
 export const balanceOf = (answer: string): Decibels | undefined =>
   offsets.find((one) => centredAt(one) === answer);
 
-/** The same of several answers, the middle of them; nothing where it never was in the middle. */
-export function rightUp(answers: Iterable<string>): Decibels | undefined {
-  const up = [...answers].flatMap((answer) => balanceOf(answer) ?? []);
-  return up.length === 0 ? undefined : up.reduce((sum, one) => sum + one, 0) / up.length;
+/** The same of all that one answer may have been: of two classes the middle between them; nothing of more, which is 'can't tell', nor where it was never in the middle. */
+export function rightUp(answers: readonly string[]): Decibels | undefined {
+  const up = answers.flatMap((answer) => balanceOf(answer) ?? []);
+  if (up.length === 0 || up.length < answers.length || up.length > 2) return undefined;
+  return up.reduce((sum, one) => sum + one, 0) / up.length;
 }
 
 /** How far apart people stop (the least difference they notice, a little more for hurry; common practice, no source). */

@@ -1,4 +1,4 @@
-import { clientId, operatorId, type Position, type Rig } from "#core/rig/rig.ts";
+import { clientId, operatorId, type Position, type Rig, type WantedFeed } from "#core/rig/rig.ts";
 import { firstName } from "#core/rig/same-parts.ts";
 import { checked, type Edited, refuse } from "./edited.ts";
 
@@ -64,6 +64,15 @@ export function positionNamed(rig: Rig, id: string, said: string): Edited {
   return { rig: { ...rig, positions } };
 }
 
+/** Something else is wanted at a position; left out, stereo. */
+export function positionWanting(rig: Rig, id: string, wants?: WantedFeed): Edited {
+  const own = rig.positions.find((one) => one.id === id);
+  if (own === undefined || own.wants === wants) return { rig };
+  const { wants: _, ...rest } = own;
+  const next: Position = wants === undefined ? rest : { ...rest, wants };
+  return { rig: { ...rig, positions: rig.positions.map((one) => (one === own ? next : one)) } };
+}
+
 /** A position further up or down in the order in which they are heard. */
 export function positionMoved(rig: Rig, id: string, by: -1 | 1): Edited {
   const at = rig.positions.findIndex((one) => one.id === id);
@@ -76,12 +85,13 @@ export function positionMoved(rig: Rig, id: string, by: -1 | 1): Edited {
   return { rig: { ...rig, positions } };
 }
 
-/** A position for what is worn, by the next number, and behind it what stands behind another's. */
+/** A position for what is worn, by the next number, and behind it what stands behind another's; what is wanted there is wanted here. */
 export function nextPosition(rig: Rig, wears: string, like?: Position): Position {
   const id = nextName(rig, `position ${rig.positions.length}`);
   const behind = like && /^\d+ (.*)$/.exec(like.name)?.[1];
   const numbers = new Set(rig.positions.map(({ name }) => Number.parseInt(name, 10)));
   let number = rig.positions.length + 1;
   while (numbers.has(number)) number++;
-  return { id, name: behind === undefined ? `${number}` : `${number} ${behind}`, wears };
+  const name = behind === undefined ? `${number}` : `${number} ${behind}`;
+  return { id, name, wears, ...(like?.wants === undefined ? {} : { wants: like.wants }) };
 }

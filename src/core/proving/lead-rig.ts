@@ -6,7 +6,7 @@ import {
   type Rig,
   type RigPart,
 } from "#core/rig/rig.ts";
-import type { LeadChoice, Method } from "./choice.ts";
+import { type LeadChoice, type Method, nameFor } from "./choice.ts";
 import { type Side, sidesOf } from "./ends.ts";
 import { type Far, farFor, type Near, nearFor } from "./proving-sockets.ts";
 
@@ -42,7 +42,7 @@ export function leadRig(choice: LeadChoice): Rig {
     ...(settings === undefined ? {} : { settings }),
   };
   return {
-    name: `${kind}, proved by ${by}`,
+    name: nameFor(choice),
     parts: [near.part, lead, ...beside.parts, ...far.parts, ...people(by)].map((part) =>
       part.id === leadId ? part : good(part),
     ),

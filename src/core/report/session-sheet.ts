@@ -1,9 +1,10 @@
 import { isUnlisted } from "#core/diagnosis/fault-sets.ts";
 import type { Group } from "#core/diagnosis/groups.ts";
+import { provedIn } from "#core/proving/choice.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { type Derived, derive } from "#core/session/derive.ts";
-import { holding, type Log, titleOf } from "#core/session/log.ts";
+import { holding, type Log, rigIn, titleOf } from "#core/session/log.ts";
 import { type Found, foundIn } from "./sheet-found.ts";
 import { type SheetSeat, seatsIn } from "./sheet-seats.ts";
 
@@ -31,7 +32,10 @@ interface Unheard {
 
 const known = new WeakMap<Log, Sheet>();
 
-/** The sheet of a session; nothing where no entry says what the rig is. A pure function of the log, remembered by its identity. */
+/**
+ * The sheet of a session; nothing where no entry says what the rig is, nor where it proves a lead: that is a result of its own. A pure function of
+ * the log, remembered by its identity.
+ */
 export function sheetOf(log: Log): Sheet | undefined {
   const making = sheetMaking(log);
   for (;;) {
@@ -40,8 +44,14 @@ export function sheetOf(log: Log): Sheet | undefined {
   }
 }
 
+function provesLead(log: Log): boolean {
+  const rig = rigIn(log);
+  return rig !== undefined && provedIn(rig) !== undefined;
+}
+
 /** The same, a piece at a time: a long session takes seconds, and a press may come in between. */
 export function* sheetMaking(log: Log): Generator<void, Sheet | undefined, void> {
+  if (provesLead(log)) return undefined;
   const found = known.get(log);
   const derived = found === undefined ? derive(log) : undefined;
   if (derived === undefined) return found;
@@ -61,8 +71,8 @@ function* sheetFrom(log: Log, derived: Derived): Generator<void, Sheet, void> {
     begun: times.reduce((least, at) => Math.min(least, at), Number.POSITIVE_INFINITY),
     ended: times.reduce((most, at) => Math.max(most, at), 0),
     rig: derived.rig,
-    seats: yield* seatsIn(entries, derived),
-    found: yield* foundIn(entries, derived),
+    seats: yield* seatsIn(derived),
+    found: yield* foundIn(derived),
     unheard: unheardBy(derived.groups),
   };
 }

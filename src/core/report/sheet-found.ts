@@ -1,8 +1,8 @@
 import type { Move } from "#core/rig/moves.ts";
 import { clientId } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
-import { type Derived, derive } from "#core/session/derive.ts";
-import type { Entry, Log } from "#core/session/log.ts";
+import { type Derived, follows } from "#core/session/derive.ts";
+import type { Spoken } from "#core/session/still-there.ts";
 import type { Probability } from "#core/units/units.ts";
 import { leadingAt, positionOf } from "./sheet-seats.ts";
 
@@ -31,7 +31,7 @@ interface Stretch {
   readonly derived: Derived;
 }
 
-/** What a move took away is named where it is at least so likely. */
+/** What a move took away is named where it is at least so likely: likelier than not. Common practice, no source. */
 const likely: Probability = 0.5;
 
 /**
@@ -39,39 +39,42 @@ const likely: Probability = 0.5;
  * turns from asking to moving, and at the end: there a verdict stood, if one did. Of each such place only the positions are looked at that
  * were heard since the last one.
  */
-export function* foundIn(entries: Log, whole: Derived): Generator<void, readonly Found[], void> {
+export function* foundIn(whole: Derived): Generator<void, readonly Found[], void> {
   const finding = new Finding();
-  for (const stretch of stretchesOf(entries, whole)) {
+  for (const stretch of stretchesOf(whole)) {
     finding.goOn(stretch);
     yield;
   }
   return finding.end(whole);
 }
 
-/** Cuts a session before each move that follows a finding. The last drawing holds for all of it. */
-function* stretchesOf(entries: Log, whole: Derived): Generator<Stretch> {
-  const drawing = entries.filter(({ entry }) => entry === "drawing").slice(-1);
-  const acts = entries.filter(({ entry }) => entry === "finding" || isMoved(entry));
+/** Cuts a session before each move that follows a finding. All of it is told of the rig as it is drawn now. */
+function* stretchesOf(whole: Derived): Generator<Stretch> {
+  const { rig, told } = whole;
   let from = 0;
-  for (let at = 1; at <= acts.length; at++) {
-    if (at < acts.length && !(isMoved(acts[at]?.entry) && acts[at - 1]?.entry === "finding"))
-      continue;
-    const derived = at < acts.length ? derive([...drawing, ...acts.slice(0, at)]) : whole;
-    if (derived !== undefined) yield { ...readStretch(acts.slice(from, at)), derived };
+  for (let at = 1; at <= told.length; at++) {
+    if (at < told.length && (isFound(told[at]) || !isFound(told[at - 1]))) continue;
+    const derived =
+      at < told.length
+        ? follows(rig, { told: told.slice(0, at), absent: new Set(), leftOut: [] })
+        : whole;
+    yield { ...readStretch(told.slice(from, at)), derived };
     from = at;
   }
 }
 
-const isMoved = (entry: Entry["entry"] | undefined): boolean =>
-  entry === "move" || entry === "cannot";
+const isFound = (one: Spoken | undefined): boolean => one?.happening.kind === "finding";
 
-function readStretch(acts: Log): Pick<Stretch, "moves" | "heard"> {
+function readStretch(acts: readonly Spoken[]): Pick<Stretch, "moves" | "heard"> {
   const heard = new Map<string, number>();
-  for (const one of acts) {
-    const position = positionOf(one);
-    if (position !== undefined) heard.set(position, one.at);
+  for (const { entry, happening } of acts) {
+    const position = positionOf(happening);
+    if (position !== undefined) heard.set(position, entry.at);
   }
-  return { moves: acts.flatMap((one) => (one.entry === "move" ? [one.move] : [])), heard };
+  return {
+    moves: acts.flatMap(({ happening }) => (happening.kind === "move" ? [happening.move] : [])),
+    heard,
+  };
 }
 
 /** A fault found, and every move since. */

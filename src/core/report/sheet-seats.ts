@@ -1,11 +1,10 @@
-import { rightUp } from "#core/checks/balance.ts";
-import type { MeasuredGains } from "#core/checks/finding.ts";
+import type { Happening, MeasuredGains } from "#core/checks/finding.ts";
 import { relativeGains } from "#core/rig/ear-matrix.ts";
 import { type Effect, effectOf } from "#core/rig/effect.ts";
-import { clientId } from "#core/rig/rig.ts";
+import { clientId, type WantedFeed } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import type { Derived, State } from "#core/session/derive.ts";
-import type { Log } from "#core/session/log.ts";
+import { levelsAt } from "#core/session/levels.ts";
 import type { Decibels, DecibelsFullScale, Probability } from "#core/units/units.ts";
 
 /** How a position stands when the sheet is made; 'as ordered' is a feed that is mono or in one ear on purpose. */
@@ -17,6 +16,8 @@ export interface SheetSeat {
   readonly name: string;
   /** What is worn there now, or the instrument. */
   readonly wears: string;
+  /** What is wanted there; nothing where it is stereo. */
+  readonly wants: WantedFeed | undefined;
   readonly state: SeatState;
   /** What is wrong, or as it was ordered, and how sure that is. */
   readonly wrong: Wrong | undefined;
@@ -40,20 +41,20 @@ export interface Wrong {
 }
 
 /** Every position of a session, in the order of the rig; gives way after each. */
-export function* seatsIn(
-  entries: Log,
-  derived: Derived,
-): Generator<void, readonly SheetSeat[], void> {
+export function* seatsIn(derived: Derived): Generator<void, readonly SheetSeat[], void> {
   const now = derived.evidence.era.course.state.rig;
   const seats: SheetSeat[] = [];
-  for (const { id, name, wears } of derived.rig.positions) {
+  for (const { id, name, wears, wants } of derived.rig.positions) {
+    const { played, pushed, measured } = levelsAt(derived, id);
     seats.push({
       id,
       name,
       wears: now.positions.find((one) => one.id === id)?.wears ?? wears,
+      wants,
       ...standingOf(derived, id),
-      level: levelAt(entries, id),
-      ...readingsAt(derived, id),
+      level: played,
+      balance: pushed,
+      measured: measured?.gains,
     });
     yield;
   }
@@ -61,9 +62,9 @@ export function* seatsIn(
 }
 
 /** The position a finding speaks of. */
-export function positionOf(entry: Log[number]): string | undefined {
-  if (entry.entry !== "finding" || !("position" in entry.finding.asked)) return undefined;
-  return entry.finding.asked.position;
+export function positionOf(happening: Happening): string | undefined {
+  if (happening.kind !== "finding" || !("position" in happening.finding.asked)) return undefined;
+  return happening.finding.asked.position;
 }
 
 function standingOf(derived: Derived, position: string): Pick<SheetSeat, "state" | "wrong"> {
@@ -85,28 +86,5 @@ export function leadingAt(derived: Derived, position: string): Wrong | undefined
     probability: leading.probability,
     effect: effectOf(relativeGains(model.rig, position, [fault])),
     shared: leading.group.branch === model.root && rig.positions.length > 1,
-  };
-}
-
-function levelAt(entries: Log, position: string): DecibelsFullScale | undefined {
-  const last = entries.findLast(
-    (one) => one.entry === "finding" && one.level !== undefined && positionOf(one) === position,
-  );
-  return last?.entry === "finding" ? last.level : undefined;
-}
-
-/** What was pushed to the middle and what was measured, of the way as it is now. */
-function readingsAt(
-  { evidence }: Derived,
-  position: string,
-): Pick<SheetSeat, "balance" | "measured"> {
-  const here = (one: { readonly position: string; readonly channel: number }) =>
-    one.position === position && one.channel === evidence.nowAt(position);
-  const pushed = evidence.heard.findLast(
-    (one) => here(one) && one.question.name === "pushed to the middle",
-  );
-  return {
-    balance: pushed && rightUp(pushed.said),
-    measured: evidence.measured.findLast(here)?.gains,
   };
 }

@@ -16,24 +16,25 @@ export interface Names {
  */
 export function namesThrough(rigs: readonly Rig[]): Names {
   const [then, now] = [rigs[0], rigs.at(-1)];
-  const through = (has: (rig: Rig) => readonly string[], key: string) =>
-    rigs.every((rig) => has(rig).includes(key));
+  const isThrough = throughAll(rigs.map((rig) => rig.parts.map(firstName)));
+  const isKept = throughAll(rigs.map((rig) => rig.positions.map(({ id }) => id)));
   const parts = new Map<string, string>();
   for (const part of then?.parts ?? []) {
     const key = firstName(part);
     const found = now?.parts.find((one) => firstName(one) === key);
-    if (found === undefined || !through(firstNames, key)) continue;
+    if (found === undefined || !isThrough(key)) continue;
     parts.set(part.id, found.id);
     parts.set(standInFor(part.id), standInFor(found.id));
   }
-  const positions = new Set(
-    (then?.positions ?? []).map(({ id }) => id).filter((id) => through(seats, id)),
-  );
+  const positions = new Set((then?.positions ?? []).map(({ id }) => id).filter(isKept));
   return {
     part: (id) => parts.get(id),
     position: (id) => (positions.has(id) ? id : undefined),
   };
 }
 
-const firstNames = ({ parts }: Rig): readonly string[] => parts.map(firstName);
-const seats = ({ positions }: Rig): readonly string[] => positions.map(({ id }) => id);
+/** Whether a name stands in every one of some lists. */
+function throughAll(lists: readonly (readonly string[])[]): (name: string) => boolean {
+  const sets = lists.map((list) => new Set(list));
+  return (name) => sets.every((set) => set.has(name));
+}

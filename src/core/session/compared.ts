@@ -1,13 +1,17 @@
-import type { Position } from "#core/rig/rig.ts";
+import type { Position, Rig, WantedFeed } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
+import { firstName } from "#core/rig/same-parts.ts";
 import type { Decibels } from "#core/units/units.ts";
 import { type Derived, derive, type State } from "./derive.ts";
-import { type Levels, levelsAt } from "./levels.ts";
-import { holding, type Log } from "./log.ts";
+import { balanceIn, earsIn, type Levels, levelsAt } from "./levels.ts";
+import type { Log } from "./log.ts";
+import { partsMissing, samePositions } from "./same-positions.ts";
 
 /** How a position stood in one of two sessions. */
 export interface Stood {
   readonly state: State;
+  /** What was wanted there; left out, stereo. */
+  readonly wants?: WantedFeed;
   /** What a verdict named. */
   readonly fault?: RigFault;
 }
@@ -38,6 +42,8 @@ export interface Change {
   readonly name: string;
   readonly was?: Stood;
   readonly is?: Stood;
+  /** Heard both times, it stands otherwise: in another state, or with something else wrong. */
+  readonly otherwise: boolean;
   readonly levels: readonly LevelChange[];
   /** What cannot be compared. */
   readonly gaps: readonly (typeof gaps)[number][];
@@ -45,76 +51,85 @@ export interface Change {
 
 /** Two sessions beside each other. */
 export interface Compared {
+  /** Nothing says that both are of one rig: nothing is compared. */
+  readonly another: boolean;
   readonly positions: readonly Change[];
-  /** Parts that stand in one of the rigs alone, by their ids. */
+  /** Parts that stand in one of the rigs alone, by the names they have there. */
   readonly gone: readonly string[];
   readonly come: readonly string[];
 }
 
-/** Less than this is as it was: half of it is about what is just noticed. */
+/** Less than this is as it was. A difference between the ears is just noticed at 0.5 to 1 dB (Breebaart and Faller). */
 const same: Decibels = 1;
 
 /** What changed from a session to a later one of the same rig; nothing where one of them has no rig. */
 export function compared(then: Log, now: Log): Compared | undefined {
   const [before, after] = [derive(then), derive(now)];
   if (before === undefined || after === undefined) return undefined;
-  const met = new Set<string>();
-  const here = after.rig.positions.map((position) => {
-    const old = sameIn(before, position);
-    if (old !== undefined) met.add(old.id);
-    return changeAt({ before, after, then, now }, old, position);
-  });
-  const left = before.rig.positions.filter(({ id }) => !met.has(id));
-  const gone = left.map((old) => changeAt({ before, after, then, now }, old, undefined));
+  const pairs = samePositions(before.rig, after.rig);
+  if (pairs.size === 0) return { another: true, positions: [], gone: [], come: [] };
+  const met = new Set(pairs.values());
+  const left = before.rig.positions.filter((one) => !met.has(one));
+  const both = { before, after };
   return {
-    positions: [...here, ...gone],
-    gone: partsMissing(before, after),
-    come: partsMissing(after, before),
+    another: false,
+    positions: [
+      ...after.rig.positions.map((position) => changeAt(both, pairs.get(position), position)),
+      ...left.map((old) => changeAt(both, old, undefined)),
+    ],
+    gone: partsMissing(before.rig, after.rig),
+    come: partsMissing(after.rig, before.rig),
   };
 }
-
-/** The same position in another session: by its id, else by the name on its tape. */
-const sameIn = ({ rig }: Derived, { id, name }: Position): Position | undefined =>
-  rig.positions.find((one) => one.id === id) ?? rig.positions.find((one) => one.name === name);
-
-const partsMissing = (from: Derived, to: Derived): readonly string[] =>
-  from.rig.parts.map(({ id }) => id).filter((id) => !to.rig.parts.some((part) => part.id === id));
 
 interface Both {
   readonly before: Derived;
   readonly after: Derived;
-  readonly then: Log;
-  readonly now: Log;
 }
 
 function changeAt(
-  { before, after, then, now }: Both,
+  { before, after }: Both,
   old: Position | undefined,
   position: Position | undefined,
 ): Change {
-  const was = old && stoodAt(before, old.id);
-  const is = position && stoodAt(after, position.id);
+  const was = old && stoodAt(before, old);
+  const is = position && stoodAt(after, position);
   const levels =
-    old && position
-      ? louder(levelsAt(holding(then), old.id), levelsAt(holding(now), position.id))
-      : undefined;
+    old && position ? louder(levelsAt(before, old.id), levelsAt(after, position.id)) : undefined;
   return {
     position: position?.id ?? old?.id ?? "",
     name: position?.name ?? old?.name ?? "",
     ...(was === undefined ? {} : { was }),
     ...(is === undefined ? {} : { is }),
+    otherwise: was !== undefined && is !== undefined && isOtherwise(before.rig, was, after.rig, is),
     levels: levels?.filter(({ by }) => Math.abs(by) >= same) ?? [],
     gaps: gapsOf(was, is, levels),
   };
 }
 
-function stoodAt(derived: Derived, position: string): Stood {
-  const state = derived.state(position);
+function stoodAt(derived: Derived, { id, wants }: Position): Stood {
+  const state = derived.state(id);
   const [fault] =
     state === "wrong" || state === "unsure"
-      ? (derived.standing(position).leading?.group.faults ?? [])
+      ? (derived.standing(id).leading?.group.faults ?? [])
       : [];
-  return { state, ...(fault === undefined ? {} : { fault }) };
+  return {
+    state,
+    ...(wants === undefined ? {} : { wants }),
+    ...(fault === undefined ? {} : { fault }),
+  };
+}
+
+const isOtherwise = (before: Rig, was: Stood, after: Rig, is: Stood): boolean =>
+  was.state !== "not heard" &&
+  is.state !== "not heard" &&
+  (was.state !== is.state || faultKey(before, was.fault) !== faultKey(after, is.fault));
+
+/** A fault by what its part was called first; a person's, and what is not on the list, by themselves. */
+function faultKey({ parts }: Rig, fault: RigFault | undefined): string | undefined {
+  if (fault === undefined) return undefined;
+  const part = parts.find(({ id }) => id === fault.part);
+  return `${part === undefined ? "" : firstName(part)}${fault.id.slice(fault.part.length)}`;
 }
 
 function gapsOf(
@@ -135,17 +150,22 @@ function gapsOf(
 /** What both have, the most exact first: ears that were measured, else one ear against the other. */
 function louder(was: Levels, is: Levels): readonly LevelChange[] {
   const played = change(was.played, is.played, (by) => ({ change: "played", by }));
+  const [earsThen, earsNow] = [againstHealthy(was), againstHealthy(is)];
   const ears = (["left", "right"] as const).flatMap((ear) =>
-    change(was[ear], is[ear], (by) => ({ change: "ear", ear, by })),
+    change(earsThen[ear], earsNow[ear], (by) => ({ change: "ear", ear, by })),
   );
   if (ears.length > 0) return [...ears, ...played];
-  const balance = change(was.balance, is.balance, (by) => ({
+  const balance = change(balanceIn(was), balanceIn(is), (by) => ({
     change: "balance",
     ear: by < 0 ? "right" : "left",
     by: -Math.abs(by),
   }));
   return [...balance, ...played];
 }
+
+/** Measured as it comes, an ear has no level of its own. */
+const againstHealthy = ({ measured }: Levels) =>
+  measured === undefined || measured.level === "as it comes" ? {} : earsIn(measured);
 
 function change(
   was: Decibels | undefined,

@@ -6,20 +6,18 @@ import { evidenceOf } from "#core/diagnosis/gathering.ts";
 import { type Group, groupsOf } from "#core/diagnosis/groups.ts";
 import { type Model, modelOf } from "#core/diagnosis/model.ts";
 import type { Rig } from "#core/rig/rig.ts";
-import { absentIn, type Entry, holding, type Log } from "./log.ts";
-import { toldOf } from "./still-there.ts";
+import { type Log, rigIn } from "./log.ts";
+import { type Told, toldOf } from "./still-there.ts";
 
 /** How a position stands on the board. */
 export type State = "not heard" | "begun" | "healthy" | "wrong" | "unsure" | "absent";
 
-/** Everything that follows from a log. */
-export interface Derived {
+/** Everything that follows from a log. What it tells of things that are not drawn says nothing. */
+export interface Derived extends Told {
   readonly rig: Rig;
   readonly model: Model;
   readonly groups: readonly Group[];
   readonly happenings: readonly Happening[];
-  /** What was found and done at parts and positions that are no longer drawn: it says nothing any more. */
-  readonly leftOut: readonly Entry[];
   readonly evidence: Evidence;
   readonly beliefs: Beliefs;
   /** What is known of a position and what to do there; worked out when asked for, once. */
@@ -44,17 +42,17 @@ export function modelFor(rig: Rig): { model: Model; groups: readonly Group[] } {
 export function derive(log: Log): Derived | undefined {
   const known = derived.get(log);
   if (known !== undefined) return known;
-  const entries = holding(log);
-  const drawing = entries.findLast(({ entry }) => entry === "drawing");
-  if (drawing?.entry !== "drawing") return undefined;
-  const made = deriveFrom(drawing.rig, log);
+  const rig = rigIn(log);
+  if (rig === undefined) return undefined;
+  const made = follows(rig, toldOf(modelFor(rig).model, log));
   derived.set(log, made);
   return made;
 }
 
-function deriveFrom(rig: Rig, log: Log): Derived {
+/** Everything that follows from what was told of a rig, or from the beginning of it. */
+export function follows(rig: Rig, all: Told): Derived {
   const { model, groups } = modelFor(rig);
-  const { happenings, leftOut } = toldOf(model, log);
+  const happenings = all.told.map(({ happening }) => happening);
   const evidence = evidenceOf(model, happenings);
   const beliefs = beliefsOf(model, evidence);
   const standings = new Map<string, Standing>();
@@ -64,12 +62,11 @@ function deriveFrom(rig: Rig, log: Log): Derived {
     return found;
   };
   const heardAt = (position: string) => evidence.heard.some((one) => one.position === position);
-  const absent = absentIn(log);
   const state = (position: string): State => {
-    if (absent.has(position)) return "absent";
+    if (all.absent.has(position)) return "absent";
     return heardAt(position) ? stateAt(standing(position)) : "not heard";
   };
-  return { rig, model, groups, happenings, leftOut, evidence, beliefs, standing, state };
+  return { ...all, rig, model, groups, happenings, evidence, beliefs, standing, state };
 }
 
 /** How a position that was heard stands. */

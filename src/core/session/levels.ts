@@ -1,49 +1,74 @@
-import { offCentre } from "#core/checks/balance.ts";
-import { isAnswered, type Measured } from "#core/checks/finding.ts";
+import { rightUp } from "#core/checks/balance.ts";
+import { type Finding, isAnswered, type Measured } from "#core/checks/finding.ts";
 import { toDecibels } from "#core/units/decibels.ts";
-import type { Decibels } from "#core/units/units.ts";
-import type { Entry, Log } from "./log.ts";
+import type { Decibels, DecibelsFullScale } from "#core/units/units.ts";
+import type { Derived } from "./derive.ts";
 
-/** What the last findings at a position say of levels; what nobody measured is left out. */
+/** What findings at a position say of levels; what nobody found is left out. */
 export interface Levels {
-  /** At the ear, of its own side, against a healthy chain. */
-  readonly left?: Decibels;
-  readonly right?: Decibels;
-  /** By how much the right is louder than the left. */
-  readonly balance?: Decibels;
   /** Of the test signal as it was answered last. */
-  readonly played?: Decibels;
+  readonly played?: DecibelsFullScale;
+  /** By how much the right had to be made louder to be in the middle, on the way as it is now. */
+  readonly pushed?: Decibels;
+  /** What was measured last of the way as it is now. */
+  readonly measured?: Measured;
 }
 
-type Found = Extract<Entry, { entry: "finding" }>;
-
-/** What the entries that hold say of levels at a position. */
-export function levelsAt(entries: Log, position: string): Levels {
-  const here = entries.filter(
-    (one): one is Found =>
-      one.entry === "finding" &&
-      "position" in one.finding.asked &&
-      one.finding.asked.position === position,
-  );
-  const measured = here.flatMap(({ finding }) => (isMeasured(finding) ? [finding] : [])).at(-1);
+/** What was found of levels at a position. Once something on the way was touched, what was found before it says nothing of balance and ears. */
+export function levelsAt(derived: Derived, position: string): Levels {
+  const here = foundAt(derived, position);
+  const now = here.filter((one) => one.now).map(({ finding }) => finding);
   const played = here.findLast(({ level }) => level !== undefined)?.level;
-  const ears = measured && atEars(measured);
-  const balance = ears === undefined ? pushed(here) : difference(ears.left, ears.right);
+  const pushed = pushedIn(now);
+  const measured = now.findLast(isMeasured);
   return {
-    ...(measured?.level === undefined ? ears : {}),
-    ...(balance === undefined ? {} : { balance }),
     ...(played === undefined ? {} : { played }),
+    ...(pushed === undefined ? {} : { pushed }),
+    ...(measured === undefined ? {} : { measured }),
   };
 }
 
-const isMeasured = (finding: Found["finding"]): finding is Measured =>
-  finding.asked.check === "matrix";
+interface FoundHere {
+  readonly finding: Finding;
+  readonly level: DecibelsFullScale | undefined;
+  /** It speaks of the way as it is now. */
+  readonly now: boolean;
+}
 
-/** A gain that is not clear of what the measurement is sure of is no level. */
-function atEars({ gains: [ll, , , rr], error }: Measured): Pick<Levels, "left" | "right"> {
+function foundAt({ told, evidence }: Derived, position: string): readonly FoundHere[] {
+  const found: FoundHere[] = [];
+  let epoch = 0;
+  for (const { entry, happening } of told) {
+    if (happening.kind === "move") epoch++;
+    if (happening.kind !== "finding") continue;
+    const { finding } = happening;
+    if (!("position" in finding.asked) || finding.asked.position !== position) continue;
+    const level = entry.entry === "finding" ? entry.level : undefined;
+    const now = evidence.era.channelAt(position, epoch) === evidence.nowAt(position);
+    found.push({ finding, level, now });
+  }
+  return found;
+}
+
+const isMeasured = (finding: Finding): finding is Measured => finding.asked.check === "matrix";
+
+/** By ear, as it was answered last. */
+function pushedIn(findings: readonly Finding[]): Decibels | undefined {
+  const last = findings.findLast(({ asked }) => asked.check === "balance");
+  return last !== undefined && isAnswered(last) ? rightUp(last.results[0] ?? []) : undefined;
+}
+
+/** What arrives at each ear of its own side, against a healthy chain. */
+export interface Ears {
+  readonly left?: Decibels;
+  readonly right?: Decibels;
+}
+
+/** What was measured at each ear; a gain that is not clear of what the measurement is sure of is no level. */
+export function earsIn({ gains: [ll, , , rr], error }: Measured): Ears {
   const level = ([re, im]: readonly [number, number]): Decibels | undefined => {
     const size = Math.hypot(re, im);
-    return size > 3 * error ? toDecibels(size) : undefined;
+    return size > clear * error ? toDecibels(size) : undefined;
   };
   const [left, right] = [level(ll), level(rr)];
   return {
@@ -52,15 +77,12 @@ function atEars({ gains: [ll, , , rr], error }: Measured): Pick<Levels, "left" |
   };
 }
 
-const difference = (left?: Decibels, right?: Decibels): Decibels | undefined =>
-  left === undefined || right === undefined ? undefined : right - left;
+/** So many standard deviations above nothing: by chance one in 370 is farther off (of a normal distribution). The choice is common practice, no source. */
+const clear = 3;
 
-/** By ear: a right side that was pushed up by so much was so much softer. */
-function pushed(here: readonly Found[]): Decibels | undefined {
-  const last = here.findLast(({ finding }) => finding.asked.check === "balance")?.finding;
-  if (last === undefined || !isAnswered(last)) return undefined;
-  const up = (last.results[0] ?? []).map(offCentre);
-  const known = up.filter((one) => one !== undefined);
-  if (known.length === 0 || known.length < up.length || known.length > 2) return undefined;
-  return -known.reduce((sum, one) => sum + one, 0) / known.length;
+/** By how much the right is louder than the left: as measured, else by ear, where what was pushed up by so much was so much softer. */
+export function balanceIn({ measured, pushed }: Levels): Decibels | undefined {
+  if (measured === undefined) return pushed === undefined ? undefined : -pushed;
+  const { left, right } = earsIn(measured);
+  return left === undefined || right === undefined ? undefined : right - left;
 }

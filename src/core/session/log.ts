@@ -53,6 +53,15 @@ export function holding(log: Log): Log {
   return log.filter((entry) => entry.entry !== "taken back" && !taken.has(entry.id));
 }
 
+type Drawing = Extract<Entry, { entry: "drawing" }>;
+
+/** The drawing that holds: what the rig is. */
+export const drawingIn = (log: Log): Drawing | undefined =>
+  holding(log).findLast((one) => one.entry === "drawing");
+
+/** The rig as a log draws it. */
+export const rigIn = (log: Log): Rig | undefined => drawingIn(log)?.rig;
+
 /** The last finding or move that holds: what 'take it back' takes. */
 export const lastToTake = (log: Log): Entry | undefined =>
   holding(log).findLast(({ entry }) => entry !== "drawing" && entry !== "titled");
@@ -83,7 +92,3 @@ export function titleOf(log: Log): { readonly name?: string; readonly who?: stri
   const who = titles.findLast((one) => one.who !== undefined)?.who;
   return { ...(name === undefined ? {} : { name }), ...(who === undefined ? {} : { who }) };
 }
-
-/** The positions where nobody is. */
-export const absentIn = (log: Log): ReadonlySet<string> =>
-  new Set(holding(log).flatMap((one) => (one.entry === "absent" ? [one.position] : [])));

@@ -1,13 +1,8 @@
-import { holding, type Log } from "./log.ts";
+import { drawingIn, type Log } from "./log.ts";
 import { isEntry } from "./reading.ts";
 
 /** Why an entry was left out. */
-const losses = [
-  "not understood",
-  "an id that is taken",
-  "takes back what is not there",
-  "names what is not there",
-] as const;
+const losses = ["not understood", "an id that is taken", "takes back what is not there"] as const;
 
 /** An entry that was left out of a log: its place, from one, what it called itself, and why. */
 export interface Lost {
@@ -32,17 +27,17 @@ export function mendedLog(entries: readonly unknown[], before: Log = []): Mended
   const ids = new Set(before.map(({ id }) => id));
   for (const [index, one] of entries.entries()) {
     const entry = filled(one, before.length + index, log.at(-1) ?? before.at(-1));
-    const why = amiss(entry, ids);
-    if (why === undefined && isEntry(entry)) {
-      log.push(entry);
-      ids.add(entry.id);
+    const read = isEntry(entry) ? entry : undefined;
+    const why = read === undefined ? "not understood" : amiss(read, ids);
+    if (read !== undefined && why === undefined) {
+      log.push(read);
+      ids.add(read.id);
     } else lost.push({ place: index + 1, ...calledItself(one), why: why ?? "not understood" });
   }
   return { log, lost };
 }
 
-function amiss(entry: unknown, ids: ReadonlySet<string>): Lost["why"] | undefined {
-  if (!isEntry(entry)) return "not understood";
+function amiss(entry: Log[number], ids: ReadonlySet<string>): Lost["why"] | undefined {
   if (ids.has(entry.id)) return "an id that is taken";
   return entry.entry === "taken back" && !ids.has(entry.taken)
     ? "takes back what is not there"
@@ -62,4 +57,4 @@ function calledItself(value: unknown): Pick<Lost, "entry"> {
 }
 
 /** Whether a log says what the rig is. */
-export const isDrawn = (log: Log): boolean => holding(log).some(({ entry }) => entry === "drawing");
+export const isDrawn = (log: Log): boolean => drawingIn(log) !== undefined;

@@ -1,7 +1,6 @@
 import { type About, caseFormatName, caseVersion } from "./case.ts";
 import type { Log } from "./log.ts";
-import { isDrawn, type Lost, type Mended, mendedLog } from "./mended.ts";
-import { namerOf } from "./named.ts";
+import { isDrawn, type Mended, mendedLog } from "./mended.ts";
 
 /** Why a file is refused. */
 const refusals = [
@@ -30,7 +29,7 @@ export type ReadFile =
 
 /**
  * Reads the text of a session's file, of any version there ever was: a case, or the bare log that an older program kept. What cannot be
- * understood is left out and named. Throws on nothing.
+ * understood is left out and named; what names things that are not drawn stays, and says nothing (`leftOut`). Throws on nothing.
  */
 export function readFile(text: string): ReadFile {
   if (text.trim() === "") return refused("empty");
@@ -39,12 +38,12 @@ export function readFile(text: string): ReadFile {
   const { value, cutOff } = whole;
   const entries = entriesIn(value);
   if (typeof entries === "string") return refused(entries);
-  const { log, lost } = withNames(mendedLog(entries));
+  const { log, lost } = mendedLog(entries);
   if (!isDrawn(log)) return refused("no rig");
   return {
     read: true,
     log,
-    lost: [...lost].sort((a, b) => a.place - b.place),
+    lost,
     cutOff,
     ...aboutIn(value),
   };
@@ -96,28 +95,6 @@ function otherFormat({ format, version, log }: Fields): Refusal | undefined {
 /** Without ids of their own, entries behind a rig are counted from one. */
 const numbered = (log: readonly unknown[]): readonly unknown[] =>
   log.map((one, index) => (isObject(one) ? { id: String(index + 1), ...one } : one));
-
-/** Without the entries that name what is not there. */
-function withNames({ log, lost }: Mended): Mended {
-  const isThere = namerOf(log);
-  const more = log
-    .filter((entry) => !isThere(entry))
-    .map((entry): Lost => {
-      return {
-        place: placeOf(log, lost, entry),
-        entry: entry.entry,
-        why: "names what is not there",
-      };
-    });
-  return { log: log.filter(isThere), lost: [...lost, ...more].sort((a, b) => a.place - b.place) };
-}
-
-/** Where an entry stood before others were left out. */
-function placeOf(log: Log, lost: Mended["lost"], entry: Log[number]): number {
-  const left = new Set(lost.map(({ place }) => place));
-  const places = Array.from({ length: log.length + lost.length }, (_, index) => index + 1);
-  return places.filter((place) => !left.has(place))[log.indexOf(entry)] ?? 0;
-}
 
 function aboutIn(value: unknown): { readonly about?: About } {
   if (!isObject(value) || !isObject(value.session)) return {};

@@ -6,7 +6,7 @@ import {
   type Results,
 } from "#core/checks/finding.ts";
 import type { Move } from "#core/rig/moves.ts";
-import { listenerOf } from "#core/rig/rig.ts";
+import { clientId, listenerOf, operatorId } from "#core/rig/rig.ts";
 import type { Names } from "#core/rig/same-parts.ts";
 
 /** What names a place: a part, a socket as 'part, socket', a person, or positions with commas between. */
@@ -20,10 +20,8 @@ function placeIn(place: string, { part, position }: Names): string | undefined {
   if (owner !== undefined) return [owner, ...rest].join(", ");
   const seats = place.split(", ");
   if (seats.every((one) => position(one) !== undefined)) return place;
-  return people.includes(place) ? place : undefined;
+  return place === operatorId || place === clientId ? place : undefined;
 }
-
-const people: readonly string[] = ["operator", "client"];
 
 /** A finding in the names of another drawing; nothing where what it speaks of is there no more. */
 export function findingIn(finding: Finding, names: Names): Finding | undefined {

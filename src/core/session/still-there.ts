@@ -3,86 +3,63 @@ import type { Model } from "#core/diagnosis/model.ts";
 import { type Arranged, arranged, asDrawn, standInFor } from "#core/rig/arranged.ts";
 import type { Move } from "#core/rig/moves.ts";
 import type { Rig } from "#core/rig/rig.ts";
-import { namesThrough } from "#core/rig/same-parts.ts";
+import type { Names } from "#core/rig/same-parts.ts";
 import { rigTroubles } from "#core/rig/troubles.ts";
 import { type Entry, holding, type Log } from "./log.ts";
+import { namesSince } from "./names-since.ts";
 import { findingIn, moveIn } from "./renamed.ts";
 
-/** What happened in the names of the rig as it is drawn now, and the entries that speak of what is no longer drawn. */
-export interface Told {
-  readonly happenings: readonly Happening[];
-  readonly leftOut: readonly Entry[];
-}
-
-/** Reads a log against the rig it draws in the end. Where it was drawn but once, all of it speaks of that. */
-export function toldOf(model: Model, log: Log): Told {
-  const entries = holding(log);
-  const happened = entries.flatMap((entry) => {
-    const happening = happeningOf(entry);
-    return happening === undefined ? [] : [{ entry, happening }];
-  });
-  if (log.filter(({ entry }) => entry === "drawing").length < 2)
-    return { happenings: happened.map(({ happening }) => happening), leftOut: [] };
-  return againstNow(model, happened, drawnBefore(log, entries));
-}
-
-function happeningOf(entry: Entry): Happening | undefined {
-  if (entry.entry === "finding") return { kind: "finding", finding: entry.finding };
-  if (entry.entry === "cannot") return { kind: "cannot", move: entry.move };
-  return entry.entry === "move" ? { kind: "move", move: entry.move } : undefined;
-}
-
-/** For each entry the drawings from the one that held when it was entered to the one that holds now. */
-function drawnBefore(log: Log, entries: Log): ReadonlyMap<Entry, readonly Rig[]> {
-  const since = new Map<Entry, readonly Rig[]>();
-  let rigs: readonly Rig[] = [];
-  for (const [at, entry] of log.entries()) {
-    if (entry.entry === "drawing" || entry.entry === "taken back") {
-      const then = holding(log.slice(0, at + 1)).findLast((one) => one.entry === "drawing");
-      const later = entries.filter((one) => one.entry === "drawing" && log.indexOf(one) > at);
-      const last = entries.findLast((one) => one.entry === "drawing");
-      rigs = [...new Set([then, ...later, last])].flatMap((one) =>
-        one?.entry === "drawing" ? [one.rig] : [],
-      );
-    }
-    since.set(entry, rigs);
-  }
-  return since;
-}
-
-interface Happened {
+/** Something that happened, in the names of the rig as it is drawn now, and the entry that tells it. */
+export interface Spoken {
   readonly entry: Entry;
   readonly happening: Happening;
 }
 
-function againstNow(
-  model: Model,
-  happened: readonly Happened[],
-  since: ReadonlyMap<Entry, readonly Rig[]>,
-): Told {
-  const happenings: Happening[] = [];
+/** What a log tells of the rig as it is drawn now, and the entries that speak of what is not in it. */
+export interface Told {
+  readonly told: readonly Spoken[];
+  /** The positions where nobody is. */
+  readonly absent: ReadonlySet<string>;
+  readonly leftOut: readonly Entry[];
+}
+
+/** Reads a log against the rig it draws in the end. */
+export function toldOf(model: Model, log: Log): Told {
+  const names = namesSince(log);
+  const told: Spoken[] = [];
+  const absent = new Set<string>();
   const leftOut: Entry[] = [];
   let state = asDrawn(model.drawn);
-  for (const { entry, happening } of happened) {
-    const now = spokenNow(happening, since.get(entry) ?? []);
-    const next = now === undefined ? undefined : after(model, state, now);
-    if (now === undefined || next === undefined) leftOut.push(entry);
+  for (const entry of holding(log)) {
+    if (entry.entry === "drawing" || entry.entry === "titled" || entry.entry === "taken back")
+      continue;
+    if (entry.entry === "absent") {
+      const position = names(entry).position(entry.position);
+      if (position === undefined) leftOut.push(entry);
+      else absent.add(position);
+      continue;
+    }
+    const happening = happeningOf(entry, names(entry));
+    const next = happening && after(model, state, happening);
+    if (happening === undefined || next === undefined) leftOut.push(entry);
     else {
-      happenings.push(now);
+      told.push({ entry, happening });
       state = next;
     }
   }
-  return { happenings, leftOut };
+  return { told, absent, leftOut };
 }
 
-function spokenNow(happening: Happening, rigs: readonly Rig[]): Happening | undefined {
-  const names = namesThrough(rigs);
-  if (happening.kind === "finding") {
-    const finding = findingIn(happening.finding, names);
-    return finding && { ...happening, finding };
+type Happened = Extract<Entry, { readonly entry: "finding" | "move" | "cannot" }>;
+
+/** What an entry tells, in the names of the rig as it is drawn now; nothing where what it speaks of is not there. */
+function happeningOf(entry: Happened, names: Names): Happening | undefined {
+  if (entry.entry === "finding") {
+    const finding = findingIn(entry.finding, names);
+    return finding && { kind: "finding", finding };
   }
-  const move = moveIn(happening.move, names);
-  return move && { ...happening, move };
+  const move = moveIn(entry.move, names);
+  return move && { kind: entry.entry, move };
 }
 
 /** How the rig is arranged after something that happened; nothing where it cannot have happened to this rig. */

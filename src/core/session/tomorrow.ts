@@ -1,22 +1,20 @@
-import { type Arranged, arranged, asDrawn, standInFor } from "#core/rig/arranged.ts";
+import { type Arranged, standInFor } from "#core/rig/arranged.ts";
 import type { Rig, RigPart } from "#core/rig/rig.ts";
-import { holding, type Log, type Said, titleOf } from "./log.ts";
+import { derive } from "./derive.ts";
+import { type Log, type Said, titleOf } from "./log.ts";
 
 /**
  * What a new session begins with that goes on with the rig of this one as it is now: what moves left plugged where, what was replaced, what
  * it is called and who does it. No finding comes along. Nothing where no entry says what the rig is.
  */
 export function tomorrowOf(log: Log): readonly Said[] {
-  const entries = holding(log);
-  const drawn = entries.findLastIndex(({ entry }) => entry === "drawing");
-  const drawing = entries[drawn];
-  if (drawing?.entry !== "drawing") return [];
-  const moves = entries.flatMap((one) => (one.entry === "move" ? [one.move] : []));
-  const now = moves.reduce<Arranged>(arranged, asDrawn(drawing.rig));
+  const derived = derive(log);
+  if (derived === undefined) return [];
+  const { moves, state } = derived.evidence.era.course;
   const replaced = new Set(moves.flatMap((one) => (one.move === "replaced" ? [one.place] : [])));
   const title = titleOf(log);
   return [
-    { entry: "drawing", rig: overnight(now, replaced) },
+    { entry: "drawing", rig: overnight(state, replaced) },
     ...(Object.keys(title).length === 0 ? [] : [{ entry: "titled", ...title } as const]),
   ];
 }

@@ -11,5 +11,7 @@ export function answerText({ heard, complaints: { said }, answers }: Language, a
   if (complaint !== undefined) return said[complaint];
   const right = balanceOf(answer);
   if (right !== undefined) return answers.middleAt(right);
-  return (answers.said as Readonly<Record<string, string>>)[answer] ?? answer;
+  return Object.hasOwn(answers.said, answer)
+    ? answers.said[answer as keyof typeof answers.said]
+    : answer;
 }

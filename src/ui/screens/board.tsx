@@ -2,6 +2,7 @@ import { inHundred, sentence } from "#core/report/phrases.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import { build } from "#core/rig/rig.ts";
 import type { Derived } from "#core/session/derive.ts";
+import { rigIn } from "#core/session/log.ts";
 import { whereText } from "#core/words/fault-text.ts";
 import { BoardPicture } from "#ui/parts/board-picture.tsx";
 import { boardShape } from "#ui/parts/board-shape.ts";
@@ -15,7 +16,7 @@ import { Cautions } from "./cautions.tsx";
 import { Heading } from "./frame.tsx";
 import { seatsToPass } from "./hands-up-state.ts";
 import { LastAnswer } from "./last-answer.tsx";
-import { rigIn } from "./page.ts";
+import { leadIn } from "./prove-said.ts";
 import {
   nextSeat,
   type Seat,
@@ -70,9 +71,11 @@ export function Board({ held }: { readonly held: Session }) {
         <button type="button" class="quiet" onClick={() => show({ screen: "start" })}>
           {board.anotherRig}
         </button>
-        <button type="button" class="quiet" onClick={() => show({ screen: "sheet" })}>
-          {sheet.open}
-        </button>
+        {leadIn(rig) === undefined && (
+          <button type="button" class="quiet" onClick={() => show({ screen: "sheet" })}>
+            {sheet.open}
+          </button>
+        )}
       </div>
     </div>
   );

@@ -1,4 +1,5 @@
 import type { Rig } from "#core/rig/rig.ts";
+import { rigIn } from "#core/session/log.ts";
 import { useWords } from "#ui/words/use-words.ts";
 import { ComplaintSaid } from "./complaint-said.tsx";
 import { ComplaintOthers, ComplaintSeat } from "./complaint-seats.tsx";
@@ -6,7 +7,7 @@ import { type AtComplaint, isOneSided, outcomeOf, stepAfter } from "./complaint-
 import type { Step, Told } from "./complaint-told.ts";
 import { ComplaintFeed, ComplaintListeners, ComplaintWorn } from "./complaint-where.tsx";
 import { Heading } from "./frame.tsx";
-import { begun, entered, type Page, rigIn } from "./page.ts";
+import { begun, entered, type Page } from "./page.ts";
 import type { Held } from "./use-page.ts";
 
 interface Props {

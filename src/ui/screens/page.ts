@@ -1,7 +1,7 @@
 import type { Device } from "#audio/route.ts";
 import type { FlexReturn } from "#core/measurement/flex-names.ts";
 import type { Rig } from "#core/rig/rig.ts";
-import { add, holding, type Log, lastDrawing, lastToTake, type Said } from "#core/session/log.ts";
+import { add, type Log, lastDrawing, lastToTake, rigIn, type Said } from "#core/session/log.ts";
 import type { Answered } from "#core/training/score.ts";
 import type { Settings } from "#storage/settings.ts";
 import type { Notice } from "#ui/words/notice.ts";
@@ -129,13 +129,10 @@ export const begun = (page: Page, rig: Rig, seed: number | undefined, at: number
 });
 
 /** A new session that begins with more than its rig. */
-export const begunWith = (page: Page, said: readonly Said[], at: number): Page => ({
-  ...page,
-  log: said.reduce<Log>((log, one) => add(log, one, at), []),
-  seed: undefined,
-  view: { screen: "board" },
-  notice: undefined,
-});
+export function begunWith(page: Page, said: readonly Said[], at: number): Page {
+  const log = said.reduce<Log>((before, one) => add(before, one, at), []);
+  return { ...page, log, seed: undefined, view: goneOnWith(log), notice: undefined };
+}
 
 /** No session in hand. */
 export const without = (page: Page): Page => ({ ...page, log: [], seed: undefined });
@@ -169,16 +166,16 @@ const nothingKept = (page: Page): Page => ({
   notice: "dropped",
 });
 
-/** The rig as the log draws it. */
-export function rigIn(log: Log): Rig | undefined {
-  const drawing = holding(log).findLast(({ entry }) => entry === "drawing");
-  return drawing?.entry === "drawing" ? drawing.rig : undefined;
-}
-
 /** Where a session of a rig goes on: at the position that was in hand, else at its board, or on the bench where it proves a lead. */
 export function goingOn(rig: Rig, position?: string): View {
   const lead = leadIn(rig);
   if (lead !== undefined) return { screen: "prove", lead };
   const there = rig.positions.find(({ id }) => id === position);
   return there === undefined ? { screen: "board" } : { screen: "position", position: there.id };
+}
+
+/** The same, of a log; the first screen where it has no rig. */
+export function goneOnWith(log: Log, position?: string): View {
+  const rig = rigIn(log);
+  return rig === undefined ? { screen: "start" } : goingOn(rig, position);
 }

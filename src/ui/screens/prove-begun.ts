@@ -3,8 +3,8 @@ import { type Candidate, whatThisIs } from "#core/proving/candidates.ts";
 import { sidesOf } from "#core/proving/ends.ts";
 import { leadRig } from "#core/proving/lead-rig.ts";
 import type { Rig } from "#core/rig/rig.ts";
-import type { Said } from "#core/session/log.ts";
-import { begun, type Page, rigIn } from "./page.ts";
+import { rigIn, type Said } from "#core/session/log.ts";
+import { begun, type Page } from "./page.ts";
 import { asUnknown, type LeadSaid } from "./prove-said.ts";
 
 /** A lead of which all is said that a session wants. */

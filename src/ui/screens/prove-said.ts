@@ -1,5 +1,5 @@
 import type { PartKind } from "#core/parts/catalogue.ts";
-import { type Method, methods } from "#core/proving/choice.ts";
+import { type Method, provedIn } from "#core/proving/choice.ts";
 import type { LeadEnd } from "#core/proving/ends.ts";
 import type { Rig } from "#core/rig/rig.ts";
 
@@ -38,9 +38,7 @@ const unknownBefore = "unknown, ";
 export const asUnknown = (rig: Rig): Rig => ({ ...rig, name: `${unknownBefore}${rig.name}` });
 
 /** The lead that a rig is drawn for, where it is one that is proved: such a rig is named for the way. */
-export function leadIn({ name, parts }: Rig): LeadSaid | undefined {
-  const by = methods.find((method) => name.endsWith(`, proved by ${method}`));
-  const lead = parts.find(({ untried }) => untried !== undefined);
-  if (by === undefined || lead === undefined) return undefined;
-  return { kind: lead.kind, by, ...(name.startsWith(unknownBefore) ? { unknown: true } : {}) };
+export function leadIn(rig: Rig): LeadSaid | undefined {
+  const lead = provedIn(rig);
+  return lead && { ...lead, ...(rig.name.startsWith(unknownBefore) ? { unknown: true } : {}) };
 }

@@ -2,7 +2,8 @@ import { useEffect, useState } from "preact/hooks";
 import { type Bench, hide } from "#core/bench/bench.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import { type Derived, derive } from "#core/session/derive.ts";
-import { type Page, rigIn } from "./page.ts";
+import { rigIn } from "#core/session/log.ts";
+import type { Page } from "./page.ts";
 
 /** What follows from the log, with the bench beside it; the bench is never handed to what derives. */
 export interface Ready {

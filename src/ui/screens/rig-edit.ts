@@ -2,9 +2,9 @@ import type { Edited } from "#core/drawing/edited.ts";
 import { partRemoved, positionRemoved } from "#core/drawing/removing.ts";
 import { unplugged } from "#core/drawing/replugging.ts";
 import type { BuiltRig, Rig } from "#core/rig/rig.ts";
-import { lastDrawing, lastUndone } from "#core/session/log.ts";
+import { lastDrawing, lastUndone, rigIn } from "#core/session/log.ts";
 import { keyOf, type Meant } from "#ui/parts/rig-keys.ts";
-import { entered, type Page, rigIn } from "./page.ts";
+import { entered, type Page } from "./page.ts";
 import type { RigDoing, RigView } from "./rig-view.ts";
 
 /** The rig that is drawn, and what a press may do to it. */

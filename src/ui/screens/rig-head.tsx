@@ -1,9 +1,9 @@
 import { useLayoutEffect } from "preact/hooks";
 import type { Refusal } from "#core/drawing/edited.ts";
-import { lastDrawing, lastUndone } from "#core/session/log.ts";
+import { lastDrawing, lastUndone, rigIn } from "#core/session/log.ts";
 import { useWords } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
-import { type Page, rigIn } from "./page.ts";
+import type { Page } from "./page.ts";
 
 interface Props {
   readonly page: Page;

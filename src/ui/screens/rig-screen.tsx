@@ -1,10 +1,10 @@
 import { useMemo, useRef } from "preact/hooks";
 import { build, type Rig } from "#core/rig/rig.ts";
+import { rigIn } from "#core/session/log.ts";
 import { follow } from "#ui/parts/rig-drag.ts";
 import { meantBy } from "#ui/parts/rig-keys.ts";
 import { RigPicture } from "#ui/parts/rig-picture.tsx";
 import { useWords } from "#ui/words/use-words.ts";
-import { rigIn } from "./page.ts";
 import { RigActions } from "./rig-actions.tsx";
 import { draggingOf } from "./rig-dragging.ts";
 import { type AtRig, drew, focusOn, inHand, removal, steppedBack } from "./rig-edit.ts";

@@ -1,10 +1,10 @@
-import { type Rig, type WantedFeed, wantedFeeds } from "#core/rig/rig.ts";
-import { holding, type Log } from "#core/session/log.ts";
+import { positionWanting } from "#core/drawing/names.ts";
+import { type WantedFeed, wantedFeeds } from "#core/rig/rig.ts";
+import { holding, type Log, rigIn } from "#core/session/log.ts";
 import { Roving } from "#ui/parts/roving.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
 import { useWords } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
-import { rigIn } from "./page.ts";
 import type { AtPosition } from "./position-screen.tsx";
 import { afterThis } from "./seat-state.ts";
 
@@ -42,7 +42,8 @@ function Wanted({ held, position }: Pick<AtPosition, "held" | "position">) {
   if (rig === undefined) return null;
   const now = rig.positions.find(({ id }) => id === position)?.wants;
   const want = (wants: WantedFeed | undefined) => {
-    if (wants !== now) held.enter({ entry: "drawing", rig: sentAs(rig, position, wants) });
+    const edited = positionWanting(rig, position, wants);
+    if ("rig" in edited && edited.rig !== rig) held.enter({ entry: "drawing", rig: edited.rig });
   };
   return (
     <Roving label={round.wants} kind="foot wants">
@@ -60,15 +61,6 @@ function Wanted({ held, position }: Pick<AtPosition, "held" | "position">) {
     </Roving>
   );
 }
-
-const sentAs = (rig: Rig, position: string, wants: WantedFeed | undefined): Rig => ({
-  ...rig,
-  positions: rig.positions.map((one) => {
-    if (one.id !== position) return one;
-    const { wants: _, ...rest } = one;
-    return wants === undefined ? rest : { ...rest, wants };
-  }),
-});
 
 /** A position where nobody is. */
 export function Absent({ held, position }: Pick<AtPosition, "held" | "position">) {

@@ -1,7 +1,6 @@
-import { titleOf } from "#core/session/log.ts";
+import { rigIn, titleOf } from "#core/session/log.ts";
 import type { Listed } from "#storage/store.ts";
 import { useWords } from "#ui/words/use-words.ts";
-import { rigIn } from "./page.ts";
 import { begunAt } from "./use-sessions.ts";
 
 /** How a session is called and when it began, in the language chosen. */

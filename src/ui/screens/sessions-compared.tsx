@@ -1,12 +1,12 @@
 import { useEffect, useState } from "preact/hooks";
 import { build, type Rig } from "#core/rig/rig.ts";
 import { type Change, type Compared, compared, type Stood } from "#core/session/compared.ts";
+import { rigIn } from "#core/session/log.ts";
 import { faultText } from "#core/words/fault-text.ts";
 import type { Listed } from "#storage/store.ts";
 import { Tape } from "#ui/parts/tape.tsx";
 import { useWords, type Words } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
-import { rigIn } from "./page.ts";
 import { begunAt } from "./use-sessions.ts";
 
 interface Props {
@@ -25,11 +25,12 @@ export function SessionsCompared({ now, then, nameOf, dateOf }: Props) {
   const others = both?.positions.filter((one) => !hasChanged(one)) ?? [];
   return (
     <div class="sessions compared">
-      <Heading>{both ? words.changed(changed.length) : words.loading}</Heading>
+      <Heading>{both ? headline(words, both, changed.length) : words.loading}</Heading>
       <p class="sub">{words.since(nameOf(earlier), dateOf(earlier))}</p>
+      {both?.another && <p>{words.anotherMore}</p>}
       <ul>
         {[...changed, ...others].map((one) => (
-          <li key={one.position}>
+          <li key={one.is ? one.position : `then ${one.position}`}>
             <Tape yellow={hasChanged(one)}>{one.name}</Tape>
             <Sentences change={one} was={rigIn(earlier.log)} is={rigIn(later.log)} />
           </li>
@@ -51,13 +52,16 @@ function useCompared({ log: then }: Listed, { log: now }: Listed): Compared | un
   return both;
 }
 
-const hasChanged = ({ was, is, levels }: Change): boolean =>
-  levels.some(({ change }) => change !== "played") ||
-  (was !== undefined &&
-    is !== undefined &&
-    was.state !== "not heard" &&
-    is.state !== "not heard" &&
-    (was.state !== is.state || was.fault?.id !== is.fault?.id));
+const headline = (words: Words["sessions"], { another }: Compared, changed: number): string =>
+  another ? words.another : words.changed(changed);
+
+const hasChanged = (change: Change): boolean =>
+  change.levels.some((one) => one.change !== "played") ||
+  change.otherwise ||
+  isWantedOtherwise(change);
+
+const isWantedOtherwise = ({ was, is }: Change): boolean =>
+  was !== undefined && is !== undefined && was.wants !== is.wants;
 
 interface SentencesProps {
   readonly change: Change;
@@ -66,13 +70,15 @@ interface SentencesProps {
 }
 
 function Sentences({ change, was, is }: SentencesProps) {
-  const { language, sessions: words } = useWords();
+  const { language, round, sessions: words } = useWords();
   const stood = (rig: Rig | undefined, one: Stood) => stoodText({ language, words }, rig, one);
-  const both = change.was && change.is;
   const lines = [
     ...change.levels.map(words.change),
-    ...(both && hasChanged({ ...change, levels: [] })
-      ? [words.was(stood(was, both && change.was), stood(is, both))]
+    ...(change.otherwise && change.was && change.is
+      ? [words.was(stood(was, change.was), stood(is, change.is))]
+      : []),
+    ...(isWantedOtherwise(change)
+      ? [words.wanted(feedText(round, change.was), feedText(round, change.is))]
       : []),
     ...(hasChanged(change) || change.gaps.some((gap) => gap !== "no levels in both")
       ? []
@@ -98,3 +104,6 @@ function stoodText(
   if (fault === undefined || rig === undefined) return words.stood[state];
   return faultText(language, build(rig), fault);
 }
+
+const feedText = ({ feeds, stereo }: Words["round"], stood: Stood | undefined): string =>
+  stood?.wants === undefined ? stereo : feeds[stood.wants];

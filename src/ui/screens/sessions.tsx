@@ -4,7 +4,7 @@ import { SessionPicture } from "#ui/parts/session-picture.tsx";
 import { useWords } from "#ui/words/use-words.ts";
 import { BringIn } from "./bring-in.tsx";
 import { Heading } from "./frame.tsx";
-import { begunWith, goingOn, type Page, rigIn, type View } from "./page.ts";
+import { begunWith, goneOnWith, type Page, type View } from "./page.ts";
 import { useNames } from "./session-names.ts";
 import { SessionRow } from "./session-row.tsx";
 import { SessionsCompared } from "./sessions-compared.tsx";
@@ -95,10 +95,7 @@ function Row({ held, sessions, names: { nameOf, dateOf }, one, states }: RowProp
   );
 }
 
-function viewOf({ log, position }: Listed): View {
-  const rig = rigIn(log);
-  return rig === undefined ? { screen: "start" } : goingOn(rig, position);
-}
+const viewOf = ({ log, position }: Listed): View => goneOnWith(log, position);
 
 const goneOn =
   (one: Listed) =>

@@ -9,7 +9,7 @@ import { SheetPicture } from "#ui/parts/sheet-picture.tsx";
 import { trunkOf } from "./seat-state.ts";
 import { SheetHead } from "./sheet-head.tsx";
 import {
-  earsSaid,
+  detailsSaid,
   endSaid,
   faultSaid,
   notTestedSaid,
@@ -18,7 +18,6 @@ import {
   seatsSaid,
   stateSaid,
   surelySaid,
-  wrongSaid,
 } from "./sheet-words.ts";
 
 interface Props {
@@ -112,7 +111,7 @@ function Seats({
 }
 
 function Result({ seat, sayer }: { readonly seat: SheetSeat; readonly sayer: SheetSayer }) {
-  const details = [wrongSaid(sayer, seat), earsSaid(sayer, seat)].filter(Boolean).join("; ");
+  const details = detailsSaid(sayer, seat);
   return (
     <>
       <span class={`stands ${seat.state.replaceAll(" ", "-")}`}>

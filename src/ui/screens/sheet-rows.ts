@@ -2,7 +2,7 @@ import type { Cell } from "#core/report/csv.ts";
 import type { Sheet } from "#core/report/session-sheet.ts";
 import type { SheetSeat } from "#core/report/sheet-seats.ts";
 import {
-  earsSaid,
+  detailsSaid,
   endSaid,
   faultSaid,
   notTestedSaid,
@@ -11,7 +11,6 @@ import {
   seatsSaid,
   sidesOf,
   stateSaid,
-  wrongSaid,
 } from "./sheet-words.ts";
 
 /** One row, by the names of the columns. */
@@ -47,7 +46,7 @@ const seatRows = ({ seats }: Sheet, sayer: SheetSayer): readonly Row[] =>
     name: seat.name,
     worn: partSaid(sayer, seat.wears),
     result: stateSaid(sayer, seat),
-    detail: [wrongSaid(sayer, seat), earsSaid(sayer, seat)].filter(Boolean).join("; "),
+    detail: detailsSaid(sayer, seat),
     sure: seat.wrong && hundredth(seat.wrong.probability),
     level: tenth(seat.level),
     balance: tenth(seat.balance),

@@ -48,7 +48,7 @@ export const stateSaid = ({ words }: SheetSayer, { state }: SheetSeat): string =
   capital(words.sheet.states[state]);
 
 /** What is wrong at a position, and how sure that is. */
-export function wrongSaid(sayer: SheetSayer, { state, wrong }: SheetSeat): string | undefined {
+function wrongSaid(sayer: SheetSayer, { state, wrong }: SheetSeat): string | undefined {
   if (wrong === undefined) return undefined;
   const { sheet } = sayer.words;
   const fault = faultSaid(sayer, wrong.fault);
@@ -56,6 +56,15 @@ export function wrongSaid(sayer: SheetSayer, { state, wrong }: SheetSeat): strin
   const said = state === "unsure" ? sheet.unsure(fault) : fault;
   return `${said} (${surelySaid(sayer, wrong)})`;
 }
+
+/** All that is said of a position beside its state: what is wanted there, what is wrong, what was found of its two sides. */
+export const detailsSaid = (sayer: SheetSayer, seat: SheetSeat): string =>
+  [wantsSaid(sayer, seat), wrongSaid(sayer, seat), earsSaid(sayer, seat)]
+    .filter(Boolean)
+    .join("; ");
+
+const wantsSaid = ({ words: { round, sheet } }: SheetSayer, { wants }: SheetSeat) =>
+  wants && sheet.wanted(round.feeds[wants]);
 
 /** How sure, and how many are alike. */
 export function surelySaid(
@@ -67,7 +76,7 @@ export function surelySaid(
 }
 
 /** What the ears, or an instrument, found of the two sides. */
-export function earsSaid(
+function earsSaid(
   { words: { sheet }, figures }: SheetSayer,
   { balance, measured }: SheetSeat,
 ): string {

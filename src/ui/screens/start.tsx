@@ -2,11 +2,11 @@ import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import { builtInRigs, straightIn } from "#core/rig/rigs.ts";
 import { type StartKey, type StartWords, startKeys } from "#core/rig/start-words.ts";
-import { lastToTake } from "#core/session/log.ts";
+import { lastToTake, rigIn } from "#core/session/log.ts";
 import { EveryonePicture, LeadPicture, WrongPicture } from "#ui/parts/job-pictures.tsx";
 import { useFirstWords } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
-import { goingOn, rigIn } from "./page.ts";
+import { goingOn } from "./page.ts";
 import type { Held } from "./use-page.ts";
 
 interface Props {

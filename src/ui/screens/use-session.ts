@@ -1,9 +1,9 @@
 import type { Player } from "#audio/player.ts";
 import { catalogue as earChecks } from "#core/checks/catalogue.ts";
 import { derive } from "#core/session/derive.ts";
-import type { Said } from "#core/session/log.ts";
+import { rigIn, type Said } from "#core/session/log.ts";
 import { movedOn } from "./moved-on.ts";
-import { dropped, entered, type Page, rigIn, tookBack } from "./page.ts";
+import { dropped, entered, type Page, tookBack } from "./page.ts";
 import { type Ready, useReady } from "./ready.ts";
 import type { Held } from "./use-page.ts";
 

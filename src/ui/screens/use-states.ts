@@ -1,9 +1,8 @@
 import { useEffect, useState } from "preact/hooks";
 import type { Rig } from "#core/rig/rig.ts";
 import { derive, type State } from "#core/session/derive.ts";
-import type { Log } from "#core/session/log.ts";
+import { type Log, rigIn } from "#core/session/log.ts";
 import type { Listed } from "#storage/store.ts";
-import { rigIn } from "./page.ts";
 
 type States = readonly State[];
 

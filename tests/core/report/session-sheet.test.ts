@@ -150,7 +150,7 @@ describe("faults found and mended", () => {
     expect(well.length).toBeGreaterThanOrEqual(3);
     for (const { last, move } of well) {
       expect(last?.end).toBe("mended");
-      expect(last?.mended?.moves).toContain(move);
+      expect(last?.mended?.moves).toContainEqual(move);
     }
   });
 

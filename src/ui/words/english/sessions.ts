@@ -23,7 +23,6 @@ const lost: Readonly<Record<Lost["why"], string>> = {
   "not understood": "not understood",
   "an id that is taken": "its number is another's",
   "takes back what is not there": "takes back what is not there",
-  "names what is not there": "names what the rig does not have",
 };
 
 const change = (one: LevelChange): string => {
@@ -83,7 +82,10 @@ export const sessions = {
   changed: (count: number) =>
     count === 0 ? "Nothing has changed" : `${counted(count, "position", "positions")} changed`,
   change,
+  another: "This is another rig",
+  anotherMore: "No name on a tape and too few parts agree: nothing can be compared.",
   asBefore: "as before",
+  wanted: (was: string, is: string) => `wanted then: ${was}; wanted now: ${is}`,
   was: (was: string, is: string) => `was ${was}, now: ${is}`,
   stood: {
     "not heard": "not heard",

@@ -50,6 +50,7 @@ export const sheet = {
   rightUp: (level: string) => `in the middle with the right ${level} up`,
   leftUp: (level: string) => `in the middle with the left ${level} up`,
   neverCentred: "never in the middle",
+  wanted: (feed: string) => `wanted here: ${feed}`,
   measured: (left: string, right: string) => `measured L ${left}, R ${right}`,
   found: "Faults found",
   foundNone: "None.",

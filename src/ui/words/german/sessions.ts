@@ -22,7 +22,6 @@ const lost: Readonly<Record<Parameters<Sessions["lost"]>[0]["why"], string>> = {
   "not understood": "nicht zu verstehen",
   "an id that is taken": "die Nummer hat schon ein anderer",
   "takes back what is not there": "nimmt zurück, was nicht da ist",
-  "names what is not there": "nennt, was der Aufbau nicht hat",
 };
 
 const number = (value: number): string => String(Math.abs(value)).replace(".", ",");
@@ -88,7 +87,11 @@ export const sessions: Sessions = {
     return count === 1 ? "Ein Platz hat sich geändert" : `${count} Plätze haben sich geändert`;
   },
   change,
+  another: "Das ist ein anderer Aufbau",
+  anotherMore:
+    "Kein Name auf einem Klebeband und zu wenige Teile stimmen überein: Es gibt nichts zu vergleichen.",
   asBefore: "wie zuvor",
+  wanted: (was, is) => `gewünscht war: ${was}; gewünscht ist jetzt: ${is}`,
   was: (was, is) => `war ${was}, jetzt: ${is}`,
   stood: {
     "not heard": "nicht gehört",

@@ -49,6 +49,7 @@ export const sheet: SheetWords = {
   rightUp: (level) => `in der Mitte, wenn rechts ${level} lauter ist`,
   leftUp: (level) => `in der Mitte, wenn links ${level} lauter ist`,
   neverCentred: "nie in der Mitte",
+  wanted: (feed) => `hier gewünscht: ${feed}`,
   measured: (left, right) => `gemessen L ${left}, R ${right}`,
   found: "Gefundene Fehler",
   foundNone: "Keine.",
