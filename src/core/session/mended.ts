@@ -27,21 +27,24 @@ export function mendedLog(entries: readonly unknown[], before: Log = []): Mended
   const ids = new Set(before.map(({ id }) => id));
   for (const [index, one] of entries.entries()) {
     const entry = filled(one, before.length + index, log.at(-1) ?? before.at(-1));
-    const read = isEntry(entry) ? entry : undefined;
-    const why = read === undefined ? "not understood" : amiss(read, ids);
-    if (read !== undefined && why === undefined) {
-      log.push(read);
-      ids.add(read.id);
-    } else lost.push({ place: index + 1, ...calledItself(one), why: why ?? "not understood" });
+    const read = readAgainst(ids, entry);
+    if ("why" in read) lost.push({ place: index + 1, ...calledItself(one), why: read.why });
+    else {
+      log.push(read.entry);
+      ids.add(read.entry.id);
+    }
   }
   return { log, lost };
 }
 
-function amiss(entry: Log[number], ids: ReadonlySet<string>): Lost["why"] | undefined {
-  if (ids.has(entry.id)) return "an id that is taken";
+type Read = { readonly entry: Log[number] } | Pick<Lost, "why">;
+
+function readAgainst(ids: ReadonlySet<string>, entry: unknown): Read {
+  if (!isEntry(entry)) return { why: "not understood" };
+  if (ids.has(entry.id)) return { why: "an id that is taken" };
   return entry.entry === "taken back" && !ids.has(entry.taken)
-    ? "takes back what is not there"
-    : undefined;
+    ? { why: "takes back what is not there" }
+    : { entry };
 }
 
 /** With what an entry bears besides what it says: its place, the time and the id of the one before it. */

@@ -30,30 +30,26 @@ export function toldOf(model: Model, log: Log): Told {
   const absent = new Set<string>();
   const leftOut: Entry[] = [];
   let state = asDrawn(model.drawn);
-  for (const entry of holding(log)) {
-    if (entry.entry === "drawing" || entry.entry === "titled" || entry.entry === "taken back")
-      continue;
-    if (entry.entry === "absent") {
-      const position = names(entry).position(entry.position);
-      if (position === undefined) leftOut.push(entry);
-      else absent.add(position);
-      continue;
-    }
+  for (const entry of holding(log).filter(isOfThings)) {
     const happening = happeningOf(entry, names(entry));
     const next = happening && after(model, state, happening);
-    if (happening === undefined || next === undefined) leftOut.push(entry);
-    else {
-      told.push({ entry, happening });
-      state = next;
-    }
+    const nobody = nobodyAt(entry, names(entry));
+    if (nobody !== undefined) absent.add(nobody);
+    else if (happening === undefined || next === undefined) leftOut.push(entry);
+    else told.push({ entry, happening });
+    state = next ?? state;
   }
   return { told, absent, leftOut };
 }
 
-type Happened = Extract<Entry, { readonly entry: "finding" | "move" | "cannot" }>;
+type OfThings = Extract<Entry, { readonly entry: "finding" | "move" | "cannot" | "absent" }>;
+
+const isOfThings = (entry: Entry): entry is OfThings =>
+  entry.entry !== "drawing" && entry.entry !== "titled" && entry.entry !== "taken back";
 
 /** What an entry tells, in the names of the rig as it is drawn now; nothing where what it speaks of is not there. */
-function happeningOf(entry: Happened, names: Names): Happening | undefined {
+function happeningOf(entry: OfThings, names: Names): Happening | undefined {
+  if (entry.entry === "absent") return undefined;
   if (entry.entry === "finding") {
     const finding = findingIn(entry.finding, names);
     return finding && { kind: "finding", finding };
@@ -61,6 +57,9 @@ function happeningOf(entry: Happened, names: Names): Happening | undefined {
   const move = moveIn(entry.move, names);
   return move && { kind: entry.entry, move };
 }
+
+const nobodyAt = (entry: OfThings, { position }: Names): string | undefined =>
+  entry.entry === "absent" ? position(entry.position) : undefined;
 
 /** How the rig is arranged after something that happened; nothing where it cannot have happened to this rig. */
 function after(model: Model, state: Arranged, happening: Happening): Arranged | undefined {
