@@ -83,7 +83,8 @@ export const sessions = {
     count === 0 ? "Nothing has changed" : `${counted(count, "position", "positions")} changed`,
   change,
   another: "This is another rig",
-  anotherMore: "No name on a tape and too few parts agree: nothing can be compared.",
+  anotherMore:
+    "No name on a tape agrees, and nothing else shows that it is the same rig: nothing can be compared.",
   asBefore: "as before",
   wanted: (was: string, is: string) => `wanted then: ${was}; wanted now: ${is}`,
   was: (was: string, is: string) => `was ${was}, now: ${is}`,

@@ -89,7 +89,7 @@ export const sessions: Sessions = {
   change,
   another: "Das ist ein anderer Aufbau",
   anotherMore:
-    "Kein Name auf einem Klebeband und zu wenige Teile stimmen überein: Es gibt nichts zu vergleichen.",
+    "Kein Name auf einem Klebeband stimmt überein, und auch sonst zeigt nichts, dass es derselbe Aufbau ist: Es gibt nichts zu vergleichen.",
   asBefore: "wie zuvor",
   wanted: (was, is) => `gewünscht war: ${was}; gewünscht ist jetzt: ${is}`,
   was: (was, is) => `war ${was}, jetzt: ${is}`,
