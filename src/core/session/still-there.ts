@@ -29,7 +29,7 @@ export function toldOf(model: Model, log: Log): Told {
   const told: Spoken[] = [];
   const absent = new Set<string>();
   const leftOut: Entry[] = [];
-  let state = asDrawn(model.drawn);
+  let state = drawnIn(model);
   for (const entry of holding(log).filter(isOfThings)) {
     const happening = happeningOf(entry, names(entry));
     const next = happening && after(model, state, happening);
@@ -65,9 +65,32 @@ const nobodyAt = (entry: OfThings, { position }: Names): string | undefined =>
 function after(model: Model, state: Arranged, happening: Happening): Arranged | undefined {
   if (happening.kind === "finding")
     return isThere(model, state.rig, happening.finding) ? state : undefined;
-  if (!canBe(state, happening.move)) return undefined;
-  if (happening.kind === "cannot") return state;
-  const next = arranged(state, happening.move);
+  if (happening.kind === "move") return movedTo(state, happening.move);
+  return canBe(state, happening.move) ? state : undefined;
+}
+
+/** Where the moves of a rig begin. The same every time, so that what was worked out from there is found again at the next press. */
+function drawnIn(model: Model): Arranged {
+  const known = drawn.get(model) ?? asDrawn(model.drawn);
+  drawn.set(model, known);
+  return known;
+}
+
+const drawn = new WeakMap<Model, Arranged>();
+const moved = new WeakMap<Arranged, Map<string, Arranged | undefined>>();
+
+/** How the rig is arranged after a move, remembered: a long session is told anew at every press. */
+function movedTo(state: Arranged, move: Move): Arranged | undefined {
+  const known = moved.get(state) ?? new Map<string, Arranged | undefined>();
+  moved.set(state, known);
+  const key = JSON.stringify(move);
+  if (!known.has(key)) known.set(key, moving(state, move));
+  return known.get(key);
+}
+
+function moving(state: Arranged, move: Move): Arranged | undefined {
+  if (!canBe(state, move)) return undefined;
+  const next = arranged(state, move);
   return next.rig === state.rig || rigTroubles(next.rig).length === 0 ? next : undefined;
 }
 
