@@ -1,4 +1,4 @@
-import { rightUp } from "#core/checks/balance.ts";
+import { neverCentred, rightUp } from "#core/checks/balance.ts";
 import type { MeasuredGains } from "#core/checks/finding.ts";
 import { relativeGains } from "#core/rig/ear-matrix.ts";
 import { type Effect, effectOf } from "#core/rig/effect.ts";
@@ -22,8 +22,8 @@ export interface SheetSeat {
   readonly wrong: Wrong | undefined;
   /** Of the test signal at the last finding there. */
   readonly level: DecibelsFullScale | undefined;
-  /** By how much the right had to be louder to be in the middle. */
-  readonly balance: Decibels | undefined;
+  /** By how much the right had to be louder to be in the middle; nothing where nobody could tell. */
+  readonly balance: Decibels | "never" | undefined;
   /** What was measured there since anything on the way was touched. */
   readonly measured: MeasuredGains | undefined;
 }
@@ -106,7 +106,12 @@ function readingsAt(
     (one) => here(one) && one.question.name === "pushed to the middle",
   );
   return {
-    balance: pushed && rightUp(pushed.said),
+    balance: pushed && pushedTo(pushed.said),
     measured: evidence.measured.findLast(here)?.gains,
   };
+}
+
+function pushedTo(said: ReadonlySet<string>): SheetSeat["balance"] {
+  if (!said.has(neverCentred)) return rightUp(said);
+  return said.size === 1 ? "never" : undefined;
 }

@@ -73,6 +73,15 @@ export function compared(then: Log, now: Log): Compared | undefined {
   };
 }
 
+/** Whether a position stands otherwise than it did, or something arrives louder or less loud at its ears. */
+export const hasChanged = ({ was, is, levels }: Change): boolean =>
+  levels.some(({ change }) => change !== "played") ||
+  (was !== undefined &&
+    is !== undefined &&
+    was.state !== "not heard" &&
+    is.state !== "not heard" &&
+    (was.state !== is.state || was.fault?.id !== is.fault?.id));
+
 /** The same position in another session: by its id, else by the name on its tape. */
 const sameIn = ({ rig }: Derived, { id, name }: Position): Position | undefined =>
   rig.positions.find((one) => one.id === id) ?? rig.positions.find((one) => one.name === name);

@@ -1,5 +1,6 @@
 import { caseText } from "#core/session/case.ts";
 import type { Listed } from "#storage/store.ts";
+import { saveText } from "./save-text.ts";
 import { begunAt } from "./use-sessions.ts";
 
 /** Hands a session over as a file. The number of the bench stands in it only where that was asked for. */
@@ -10,12 +11,7 @@ export function saveSession(one: Listed, name: string, now: number, bench: boole
     written: now,
     ...(bench && seed !== undefined ? { bench: seed } : {}),
   };
-  const file = new Blob([caseText(log, about)], { type: "application/json" });
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(file);
-  link.download = fileName(name, begunAt(log));
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+  saveText(fileName(name, begunAt(log)), "application/json", caseText(log, about));
 }
 
 /** A name that every disk takes. */

@@ -1,6 +1,12 @@
 import { useEffect, useState } from "preact/hooks";
 import { build, type Rig } from "#core/rig/rig.ts";
-import { type Change, type Compared, compared, type Stood } from "#core/session/compared.ts";
+import {
+  type Change,
+  type Compared,
+  compared,
+  hasChanged,
+  type Stood,
+} from "#core/session/compared.ts";
 import { faultText } from "#core/words/fault-text.ts";
 import type { Listed } from "#storage/store.ts";
 import { Tape } from "#ui/parts/tape.tsx";
@@ -50,14 +56,6 @@ function useCompared({ log: then }: Listed, { log: now }: Listed): Compared | un
   }, [then, now]);
   return both;
 }
-
-const hasChanged = ({ was, is, levels }: Change): boolean =>
-  levels.some(({ change }) => change !== "played") ||
-  (was !== undefined &&
-    is !== undefined &&
-    was.state !== "not heard" &&
-    is.state !== "not heard" &&
-    (was.state !== is.state || was.fault?.id !== is.fault?.id));
 
 interface SentencesProps {
   readonly change: Change;

@@ -1,10 +1,11 @@
+import { useLayoutEffect, useRef } from "preact/hooks";
 import { tomorrowOf } from "#core/session/tomorrow.ts";
 import type { Listed } from "#storage/store.ts";
 import { SessionPicture } from "#ui/parts/session-picture.tsx";
 import { useWords } from "#ui/words/use-words.ts";
 import { BringIn } from "./bring-in.tsx";
 import { Heading } from "./frame.tsx";
-import { begunWith, goingOn, type Page, rigIn, type View } from "./page.ts";
+import { begunWith, goingOn, opened, rigIn, type View } from "./page.ts";
 import { useNames } from "./session-names.ts";
 import { SessionRow } from "./session-row.tsx";
 import { SessionsCompared } from "./sessions-compared.tsx";
@@ -23,7 +24,7 @@ interface Props {
 /** Every session that is kept: one to go on with, or two beside each other. */
 export function SessionsScreen({ held, view }: Props) {
   const sessions = useSessions(held);
-  const names = useNames(held.page.settings.tongue);
+  const names = useNames();
   const states = useStates(sessions.all);
   const [now, then] = (view.compare ?? []).map((name) =>
     sessions.all?.find(({ session }) => session === name),
@@ -43,6 +44,11 @@ interface AllProps {
 function All({ held, sessions, names, states }: AllProps) {
   const words = useWords().sessions;
   const { all } = sessions;
+  const moved = useRef<string>(undefined);
+  const move = (one: Listed, how: (one: Listed) => void) => () => {
+    moved.current = one.session;
+    how(one);
+  };
   const there = all?.filter(({ deleted }) => deleted === undefined) ?? [];
   return (
     <div class="sessions">
@@ -51,16 +57,20 @@ function All({ held, sessions, names, states }: AllProps) {
       <ul>
         {all?.map((one) =>
           one.deleted === undefined ? (
-            <Row key={one.session} {...{ held, sessions, names, one }} states={states(one.log)} />
+            <Row
+              key={one.session}
+              {...{ held, sessions, names, one }}
+              states={states(one.log)}
+              focused={moved.current === one.session}
+              onRemove={move(one, sessions.remove)}
+            />
           ) : (
-            <li key={one.session} class="session removed">
-              <p>
-                {words.removed(names.nameOf(one))}{" "}
-                <button type="button" class="quiet" onClick={() => sessions.restore(one)}>
-                  {words.restore}
-                </button>
-              </p>
-            </li>
+            <Removed
+              key={one.session}
+              name={names.nameOf(one)}
+              focused={moved.current === one.session}
+              onRestore={move(one, sessions.restore)}
+            />
           ),
         )}
       </ul>
@@ -69,12 +79,41 @@ function All({ held, sessions, names, states }: AllProps) {
   );
 }
 
+interface RemovedProps {
+  readonly name: string;
+  /** It was removed just now, so that the focus goes on from here. */
+  readonly focused: boolean;
+  readonly onRestore: () => void;
+}
+
+/** One that can be brought back. */
+function Removed({ name, focused, onRestore }: RemovedProps) {
+  const words = useWords().sessions;
+  const button = useRef<HTMLButtonElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, as it comes
+  useLayoutEffect(() => {
+    if (focused) button.current?.focus();
+  }, []);
+  return (
+    <li class="session removed">
+      <p>
+        {words.removed(name)}{" "}
+        <button type="button" class="quiet" ref={button} onClick={onRestore}>
+          {words.restore}
+        </button>
+      </p>
+    </li>
+  );
+}
+
 type RowProps = Omit<AllProps, "states"> & {
   readonly one: Listed;
+  readonly focused: boolean;
+  readonly onRemove: () => void;
   readonly states: ReturnType<AllProps["states"]>;
 };
 
-function Row({ held, sessions, names: { nameOf, dateOf }, one, states }: RowProps) {
+function Row({ held, sessions, names: { nameOf, dateOf }, one, states, ...row }: RowProps) {
   const { change, edges, keeping, open, show } = held;
   const others = sessions.all?.filter(({ deleted }) => deleted === undefined) ?? [];
   return (
@@ -86,11 +125,13 @@ function Row({ held, sessions, names: { nameOf, dateOf }, one, states }: RowProp
       here={one.session === keeping.session}
       comparable={others.length > 1}
       now={edges.now}
-      onOpen={() => (one.session === keeping.session ? show(viewOf(one)) : open(one, goneOn(one)))}
+      onOpen={() =>
+        one.session === keeping.session ? show(viewOf(one)) : open(one, opened(viewOf(one)))
+      }
       onRename={(name) => sessions.rename(one, name)}
       onTomorrow={() => change((page) => begunWith(page, tomorrowOf(one.log), edges.now()))}
       onCompare={() => show({ screen: "sessions", compare: [one.session] })}
-      onRemove={() => sessions.remove(one)}
+      {...row}
     />
   );
 }
@@ -99,10 +140,6 @@ function viewOf({ log, position }: Listed): View {
   const rig = rigIn(log);
   return rig === undefined ? { screen: "start" } : goingOn(rig, position);
 }
-
-const goneOn =
-  (one: Listed) =>
-  (page: Page): Page => ({ ...page, view: viewOf(one), notice: undefined });
 
 /** Which one to put beside it. */
 function Choosing({ held, now, sessions, names, states }: AllProps & { readonly now: Listed }) {

@@ -50,7 +50,7 @@ const seatRows = ({ seats }: Sheet, sayer: SheetSayer): readonly Row[] =>
     detail: [wrongSaid(sayer, seat), earsSaid(sayer, seat)].filter(Boolean).join("; "),
     sure: seat.wrong && hundredth(seat.wrong.probability),
     level: tenth(seat.level),
-    balance: tenth(seat.balance),
+    balance: seat.balance === "never" ? undefined : tenth(seat.balance),
     ...measuredCells(seat),
   }));
 

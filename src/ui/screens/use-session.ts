@@ -2,8 +2,8 @@ import type { Player } from "#audio/player.ts";
 import { catalogue as earChecks } from "#core/checks/catalogue.ts";
 import { derive } from "#core/session/derive.ts";
 import type { Said } from "#core/session/log.ts";
-import { movedOn } from "./moved-on.ts";
-import { dropped, entered, type Page, rigIn, tookBack } from "./page.ts";
+import { movedOn, wentBack } from "./moved-on.ts";
+import { dropped, entered, type Page, rigIn } from "./page.ts";
 import { type Ready, useReady } from "./ready.ts";
 import type { Held } from "./use-page.ts";
 
@@ -35,7 +35,7 @@ export function useSession(held: Held): Session {
           said.reduce((one, next) => entered(one, withLevel(next, page, player), now()), page),
         ),
       ),
-    takeBack: () => go(tookBack(page, now())),
+    takeBack: () => go(wentBack(page, now())),
   };
 }
 
