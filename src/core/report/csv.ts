@@ -7,10 +7,7 @@ const atBeginning = /^(?="*[=+\-@\t\r])/;
 /** One that parts cells by semicolons or tabs, as they do where the comma is for tenths, begins another cell in the midst of our words. */
 const behindMark = /([;\t\r\n])(?="*[=+\-@])/g;
 
-/**
- * Before words that a spreadsheet might run stands an apostrophe, so that it shows them instead (OWASP, CSV Injection; CWE-1236, which also
- * warn of what stands behind a separator).
- */
+/** Before words that a spreadsheet might run stands an apostrophe, so that it shows them instead (CWE-1236; OWASP, CSV Injection). */
 export const guarded = (words: string): string =>
   words.replace(atBeginning, "'").replace(behindMark, "$1'");
 
