@@ -1,4 +1,5 @@
 import type { LevelChange } from "#core/session/compared.ts";
+import { withComma } from "#core/words/german-numbers.ts";
 import type { Words } from "#ui/words/use-words.ts";
 
 type Sessions = Words["sessions"];
@@ -25,7 +26,7 @@ const lost: Readonly<Record<Parameters<Sessions["lost"]>[0]["why"], string>> = {
   "names what is not there": "nennt, was der Aufbau nicht hat",
 };
 
-const number = (value: number): string => String(Math.abs(value)).replace(".", ",");
+const number = (value: number): string => withComma(String(Math.abs(value)));
 
 const change = (one: LevelChange): string => {
   const size = `${number(one.by)} dB`;
