@@ -12,7 +12,7 @@ afterAll(() => served.close());
 
 /** So many browsers beside each other: much of the time they wait for a sound to end. */
 const browsers = 6;
-const kills = long ? 2000 : 204;
+const kills = long ? 2000 : 30;
 /** It counts kills, not seconds: a busy machine may take ten times as long; ms. */
 const timeout = long ? 3_600_000 : 900_000;
 
@@ -32,7 +32,12 @@ test("killed at every step of a round, nothing is lost and nothing doubled", {
   );
   expect(all.flatMap(({ wrong }) => wrong)).toEqual([]);
   expect(sum(all, (counts) => counts.kills)).toBe(kills);
-  expect(whole).toBeGreaterThan(5);
+  expect(whole).toBeGreaterThanOrEqual(5);
+  const places = new Set(all.flatMap((counts) => [...counts.places]));
+  console.log(
+    [...places],
+    all.map(({ kills, first, whole }) => [kills, first, whole]),
+  );
 });
 
 describe("what looks at the disk finds", () => {

@@ -8,6 +8,7 @@ import { begunWith, goingOn, type Page, rigIn, type View } from "./page.ts";
 import { useNames } from "./session-names.ts";
 import { SessionRow } from "./session-row.tsx";
 import { SessionsCompared } from "./sessions-compared.tsx";
+import { NotRead, Removed, UnreadRow } from "./sessions-unread.tsx";
 import type { Held } from "./use-page.ts";
 import { type Sessions, useSessions } from "./use-sessions.ts";
 import { useStates } from "./use-states.ts";
@@ -42,27 +43,28 @@ interface AllProps {
 
 function All({ held, sessions, names, states }: AllProps) {
   const words = useWords().sessions;
-  const { all } = sessions;
-  const there = all?.filter(({ deleted }) => deleted === undefined) ?? [];
+  const { all, unread, amiss } = sessions;
+  if (amiss !== undefined) return <NotRead sessions={sessions} />;
+  const count = [...(all ?? []), ...unread].filter(({ deleted }) => deleted === undefined).length;
   return (
     <div class="sessions">
-      <Heading>{all ? words.kept(there.length) : words.loading}</Heading>
-      {all && <p class="sub">{there.length === 0 ? words.none : words.hint}</p>}
+      <Heading>{all ? words.kept(count) : words.loading}</Heading>
+      {all && <p class="sub">{count === 0 ? words.none : words.hint}</p>}
       <ul>
         {all?.map((one) =>
           one.deleted === undefined ? (
             <Row key={one.session} {...{ held, sessions, names, one }} states={states(one.log)} />
           ) : (
-            <li key={one.session} class="session removed">
-              <p>
-                {words.removed(names.nameOf(one))}{" "}
-                <button type="button" class="quiet" onClick={() => sessions.restore(one)}>
-                  {words.restore}
-                </button>
-              </p>
-            </li>
+            <Removed
+              key={one.session}
+              name={names.nameOf(one)}
+              onRestore={() => sessions.restore(one)}
+            />
           ),
         )}
+        {unread.map((one) => (
+          <UnreadRow key={one.session} one={one} sessions={sessions} now={held.edges.now} />
+        ))}
       </ul>
       <BringIn sessions={sessions} nameOf={names.nameOf} />
     </div>
