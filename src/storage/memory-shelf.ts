@@ -98,7 +98,8 @@ function added(lain: Map<string, Lain>, adding: Adding): Told<number> {
   const { session, seed } = adding;
   const lying = lain.get(session);
   const card = cardOf(adding, lying?.card);
-  const { entries, ...there } = lying ?? { entries: [], seed };
+  const fresh: Omit<Lain, "card"> = { entries: [], seed };
+  const { entries, ...there } = lying ?? fresh;
   const placed = placing(adding, entries.length);
   if (placed === undefined) return { trouble: "taken" };
   entries.push(...placed.entries);

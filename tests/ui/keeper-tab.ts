@@ -9,7 +9,7 @@ import type { Shown } from "#ui/screens/keeping.ts";
 import { begun, entered, firstPage, type Page, type View } from "#ui/screens/page.ts";
 
 /** What is shown of a page at a shelf, and what may be pressed on it. */
-export class Tab {
+class Tab {
   shown: Shown;
   readonly keeper: Keeper;
   readonly stop: () => void;

@@ -9,7 +9,7 @@ export function changeOf(before: Log, after: Log): "none" | "more" | "another" {
 }
 
 /** What is said where something could not be kept. */
-export const troubleNotice: Readonly<Record<Exclude<Trouble, "taken">, Notice>> = {
+const troubleNotice: Readonly<Record<Exclude<Trouble, "taken">, Notice>> = {
   forbidden: "not kept",
   full: "full",
   blocked: "blocked",
