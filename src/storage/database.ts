@@ -40,7 +40,8 @@ export function createDatabase(name = "leftwright"): Shelf {
   const told = async <Value>(work: Work<Value>): Promise<Told<Value>> => {
     try {
       const opening = open();
-      return { value: await work(await opening).catch((error) => again(opening, error, work)) };
+      const first = opening.then(work);
+      return { value: await first.catch((error) => again(opening, error, work)) };
     } catch (error) {
       return { trouble: troubleOf(error) };
     }

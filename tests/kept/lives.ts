@@ -29,8 +29,17 @@ const within = 50;
 /** One of so many ends the whole browser. */
 const wholeBrowser = 8;
 
+/** What is to be lived through. */
+interface Asked {
+  readonly url: string;
+  readonly seed: number;
+  readonly kills: number;
+  /** How many entries are made before the first kill, so that few kills come to every place of a round. */
+  readonly ahead: number;
+}
+
 /** One life of the page after the other in one profile: presses, is killed, begins again, and sees what is left; so many times. */
-export async function lives(url: string, seed: number, kills: number): Promise<Counts> {
+export async function lives({ url, seed, kills, ahead }: Asked): Promise<Counts> {
   const draw = seeded(seed);
   const browser = await KilledBrowser.start();
   const counts: Counts = {
@@ -54,11 +63,26 @@ export async function lives(url: string, seed: number, kills: number): Promise<C
       counts.early += left.early;
       known = left.known;
       if (counts.kills === kills) return counts;
+      if (counts.kills === 0 && ahead > 0)
+        known = await goneAhead({ browser, page, known, draw, counts }, ahead);
       press = await oneLife({ browser, page, known, draw, counts });
     }
   } finally {
     await browser.close();
   }
+}
+
+/** A session with so many entries, made without a kill. */
+async function goneAhead(life: Life, entries: number): Promise<Known> {
+  for (let made = 0; made < entries; made += 1) {
+    const { how } = await toAnEntry(life, made === 0);
+    const pressed = await pressNext(life.page, how);
+    if (pressed?.acknowledged !== true) life.counts.wrong.push("a press was never taken");
+  }
+  const disk = await onTheDisk(life.page);
+  const [session, lie = []] = Object.entries(disk)[0] ?? [];
+  if (lie.length !== entries) life.counts.wrong.push(`${lie.length} of ${entries} were written`);
+  return { disk, session, entries: lie.length };
 }
 
 /** What is put away for flight mode is looked through at every beginning, and is not what is killed here. */
@@ -76,18 +100,22 @@ interface Life {
 
 /** From the first screen to one press that makes an entry, and the kill. */
 async function oneLife(life: Life): Promise<Press> {
-  const { page, known, draw } = life;
+  const { known, counts } = life;
   const anew = known.entries === 0 || known.entries >= longest;
-  const how = () => ({ anew, chance: draw() });
   const processes = await life.browser.pages();
+  const { how, place } = await toAnEntry(life, anew);
+  counts.places.add(place);
+  return { anew, acknowledged: await pressedAndKilled(life, how, processes) };
+}
+
+/** Presses what makes no entry, until something that does is offered. */
+async function toAnEntry({ page, draw }: Life, anew: boolean) {
   for (const late = Date.now() + 20_000; Date.now() < late; ) {
-    const one = how();
-    const there = await offered(page, one);
+    const how = { anew, chance: draw() };
+    const there = await offered(page, how);
+    if (there?.entry) return { how, place: there.place };
     if (there === undefined) await new Promise((resolve) => setTimeout(resolve, 15));
-    else if (there.entry) {
-      life.counts.places.add(there.place);
-      return { anew, acknowledged: await pressedAndKilled(life, one, processes) };
-    } else await pressNext(page, one);
+    else await pressNext(page, how);
   }
   throw new Error(`nothing to press: ${await page.locator("main").textContent()}`);
 }
