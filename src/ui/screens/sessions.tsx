@@ -9,6 +9,7 @@ import { begunWith, goingOn, opened, rigIn, type View } from "./page.ts";
 import { useNames } from "./session-names.ts";
 import { SessionRow } from "./session-row.tsx";
 import { SessionsCompared } from "./sessions-compared.tsx";
+import { NotRead, Removed, UnreadRow } from "./sessions-unread.tsx";
 import type { Held } from "./use-page.ts";
 import { type Sessions, useSessions } from "./use-sessions.ts";
 import { useStates } from "./use-states.ts";
@@ -43,17 +44,18 @@ interface AllProps {
 
 function All({ held, sessions, names, states }: AllProps) {
   const words = useWords().sessions;
-  const { all } = sessions;
+  const { all, unread, amiss } = sessions;
   const moved = useRef<string>(undefined);
   const move = (one: Listed, how: (one: Listed) => void) => () => {
     moved.current = one.session;
     how(one);
   };
-  const there = all?.filter(({ deleted }) => deleted === undefined) ?? [];
+  if (amiss !== undefined) return <NotRead sessions={sessions} />;
+  const count = [...(all ?? []), ...unread].filter(({ deleted }) => deleted === undefined).length;
   return (
     <div class="sessions">
-      <Heading>{all ? words.kept(there.length) : words.loading}</Heading>
-      {all && <p class="sub">{there.length === 0 ? words.none : words.hint}</p>}
+      <Heading>{all ? words.kept(count) : words.loading}</Heading>
+      {all && <p class="sub">{count === 0 ? words.none : words.hint}</p>}
       <ul>
         {all?.map((one) =>
           one.deleted === undefined ? (
@@ -73,6 +75,9 @@ function All({ held, sessions, names, states }: AllProps) {
             />
           ),
         )}
+        {unread.map((one) => (
+          <UnreadRow key={one.session} one={one} sessions={sessions} now={held.edges.now} />
+        ))}
       </ul>
       <BringIn sessions={sessions} nameOf={names.nameOf} />
     </div>

@@ -22,7 +22,7 @@ export function useSession(held: Held): Session {
     player.silence();
     const { muted, turnedUp } = player.world();
     if (muted && !turnedUp && asksForSound(next)) player.handOff();
-    // A screen that was drawn before the last entry asks no more: a second tap is no second answer.
+    // What was worked out from an older log, as by what took its time to measure, would take back what was entered since.
     change((one) => (one.log === page.log ? next : one));
   };
   return {
