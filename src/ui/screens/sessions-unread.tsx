@@ -1,3 +1,4 @@
+import { useLayoutEffect, useRef } from "preact/hooks";
 import type { Unread } from "#storage/store.ts";
 import { useFirstWords, useWords } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
@@ -23,26 +24,32 @@ export function NotRead({ sessions: { amiss, readAgain } }: { readonly sessions:
   );
 }
 
-/** One that was deleted, as long as it can be brought back. */
-export const Removed = ({
-  name,
-  onRestore,
-}: {
+interface RemovedProps {
   readonly name: string;
+  /** It was removed just now, so that the focus goes on from here. */
+  readonly focused?: boolean;
   readonly onRestore: () => void;
-}) => {
+}
+
+/** One that was deleted, as long as it can be brought back. */
+export function Removed({ name, focused = false, onRestore }: RemovedProps) {
   const words = useWords().sessions;
+  const button = useRef<HTMLButtonElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, as it comes
+  useLayoutEffect(() => {
+    if (focused) button.current?.focus();
+  }, []);
   return (
     <li class="session removed">
       <p>
         {words.removed(name)}{" "}
-        <button type="button" class="quiet" onClick={onRestore}>
+        <button type="button" class="quiet" ref={button} onClick={onRestore}>
           {words.restore}
         </button>
       </p>
     </li>
   );
-};
+}
 
 interface UnreadProps {
   readonly one: Unread;

@@ -1,4 +1,4 @@
-import { useLayoutEffect, useRef } from "preact/hooks";
+import { useRef } from "preact/hooks";
 import { tomorrowOf } from "#core/session/tomorrow.ts";
 import type { Listed } from "#storage/store.ts";
 import { SessionPicture } from "#ui/parts/session-picture.tsx";
@@ -81,33 +81,6 @@ function All({ held, sessions, names, states }: AllProps) {
       </ul>
       <BringIn sessions={sessions} nameOf={names.nameOf} />
     </div>
-  );
-}
-
-interface RemovedProps {
-  readonly name: string;
-  /** It was removed just now, so that the focus goes on from here. */
-  readonly focused: boolean;
-  readonly onRestore: () => void;
-}
-
-/** One that can be brought back. */
-function Removed({ name, focused, onRestore }: RemovedProps) {
-  const words = useWords().sessions;
-  const button = useRef<HTMLButtonElement>(null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: once, as it comes
-  useLayoutEffect(() => {
-    if (focused) button.current?.focus();
-  }, []);
-  return (
-    <li class="session removed">
-      <p>
-        {words.removed(name)}{" "}
-        <button type="button" class="quiet" ref={button} onClick={onRestore}>
-          {words.restore}
-        </button>
-      </p>
-    </li>
   );
 }
 
