@@ -1,40 +1,46 @@
 import { earChecks } from "#core/checks/check.ts";
 import { bends } from "#core/checks/finding.ts";
-import { chainTo } from "#core/rig/chain.ts";
 import type { Move } from "#core/rig/moves.ts";
-import { build, type Rig } from "#core/rig/rig.ts";
-import type { Entry } from "./log.ts";
-
-type Fields = Readonly<Record<string, unknown>>;
-
-const isObject = (value: unknown): value is Fields => typeof value === "object" && value !== null;
-const isText = (value: unknown): value is string => typeof value === "string";
-const hasTexts = (value: unknown, ...names: readonly string[]): value is Fields =>
-  isObject(value) && names.every((name) => isText(value[name]));
-const areAll = (value: unknown, is: (one: unknown) => boolean): boolean =>
-  Array.isArray(value) && value.every(is);
+import type { Entry, Said } from "./log.ts";
+import {
+  areAll,
+  type Fields,
+  hasTexts,
+  isMaybe,
+  isNumber,
+  isObject,
+  isText,
+} from "./reading-fields.ts";
+import { isRig } from "./reading-rig.ts";
 
 /** Whether an entry can be understood: whole, and of a kind that is known. */
 export function isEntry(value: unknown): value is Entry {
-  if (!hasTexts(value, "id", "entry") || typeof value.at !== "number") return false;
-  if (value.seen !== undefined && !isText(value.seen)) return false;
-  const is = said[String(value.entry)];
-  return is?.(value) ?? false;
+  if (!hasTexts(value, "id", "entry") || !isTime(value.at)) return false;
+  return isMaybe(value.seen, isText) && isWhole(said, String(value.entry), value);
 }
 
+/** The farthest from 1970 that a date reaches, ms (ECMAScript, 'Time Values and Time Range'). */
+const farthest = 8.64e15;
+
+const isTime = (value: unknown): boolean => isNumber(value) && Math.abs(value) <= farthest;
+
+type Whole = Readonly<Record<string, (value: Fields) => boolean>>;
+
+/** Whether something of a kind that is known is whole. A name such as 'constructor' is none of ours. */
+const isWhole = (kinds: Whole, kind: string, value: Fields): boolean =>
+  Object.hasOwn(kinds, kind) && kinds[kind]?.(value) === true;
+
 /** For each kind of entry, whether what it says is whole. */
-const said: Readonly<Record<string, (value: Fields) => boolean>> = {
-  drawing: ({ rig }) => isRig(rig) && leadsSomewhere(rig),
+const said: Readonly<Record<Said["entry"], (value: Fields) => boolean>> = {
+  drawing: ({ rig }) => isRig(rig),
   move: ({ move }) => isMove(move),
   cannot: ({ move }) => isMove(move),
-  finding: ({ finding, level }) => isFinding(finding) && (level === undefined || isNumber(level)),
+  finding: ({ finding, level }) => isFinding(finding) && isMaybe(level, isNumber),
   absent: ({ position }) => isText(position),
-  titled: ({ name, who }) => [name, who].every((text) => text === undefined || isText(text)),
+  titled: ({ name, who }) => [name, who].every((text) => isMaybe(text, isText)),
   "taken back": ({ taken }) => isText(taken),
 };
 
-const isNumber = (value: unknown): value is number =>
-  typeof value === "number" && Number.isFinite(value);
 const areTwoTexts = (value: unknown): boolean =>
   Array.isArray(value) && value.length === 2 && value.every(isText);
 
@@ -51,11 +57,8 @@ const moves: Readonly<Record<Move["move"], (move: Fields) => boolean>> = {
   set: (move) => hasTexts(move, "part", "control") && isNumber(move.value),
 };
 
-const isMove = (value: unknown): boolean => {
-  if (!hasTexts(value, "move")) return false;
-  const whole = Object.entries(moves).find(([name]) => name === value.move)?.[1];
-  return whole?.(value) ?? false;
-};
+const isMove = (value: unknown): boolean =>
+  hasTexts(value, "move") && isWhole(moves, String(value.move), value);
 
 const areResults = (value: unknown): boolean => areAll(value, (given) => areAll(given, isText));
 
@@ -63,21 +66,24 @@ function isFinding(value: unknown): boolean {
   if (!isObject(value)) return false;
   const { asked, results, otherTimes } = value;
   if (!hasTexts(asked, "check")) return false;
-  if (asked.check === "continuity") return hasTexts(asked, "part", "from", "to") && isRead(value);
-  if (asked.check === "matrix") return hasTexts(asked, "position") && isMeasured(value);
-  return (
-    isAsked(asked) && areResults(results) && (otherTimes === undefined || areResults(otherTimes))
-  );
+  const byInstrument = results === undefined && otherTimes === undefined;
+  if (asked.check === "continuity")
+    return byInstrument && hasTexts(asked, "part", "from", "to") && isRead(value);
+  if (asked.check === "matrix")
+    return byInstrument && hasTexts(asked, "position") && isMeasured(value);
+  return isAsked(asked) && areResults(results) && isMaybe(otherTimes, areResults);
 }
+
+/** Nothing, or more of it. */
+const isNoLess = (value: unknown): boolean => isNumber(value) && value >= 0;
 
 /** What a meter showed. */
 const isRead = ({ ohms, bent }: Fields): boolean =>
-  (ohms === undefined || isNumber(ohms)) &&
-  (bent === undefined || bends.some((word) => word === bent));
+  isMaybe(ohms, isNoLess) && isMaybe(bent, (one) => bends.some((word) => word === one));
 
 /** What was measured. */
 const isMeasured = ({ gains, error, level }: Fields): boolean =>
-  areGains(gains) && isNumber(error) && (level === undefined || level === "as it comes");
+  areGains(gains) && isNoLess(error) && isMaybe(level, (one) => one === "as it comes");
 
 /** Four complex numbers. */
 const areGains = (value: unknown): boolean =>
@@ -94,21 +100,3 @@ function isAsked(asked: Fields): boolean {
 
 /** What is asked of somebody at a position. */
 const atPosition: readonly string[] = [...earChecks, "complaint"];
-
-const isRig = (value: unknown): value is Rig =>
-  hasTexts(value, "name") &&
-  areAll(value.parts, (part) => hasTexts(part, "id", "kind")) &&
-  areAll(value.plugged, (end) => hasTexts(end, "part", "plug", "into", "socket")) &&
-  areAll(value.positions, (position) => hasTexts(position, "id", "name", "wears"));
-
-/** Whether every position hangs from something. A rig of an older program may name parts that there are no more. */
-function leadsSomewhere(rig: Rig): boolean {
-  try {
-    const built = build(rig);
-    return (
-      rig.positions.length > 0 && rig.positions.every(({ id }) => chainTo(built, id).length > 1)
-    );
-  } catch {
-    return false;
-  }
-}

@@ -95,8 +95,25 @@ describe("what lacks a part is not understood", () => {
   test.each([
     { asked: { check: "left", position }, results: [["left ear"]], otherTimes: ["nothing"] },
     { asked: { check: "matrix", position }, gains: gains.slice(1), error: 0.01 },
+    { asked: { check: "matrix", position }, gains, error: -0.01 },
+    { asked: { check: "matrix", position }, gains, error: 0.01, results: [["left ear"]] },
     { asked: { check: "continuity", part: "x", from: "a", to: "b" }, ohms: "0" },
+    { asked: { check: "continuity", part: "x", from: "a", to: "b" }, ohms: -1 },
+    { asked: { check: "continuity", part: "x", from: "a", to: "b" }, results: [] },
   ])("%o", (finding) => {
     expect(readLog(bare({ entry: "finding", finding } as never))).toBeUndefined();
   });
+});
+
+test.each(["constructor", "__proto__", "valueOf", "toString", "hasOwnProperty"])(
+  "an entry called %s is not understood, and nothing breaks",
+  (entry) => {
+    expect(mendedLog([{ entry }]).lost).toEqual([{ place: 1, entry, why: "not understood" }]);
+    expect(mendedLog([{ entry: "move", move: { move: entry } }]).lost).toHaveLength(1);
+  },
+);
+
+test("a time that no date has is not understood", () => {
+  expect(readLog('[{"id":"1","at":1e999,"entry":"absent","position":"x"}]')).toBeUndefined();
+  expect(readLog('[{"id":"1","at":9e15,"entry":"absent","position":"x"}]')).toBeUndefined();
 });
