@@ -1,7 +1,7 @@
-import { vi } from "vitest";
+import { afterEach, beforeEach, vi } from "vitest";
 import { straightIn } from "#core/rig/rigs.ts";
 import { createFakeTurns } from "#storage/fake-turns.ts";
-import type { MemoryShelf } from "#storage/memory-shelf.ts";
+import { createMemoryShelf, type MemoryShelf } from "#storage/memory-shelf.ts";
 import { createMemoryStorage } from "#storage/memory-storage.ts";
 import { createStore } from "#storage/store.ts";
 import { Keeper } from "#ui/screens/keeper.ts";
@@ -55,19 +55,30 @@ export const settled = () => vi.advanceTimersByTimeAsync(0);
 export const idsIn = (shelf: MemoryShelf, session: string) =>
   shelf.log(session).map(({ id }) => id);
 
-/** Opens one tab after the other, and closes them all. */
-export function tabs() {
-  let named = 0;
-  const opened: Tab[] = [];
-  return {
-    open: async (shelf: MemoryShelf, turns = createFakeTurns().tab()) => {
-      const tab = new Tab(shelf, () => `session ${++named}`, turns);
-      opened.push(tab);
-      await settled();
-      return tab;
-    },
-    close: () => {
-      for (const { stop } of opened) stop();
-    },
+/** A shelf, and tabs at it, for every test of a file; the clock stands until it is set on. */
+export class Tabs {
+  shelf: MemoryShelf = createMemoryShelf();
+  #named = 0;
+  #opened: Tab[] = [];
+
+  constructor() {
+    beforeEach(() => {
+      vi.useFakeTimers();
+      this.shelf = createMemoryShelf();
+      this.#named = 0;
+    });
+    afterEach(() => {
+      for (const { stop } of this.#opened.splice(0)) stop();
+      vi.useRealTimers();
+      vi.unstubAllGlobals();
+    });
+  }
+
+  /** Opens one tab after the other. */
+  readonly open = async (turns = createFakeTurns().tab()) => {
+    const tab = new Tab(this.shelf, () => `session ${++this.#named}`, turns);
+    this.#opened.push(tab);
+    await settled();
+    return tab;
   };
 }

@@ -1,30 +1,17 @@
-import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { createFakeTurns } from "#storage/fake-turns.ts";
-import { createMemoryShelf, type MemoryShelf } from "#storage/memory-shelf.ts";
 import { without } from "#ui/screens/page.ts";
-import { idsIn, inHand, settled, tabs } from "./keeper-tab.ts";
+import { idsIn, inHand, settled, Tabs } from "./keeper-tab.ts";
 
-let shelf: MemoryShelf;
-let all: ReturnType<typeof tabs>;
-const opened: ReturnType<typeof tabs>["open"] = (...of) => all.open(...of);
-beforeEach(() => {
-  vi.useFakeTimers();
-  shelf = createMemoryShelf();
-  all = tabs();
-});
-afterEach(() => {
-  all.close();
-  vi.useRealTimers();
-  vi.unstubAllGlobals();
-});
+const tabs = new Tabs();
 
 describe("where another tab wrote first", () => {
   /** Two tabs at one session without locks, the second of which knows one entry less. */
   async function two() {
-    const one = await opened(shelf);
+    const one = await tabs.open();
     one.begin();
     await settled();
-    const other = await opened(shelf);
+    const other = await tabs.open();
     other.show(inHand);
     await settled();
     one.answer("position 2");
@@ -43,39 +30,39 @@ describe("where another tab wrote first", () => {
     other.answer();
     await settled();
     expect(other.notice).toBe(undefined);
-    expect(idsIn(shelf, "session 1")).toEqual(["1", "2", "3"]);
+    expect(idsIn(tabs.shelf, "session 1")).toEqual(["1", "2", "3"]);
     expect(other.ids).toEqual(["1", "2", "3"]);
   });
 
   test("nothing that was pressed after it is shown without being written", async () => {
     const other = await two();
-    const answers = shelf.hold();
+    const answers = tabs.shelf.hold();
     other.answer();
     await vi.advanceTimersByTimeAsync(1000);
     other.answer();
     answers();
     await settled();
     expect(other.ids).toEqual(["1", "2"]);
-    expect(other.shown.page.log).toEqual(shelf.log("session 1"));
+    expect(other.shown.page.log).toEqual(tabs.shelf.log("session 1"));
     expect(other.shown.page.view).toEqual(inHand);
     expect(other.shown.keeping.kept).toBe(true);
     other.answer();
     await settled();
-    expect(idsIn(shelf, "session 1")).toEqual(["1", "2", "3"]);
+    expect(idsIn(tabs.shelf, "session 1")).toEqual(["1", "2", "3"]);
   });
 });
 
 describe("of two tabs with locks", () => {
   test("one lets the session go only after what it was about to write", async () => {
     const turns = createFakeTurns();
-    const one = await opened(shelf, turns.tab());
+    const one = await tabs.open(turns.tab());
     one.begin();
     await settled();
-    const other = await opened(shelf, turns.tab());
+    const other = await tabs.open(turns.tab());
     other.show(inHand);
     await settled();
     expect(other.shown.keeping.follows).toBe(true);
-    const answers = shelf.hold();
+    const answers = tabs.shelf.hold();
     one.answer();
     one.show({ screen: "start" });
     await settled();
@@ -86,19 +73,19 @@ describe("of two tabs with locks", () => {
     expect(other.ids).toEqual(["1", "2"]);
     other.answer();
     await settled();
-    expect(idsIn(shelf, "session 1")).toEqual(["1", "2", "3"]);
+    expect(idsIn(tabs.shelf, "session 1")).toEqual(["1", "2", "3"]);
   });
 
   test("a press that came before it was known who writes is not written beside that one", async () => {
     const turns = createFakeTurns();
-    const one = await opened(shelf, turns.tab());
+    const one = await tabs.open(turns.tab());
     one.begin();
     await settled();
-    const other = await opened(shelf, turns.tab());
+    const other = await tabs.open(turns.tab());
     other.show(inHand);
     other.answer();
     await settled();
-    expect(idsIn(shelf, "session 1")).toEqual(["1"]);
+    expect(idsIn(tabs.shelf, "session 1")).toEqual(["1"]);
     expect(other.ids).toEqual(["1"]);
     expect(other.notice).toBe("taken");
     expect(other.shown.page.view).toEqual(inHand);
@@ -107,18 +94,18 @@ describe("of two tabs with locks", () => {
 
   test("a session that is deleted in one and gone on with in the other stays", async () => {
     const turns = createFakeTurns();
-    const one = await opened(shelf, turns.tab());
+    const one = await tabs.open(turns.tab());
     one.begin();
     await settled();
-    await shelf.mark("session 1", (card) => ({ ...card, deleted: 1 }));
+    await tabs.shelf.mark("session 1", (card) => ({ ...card, deleted: 1 }));
     one.answer();
     await settled();
-    await shelf.clear(2);
-    expect(idsIn(shelf, "session 1")).toEqual(["1", "2"]);
-    await shelf.mark("session 1", (card) => ({ ...card, deleted: 1 }));
+    await tabs.shelf.clear(2);
+    expect(idsIn(tabs.shelf, "session 1")).toEqual(["1", "2"]);
+    await tabs.shelf.mark("session 1", (card) => ({ ...card, deleted: 1 }));
     one.keeper.change(without);
     await settled();
-    await shelf.clear(2);
-    expect(idsIn(shelf, "session 1")).toEqual([]);
+    await tabs.shelf.clear(2);
+    expect(idsIn(tabs.shelf, "session 1")).toEqual([]);
   });
 });

@@ -1,25 +1,12 @@
-import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
-import { createMemoryShelf, type MemoryShelf } from "#storage/memory-shelf.ts";
-import { idsIn, inHand, settled, tabs } from "./keeper-tab.ts";
+import { describe, expect, test, vi } from "vitest";
+import { idsIn, inHand, settled, Tabs } from "./keeper-tab.ts";
 
-let shelf: MemoryShelf;
-let all: ReturnType<typeof tabs>;
-const opened: ReturnType<typeof tabs>["open"] = (...of) => all.open(...of);
-beforeEach(() => {
-  vi.useFakeTimers();
-  shelf = createMemoryShelf();
-  all = tabs();
-});
-afterEach(() => {
-  all.close();
-  vi.useRealTimers();
-  vi.unstubAllGlobals();
-});
+const tabs = new Tabs();
 
 describe("on a disk that answers late", () => {
   test("a double tap begins one session", async () => {
-    const tab = await opened(shelf);
-    const answers = shelf.hold();
+    const tab = await tabs.open();
+    const answers = tabs.shelf.hold();
     tab.begin();
     tab.begin();
     await settled();
@@ -27,15 +14,15 @@ describe("on a disk that answers late", () => {
     answers();
     await settled();
     expect(tab.ids).toEqual(["1"]);
-    const cards = await shelf.cards();
+    const cards = await tabs.shelf.cards();
     expect("value" in cards && cards.value.map(({ session }) => session)).toEqual(["session 1"]);
   });
 
   test("a double tap enters once, whatever way it enters", async () => {
-    const tab = await opened(shelf);
+    const tab = await tabs.open();
     tab.begin();
     await settled();
-    const answers = shelf.hold();
+    const answers = tabs.shelf.hold();
     tab.answer();
     tab.answer();
     await settled();
@@ -43,17 +30,17 @@ describe("on a disk that answers late", () => {
     answers();
     await settled();
     expect(tab.ids).toEqual(["1", "2"]);
-    expect(idsIn(shelf, "session 1")).toEqual(["1", "2"]);
+    expect(idsIn(tabs.shelf, "session 1")).toEqual(["1", "2"]);
     tab.answer();
     await settled();
     expect(tab.ids).toEqual(["1", "2", "3"]);
   });
 
   test("what is pressed is shown after a second, and the page says that it is not kept yet", async () => {
-    const tab = await opened(shelf);
+    const tab = await tabs.open();
     tab.begin();
     await settled();
-    const answers = shelf.hold();
+    const answers = tabs.shelf.hold();
     tab.answer();
     await vi.advanceTimersByTimeAsync(999);
     expect(tab.ids).toEqual(["1"]);
@@ -68,10 +55,10 @@ describe("on a disk that answers late", () => {
     expect(tab.ids).toEqual(["1", "2", "3"]);
     answers();
     await settled();
-    expect(idsIn(shelf, "session 1")).toEqual(["1", "2", "3"]);
+    expect(idsIn(tabs.shelf, "session 1")).toEqual(["1", "2", "3"]);
     expect(tab.notice).toBe(undefined);
     expect(tab.shown.keeping.kept).toBe(true);
-    shelf.hold();
+    tabs.shelf.hold();
     tab.answer();
     await settled();
     expect(tab.ids, "it is waited for again").toEqual(["1", "2", "3"]);
@@ -80,25 +67,25 @@ describe("on a disk that answers late", () => {
 
 describe("what was not written of a session", () => {
   test("is written though another session was begun meanwhile", async () => {
-    const tab = await opened(shelf);
+    const tab = await tabs.open();
     tab.begin();
     await settled();
-    const answers = shelf.hold();
+    const answers = tabs.shelf.hold();
     tab.answer();
     await vi.advanceTimersByTimeAsync(1000);
     tab.begin();
     answers();
     await settled();
-    expect(idsIn(shelf, "session 1")).toEqual(["1", "2"]);
-    expect(idsIn(shelf, "session 2")).toEqual(["1"]);
+    expect(idsIn(tabs.shelf, "session 1")).toEqual(["1", "2"]);
+    expect(idsIn(tabs.shelf, "session 2")).toEqual(["1"]);
     expect(tab.notice).toBe(undefined);
   });
 
   test("is tried again with the next session's entries where the disk was full, and said until then", async () => {
-    const tab = await opened(shelf);
+    const tab = await tabs.open();
     tab.begin();
     await settled();
-    shelf.refuse("full");
+    tabs.shelf.refuse("full");
     tab.answer();
     await settled();
     tab.begin();
@@ -108,21 +95,21 @@ describe("what was not written of a session", () => {
     await settled();
     expect(tab.notice).toBe("full");
     expect(tab.shown.keeping.kept).toBe(false);
-    shelf.refuse(undefined);
+    tabs.shelf.refuse(undefined);
     tab.answer();
     await settled();
-    expect(idsIn(shelf, "session 1")).toEqual(["1", "2"]);
-    expect(idsIn(shelf, "session 2")).toEqual(["1", "2", "3"]);
+    expect(idsIn(tabs.shelf, "session 1")).toEqual(["1", "2"]);
+    expect(idsIn(tabs.shelf, "session 2")).toEqual(["1", "2", "3"]);
     expect(tab.notice).toBe(undefined);
     expect(tab.shown.keeping.kept).toBe(true);
   });
 
   test("is in hand again where that session is opened from the list, which knows less", async () => {
-    const tab = await opened(shelf);
+    const tab = await tabs.open();
     tab.begin();
     await settled();
-    const listed = { session: "session 1", log: shelf.log("session 1"), next: 1 };
-    shelf.refuse("full");
+    const listed = { session: "session 1", log: tabs.shelf.log("session 1"), next: 1 };
+    tabs.shelf.refuse("full");
     tab.answer();
     await settled();
     tab.begin();
@@ -130,18 +117,18 @@ describe("what was not written of a session", () => {
     tab.keeper.open(listed, (page) => ({ ...page, view: { screen: "board" } }));
     await settled();
     expect(tab.ids).toEqual(["1", "2"]);
-    shelf.refuse(undefined);
+    tabs.shelf.refuse(undefined);
     tab.answer();
     await settled();
-    expect(idsIn(shelf, "session 1")).toEqual(["1", "2", "3"]);
+    expect(idsIn(tabs.shelf, "session 1")).toEqual(["1", "2", "3"]);
   });
 });
 
 test("a mistake in one thing that is done at the disk keeps nothing else from being done", async () => {
   const reported: unknown[] = [];
   vi.stubGlobal("reportError", (error: unknown) => reported.push(error));
-  const broken = { ...shelf, mark: () => Promise.reject(new Error("broken")) };
-  const tab = await opened(broken);
+  tabs.shelf = { ...tabs.shelf, mark: () => Promise.reject(new Error("broken")) };
+  const tab = await tabs.open();
   tab.begin();
   tab.show(inHand);
   await settled();
@@ -149,5 +136,5 @@ test("a mistake in one thing that is done at the disk keeps nothing else from be
   tab.answer();
   await settled();
   expect(tab.ids).toEqual(["1", "2"]);
-  expect(idsIn(shelf, "session 1")).toEqual(["1", "2"]);
+  expect(idsIn(tabs.shelf, "session 1")).toEqual(["1", "2"]);
 });
