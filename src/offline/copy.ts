@@ -64,7 +64,7 @@ function keepUp(worker: string, change: (some: Partial<CopyState>) => void): voi
   if (serviceWorker === undefined) return;
   serviceWorker.addEventListener("message", ({ data }: MessageEvent<Told>) => {
     if ("taken" in data) location.reload();
-    else change({ kept: true, newer: data.newer });
+    else change({ kept: data.kept, newer: data.newer });
   });
   const begin = () =>
     serviceWorker.register(worker, { updateViaCache: "none" }).then(

@@ -47,11 +47,14 @@ async function opened(request: Request): Promise<Response> {
   return (await isWhole(await chosen())) ? page : fetch(request).catch(() => page);
 }
 
-/** From the version in use; a page that is older than that finds its own files, which nobody else has under their names. */
+/**
+ * From the version in use; a page that is older than that finds its own files in its own version. The page itself comes from the one in
+ * use or not at all.
+ */
 async function found(at: string): Promise<Response | undefined> {
   const inUse = await caches.open(nameOf((await chosen()).version));
   const answer = await inUse.match(at, { ignoreSearch: true });
-  if (answer !== undefined || !at.startsWith(`${scope}assets/`)) return answer;
+  if (answer !== undefined || at === scope) return answer;
   for (const name of await versions()) {
     const older = await (await caches.open(name)).match(at);
     if (older !== undefined) return older;
@@ -128,9 +131,13 @@ async function activated(): Promise<void> {
   for (const client of await self.clients.matchAll()) client.postMessage(await standing());
 }
 
-/** How it stands: a newer version is offered once it is whole. */
+/** How it stands: whether what is in use is all here, and a newer version, which is offered once that is whole. */
 async function standing(): Promise<Told> {
-  return { newer: (await chosen()).version !== version && (await isWhole(thisBuild)) };
+  const inUse = await chosen();
+  return {
+    kept: await isWhole(inUse),
+    newer: inUse.version !== version && (await isWhole(thisBuild)),
+  };
 }
 
 async function answered(client: Client, said: Said): Promise<void> {

@@ -3,6 +3,7 @@ import type { Entry } from "#core/session/log.ts";
 import {
   type Adding,
   type Card,
+  cardOf,
   type Lying,
   placing,
   type Shelf,
@@ -18,6 +19,8 @@ interface Kept extends DBSchema {
 }
 
 type Stores = ("entries" | "cards" | "seeds")[];
+type Opening = Promise<IDBPDatabase<Kept>>;
+type Work<Value> = (database: IDBPDatabase<Kept>) => Promise<Value>;
 type Writing = IDBPTransaction<Kept, Stores, "readwrite">;
 
 const version = 1;
@@ -27,29 +30,27 @@ const strict = { durability: "strict" } as const;
 
 /** Where the browser's own database keeps sessions. Whatever it refuses is told by name. */
 export function createDatabase(name = "leftwright"): Shelf {
-  let opened: Promise<IDBPDatabase<Kept>> | undefined;
-  const open = (): Promise<IDBPDatabase<Kept>> => {
+  let opened: Opening | undefined;
+  const open = (): Opening => {
     opened ??= opening(name, () => {
       opened = undefined;
     });
     return opened;
   };
-  const told = async <Value>(
-    work: (database: IDBPDatabase<Kept>) => Promise<Value>,
-  ): Promise<Told<Value>> => {
+  const told = async <Value>(work: Work<Value>): Promise<Told<Value>> => {
     try {
-      return { value: await work(await open()).catch((error) => again(error, work)) };
+      const opening = open();
+      const first = opening.then(work);
+      return { value: await first.catch((error) => again(opening, error, work)) };
     } catch (error) {
       return { trouble: troubleOf(error) };
     }
   };
-  /** A database that went away, as when somebody clears what the browser holds, is opened once more. */
-  const again = async <Value>(
-    error: unknown,
-    work: (database: IDBPDatabase<Kept>) => Promise<Value>,
-  ): Promise<Value> => {
-    if (nameOf(error) !== "InvalidStateError") throw error;
-    opened = undefined;
+  /** A database that went away, as when somebody clears what the browser holds, is opened once more, whatever the browser calls that. */
+  const again = async <Value>(broken: Opening, error: unknown, work: Work<Value>) => {
+    if (isTold(error)) throw error;
+    if (opened === broken) opened = undefined;
+    (await broken).close();
     return work(await open());
   };
   return {
@@ -72,7 +73,7 @@ export function createDatabase(name = "leftwright"): Shelf {
   };
 }
 
-async function opening(name: string, onGone: () => void): Promise<IDBPDatabase<Kept>> {
+async function opening(name: string, onGone: () => void): Opening {
   if (!("indexedDB" in globalThis)) throw new DOMException("there is none", "SecurityError");
   try {
     return await new Promise<IDBPDatabase<Kept>>((resolve, reject) => {
@@ -138,18 +139,21 @@ async function reading(
 }
 
 async function added(transaction: Writing, adding: Adding): Promise<number> {
-  const { session, seed, at } = adding;
+  const { session, seed } = adding;
   const [entries, cards] = [transaction.objectStore("entries"), transaction.objectStore("cards")];
-  const last = await entries.openKeyCursor(all(session), "prev");
+  const [last, card] = await Promise.all([
+    entries.openKeyCursor(all(session), "prev"),
+    cards.get(session),
+  ]);
   const placed = placing(adding, last === null ? 0 : last.key[1] + 1);
   if (placed === undefined) throw new DOMException("another tab wrote there", "ConstraintError");
   const writing: Promise<unknown>[] = placed.entries.map(async (entry, index) =>
     entries.add(entry, [session, placed.place + index]),
   );
-  if (placed.place === 0) {
-    writing.push(cards.put({ session, opened: at }, session));
-    if (seed !== undefined) writing.push(transaction.objectStore("seeds").put(seed, session));
-  }
+  if (card === undefined || card.deleted !== undefined)
+    writing.push(cards.put(cardOf(adding, card), session));
+  if (placed.place === 0 && seed !== undefined)
+    writing.push(transaction.objectStore("seeds").put(seed, session));
   await Promise.all(writing);
   transaction.commit();
   return placed.place + placed.entries.length;
@@ -188,5 +192,9 @@ const named: Readonly<Record<string, Trouble>> = {
   VersionError: "newer",
   ConstraintError: "taken",
 };
+
+/** Whether it says what is in the way, so that another try would say the same. */
+const isTold = (error: unknown): boolean =>
+  nameOf(error) !== "InvalidStateError" && named[nameOf(error)] !== undefined;
 
 const troubleOf = (error: unknown): Trouble => named[nameOf(error)] ?? "failed";

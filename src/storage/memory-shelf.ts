@@ -1,5 +1,13 @@
 import type { Log } from "#core/session/log.ts";
-import { type Card, placing, type Shelf, type Told, type Trouble } from "./shelf.ts";
+import {
+  type Adding,
+  type Card,
+  cardOf,
+  placing,
+  type Shelf,
+  type Told,
+  type Trouble,
+} from "./shelf.ts";
 
 interface Lain {
   card: Card;
@@ -15,14 +23,37 @@ export interface MemoryShelf extends Shelf {
   readonly log: (session?: string) => Log;
   /** What refuses from now on. */
   readonly refuse: (trouble: Trouble | undefined) => void;
+  /** Does nothing that is asked from now on, as a disk that hangs, until what it gives is called. */
+  readonly hold: () => () => void;
+}
+
+/** What is asked waits before it while it is held. */
+function createGate() {
+  let held: Promise<void> | undefined;
+  return {
+    held: () => held,
+    hold: () => {
+      let release = (): void => undefined;
+      held = new Promise((resolve) => {
+        release = resolve;
+      });
+      return () => {
+        held = undefined;
+        release();
+      };
+    },
+  };
 }
 
 /** A fake of the browser's database. It holds what it is given, or refuses as told. */
 export function createMemoryShelf(): MemoryShelf {
   const lain = new Map<string, Lain>();
   let refused: Trouble | undefined;
-  const told = async <Value>(value: () => Value): Promise<Told<Value>> =>
-    refused === undefined ? { value: value() } : { trouble: refused };
+  const gate = createGate();
+  const told = async <Value>(value: () => Value): Promise<Told<Value>> => {
+    await gate.held();
+    return refused === undefined ? { value: value() } : { trouble: refused };
+  };
   const newest = () =>
     [...lain.values()].sort((a, b) => b.card.opened - a.card.opened)[0]?.card.session ?? "";
   return {
@@ -36,6 +67,7 @@ export function createMemoryShelf(): MemoryShelf {
     refuse: (trouble) => {
       refused = trouble;
     },
+    hold: gate.hold,
     cards: () => told(() => [...lain.values()].map(({ card }) => card)),
     read: (session, place) =>
       told(() => {
@@ -44,14 +76,8 @@ export function createMemoryShelf(): MemoryShelf {
       }),
     seed: (session) => told(() => lain.get(session)?.seed),
     add: async (adding) => {
-      if (refused !== undefined) return { trouble: refused };
-      const { session, seed, at } = adding;
-      const there = lain.get(session) ?? { card: { session, opened: at }, entries: [], seed };
-      const placed = placing(adding, there.entries.length);
-      if (placed === undefined) return { trouble: "taken" };
-      there.entries.push(...placed.entries);
-      lain.set(session, there);
-      return { value: there.entries.length };
+      await gate.held();
+      return refused === undefined ? added(lain, adding) : { trouble: refused };
     },
     mark: (session, marks) =>
       told(() => {
@@ -66,4 +92,17 @@ export function createMemoryShelf(): MemoryShelf {
         return undefined;
       }),
   };
+}
+
+function added(lain: Map<string, Lain>, adding: Adding): Told<number> {
+  const { session, seed } = adding;
+  const lying = lain.get(session);
+  const card = cardOf(adding, lying?.card);
+  const fresh: Omit<Lain, "card"> = { entries: [], seed };
+  const { entries, ...there } = lying ?? fresh;
+  const placed = placing(adding, entries.length);
+  if (placed === undefined) return { trouble: "taken" };
+  entries.push(...placed.entries);
+  lain.set(session, { ...there, entries, card });
+  return { value: entries.length };
 }

@@ -17,7 +17,8 @@ export interface Settings {
 /** Where settings are kept. No member ever throws. */
 export interface SettingsStore {
   readonly read: () => Settings;
-  readonly keep: (settings: Settings) => void;
+  /** Writes what was chosen over what lies there; what was not chosen stays as it is, also what another tab chose. */
+  readonly keep: (chosen: Partial<Settings>) => void;
 }
 
 const key = "leftwright.settings";
@@ -32,9 +33,9 @@ export const createSettings = (open: () => Storage, asked: readonly string[]): S
       numbers: kept.numbers === true,
     };
   },
-  keep: (settings) => {
+  keep: (chosen) => {
     try {
-      open().setItem(key, JSON.stringify(settings));
+      open().setItem(key, JSON.stringify({ ...keptIn(open), ...chosen }));
     } catch {
       // A choice of look that is lost on a reload is no harm.
     }

@@ -37,6 +37,8 @@ export interface Adding {
   readonly seed?: number | undefined;
   /** Now, ms since 1970. */
   readonly at: number;
+  /** It is not gone on with by itself, as what came from a file. */
+  readonly aside?: boolean;
 }
 
 /** Where sessions lie, one record an entry. No member ever throws, and none rewrites an entry. */
@@ -45,12 +47,22 @@ export interface Shelf {
   /** The entries of a session from a place on. */
   readonly read: (session: string, place: number) => Promise<Told<Lying>>;
   readonly seed: (session: string) => Promise<Told<number | undefined>>;
-  /** All of them or none, on the disk when it is told; the place of the next. 'taken' where somebody else wrote there. */
+  /**
+   * All of them or none, on the disk when it is told; the place of the next. 'taken' where somebody else wrote there. What was deleted
+   * meanwhile is deleted no more: somebody goes on with it.
+   */
   readonly add: (adding: Adding) => Promise<Told<number>>;
   /** Rewrites a card that is there. */
   readonly mark: (session: string, marks: (card: Card) => Card) => Promise<Told<undefined>>;
   /** Takes away what was deleted before a time, for good. */
   readonly clear: (before: number) => Promise<Told<undefined>>;
+}
+
+/** The card of a session once something was written to it; `card` as it was, where there was one. */
+export function cardOf({ session, at, aside = false }: Adding, card: Card | undefined): Card {
+  if (card === undefined) return { session, opened: aside ? 0 : at };
+  const { deleted: _, ...rest } = card;
+  return rest;
 }
 
 /** Where entries are written: after what is there, or all of them where nothing is; 'taken' where there is more than was known. */

@@ -25,7 +25,7 @@ export interface Reading {
 }
 
 /** Entries that came from another tab. */
-interface Arrived {
+export interface Arrived {
   readonly log: Log;
   readonly next: number;
 }
@@ -35,17 +35,29 @@ export interface Listed extends Kept {
   readonly deleted?: number;
 }
 
+/** A session without a rig that can be understood: its entries as they lie there. */
+export interface Unread {
+  readonly session: string;
+  readonly entries: readonly unknown[];
+  readonly deleted?: number;
+}
+
+/** All sessions that are kept. */
+export interface Listing {
+  /** The newest first. */
+  readonly sessions: readonly Listed[];
+  readonly unread: readonly Unread[];
+}
+
 /** Where sessions are kept, and which of several tabs writes them. No member ever throws. */
 export interface Store extends Turns {
   /** The session that was in hand last; of an older program, where that kept one. */
   readonly last: () => Promise<Reading>;
-  readonly read: (session: string) => Promise<Reading>;
   /** What stands behind the entries that are known. */
   readonly more: (session: string, place: number, known: Log) => Promise<Told<Arrived>>;
   /** A name for a new session, unlike all others. */
   readonly name: () => string;
-  /** All sessions, the newest first. */
-  readonly list: () => Promise<Told<readonly Listed[]>>;
+  readonly list: () => Promise<Told<Listing>>;
   /** Writes entries; told when they are on the disk, with the place of the next. */
   readonly keep: (adding: Adding) => Promise<Told<number>>;
   readonly mark: (session: string, marks: (card: Card) => Card) => Promise<Told<undefined>>;
@@ -70,7 +82,6 @@ interface Ground {
 
 /** Sessions on a shelf. */
 export function createStore({ shelf, turns, older, now, name, persist }: Ground): Store {
-  const read = (card: Card) => readFrom(shelf, card);
   return {
     ...turns,
     name,
@@ -80,13 +91,7 @@ export function createStore({ shelf, turns, older, now, name, persist }: Ground)
       const cards = await shelf.cards();
       if ("trouble" in cards) return { unread: 0, trouble: cards.trouble };
       const [newest] = cards.value.filter(isInHand).sort((a, b) => b.opened - a.opened);
-      return newest === undefined ? { unread: 0 } : read(newest);
-    },
-    read: async (session) => {
-      const cards = await shelf.cards();
-      if ("trouble" in cards) return { unread: 0, trouble: cards.trouble };
-      const card = cards.value.find((one) => one.session === session);
-      return card === undefined ? { unread: 0 } : read(card);
+      return newest === undefined ? { unread: 0 } : goneOn(shelf, newest);
     },
     more: async (session, place, known) => {
       const told = await shelf.read(session, place);
@@ -98,9 +103,7 @@ export function createStore({ shelf, turns, older, now, name, persist }: Ground)
       await shelf.clear(now() - aDay);
       const cards = await shelf.cards();
       if ("trouble" in cards) return cards;
-      const all = await Promise.all(cards.value.map((card) => listed(shelf, card)));
-      const begun = ({ log }: Listed) => log[0]?.at ?? 0;
-      return { value: all.flat().sort((a, b) => begun(b) - begun(a)) };
+      return listing(await Promise.all(cards.value.map((card) => lain(shelf, card))));
     },
     keep: async (adding) => {
       const told = await shelf.add(adding);
@@ -129,28 +132,51 @@ const tookOver = ({ session, log, seed, unread }: Older, lies: boolean): Reading
       }),
 });
 
-async function readFrom(shelf: Shelf, card: Card): Promise<Reading> {
-  const { session, position } = card;
-  const [told, seed] = await Promise.all([shelf.read(session, 0), shelf.seed(session)]);
-  if ("trouble" in told) return { unread: 0, trouble: told.trouble };
-  const { log, lost } = mendedLog(told.value.entries);
-  if (!isDrawn(log)) {
-    // It stays in the list, and is not gone on with by itself.
-    await shelf.mark(session, (one) => ({ ...one, opened: 0 }));
-    return { unread: Math.max(1, lost.length) };
-  }
-  const kept: Kept = {
-    session,
-    log,
-    next: told.value.next,
-    ...("value" in seed && seed.value !== undefined ? { seed: seed.value } : {}),
-    ...(position === undefined ? {} : { position }),
-  };
-  return { kept, unread: lost.length };
+/** A session as far as it can be understood, and how many entries cannot. */
+interface Lain {
+  readonly one: Listed | Unread;
+  readonly lost: number;
 }
 
-async function listed(shelf: Shelf, card: Card): Promise<readonly Listed[]> {
-  const { kept } = await readFrom(shelf, card);
-  const { deleted } = card;
-  return kept === undefined ? [] : [{ ...kept, ...(deleted === undefined ? {} : { deleted }) }];
+async function lain(shelf: Shelf, card: Card): Promise<Told<Lain>> {
+  const { session, position, deleted } = card;
+  const [told, seed] = await Promise.all([shelf.read(session, 0), shelf.seed(session)]);
+  if ("trouble" in told) return told;
+  const { entries, next } = told.value;
+  const { log, lost } = mendedLog(entries);
+  const gone = deleted === undefined ? {} : { deleted };
+  if (!isDrawn(log)) return { value: { one: { session, entries, ...gone }, lost: lost.length } };
+  const one: Listed = {
+    session,
+    log,
+    next,
+    ...("value" in seed && seed.value !== undefined ? { seed: seed.value } : {}),
+    ...(position === undefined ? {} : { position }),
+    ...gone,
+  };
+  return { value: { one, lost: lost.length } };
+}
+
+/** The session that was in hand last. One that cannot be understood stays in the list, and is not gone on with by itself. */
+async function goneOn(shelf: Shelf, card: Card): Promise<Reading> {
+  const told = await lain(shelf, card);
+  if ("trouble" in told) return { unread: 0, trouble: told.trouble };
+  const { one, lost } = told.value;
+  if ("log" in one) return { kept: one, unread: lost };
+  await shelf.mark(card.session, (before) => ({ ...before, opened: 0 }));
+  return { unread: Math.max(1, lost) };
+}
+
+/** A list in which one is missing would say that it is gone; so there is none, where one could not be read. */
+function listing(all: readonly Told<Lain>[]): Told<Listing> {
+  const sessions: Listed[] = [];
+  const unread: Unread[] = [];
+  for (const told of all) {
+    if ("trouble" in told) return told;
+    const { one } = told.value;
+    if ("log" in one) sessions.push(one);
+    else if (one.entries.length > 0) unread.push(one);
+  }
+  const begun = ({ log }: Listed) => log[0]?.at ?? 0;
+  return { value: { sessions: sessions.sort((a, b) => begun(b) - begun(a)), unread } };
 }

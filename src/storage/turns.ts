@@ -92,10 +92,10 @@ class Wish implements Claim {
     this.#ask({ signal: this.#waiting.signal });
   }
 
-  /** Another tab took it; a wait that was called off is no loss. Where locks are refused altogether everybody may write. */
+  /** Another tab took it; a wait that was called off is no loss. Where locks are refused, for whatever reason, everybody may write. */
   #lost(error: unknown): void {
     if (this.#over) return;
-    const refused = error instanceof DOMException && error.name === "SecurityError";
+    const refused = !(error instanceof DOMException && error.name === "AbortError");
     if (refused) this.#told(true);
     if (refused || this.#let === undefined) return;
     this.#let = undefined;

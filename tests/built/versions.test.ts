@@ -111,3 +111,30 @@ test("a file that was thrown away is fetched again", async () => {
   await one.page.getByRole("heading", { name: "Leftwright" }).waitFor();
   await one.close();
 });
+
+test("what lacks a file that does not come any more is not said to be here", async () => {
+  const one = await visit(browser);
+  await one.page.goto(one.server.url);
+  await kept(one.page);
+  one.server.refuse(/two\.wav$/);
+  await one.page.evaluate(async () => {
+    for (const name of await caches.keys())
+      for (const request of await (await caches.open(name)).keys())
+        if (request.url.endsWith("two.wav")) await (await caches.open(name)).delete(request);
+  });
+  await one.page.reload();
+  const told = await one.page.evaluate(async () => {
+    const { active } = await navigator.serviceWorker.ready;
+    return new Promise((resolve) => {
+      navigator.serviceWorker.addEventListener("message", ({ data }) => resolve(data));
+      active?.postMessage("here");
+    });
+  });
+  expect(told).toEqual({ kept: false, newer: false });
+  await press(one.page, /^Look and language/);
+  await one.page.getByText("It is not on this device yet").waitFor();
+  one.server.refuse(undefined);
+  await one.page.reload();
+  await kept(one.page);
+  await one.close();
+});

@@ -12,8 +12,12 @@ export const onTheDisk = (page: Page): Promise<Readonly<Record<string, readonly 
     () =>
       new Promise<Record<string, Written[]>>((resolve, reject) => {
         const opening = indexedDB.open("leftwright");
-        opening.onerror = () => reject(opening.error);
-        opening.onupgradeneeded = () => opening.transaction?.abort(); // nothing was written yet
+        let isNew = false;
+        opening.onerror = () => (isNew ? resolve({}) : reject(opening.error));
+        opening.onupgradeneeded = () => {
+          isNew = true; // nothing was written yet
+          opening.transaction?.abort();
+        };
         opening.onsuccess = () => {
           const database = opening.result;
           const sessions: Record<string, Written[]> = {};

@@ -8,12 +8,16 @@ import { type Known, nothingKnown, type Press, seen } from "./what-is-left.ts";
 /** What became of a number of kills. */
 export interface Counts {
   kills: number;
+  /** How many were before in other browsers, so that each begins with another kind. */
+  readonly first: number;
   /** Of the whole browser. */
   whole: number;
   /** Right after the screen showed that a press was taken; the others at a moment by chance after the press. */
   acknowledged: number;
   /** Presses that were on the disk though the screen had not shown them yet. */
   early: number;
+  /** Where it was pressed before a kill, as selectors. */
+  readonly places: Set<string>;
   /** Everything that was not as it must be. */
   readonly wrong: string[];
 }
@@ -22,13 +26,31 @@ export interface Counts {
 const longest = 9;
 /** A kill by chance comes within so many milliseconds of the press; most presses take less. */
 const within = 50;
-const wholeBrowser = 0.1;
+/** One of so many ends the whole browser. */
+const wholeBrowser = 8;
+
+/** What is to be lived through. */
+interface Asked {
+  readonly url: string;
+  readonly seed: number;
+  readonly kills: number;
+  /** How many entries are made before the first kill, so that few kills come to every place of a round. */
+  readonly ahead: number;
+}
 
 /** One life of the page after the other in one profile: presses, is killed, begins again, and sees what is left; so many times. */
-export async function lives(url: string, seed: number, kills: number): Promise<Counts> {
+export async function lives({ url, seed, kills, ahead }: Asked): Promise<Counts> {
   const draw = seeded(seed);
   const browser = await KilledBrowser.start();
-  const counts: Counts = { kills: 0, whole: 0, acknowledged: 0, early: 0, wrong: [] };
+  const counts: Counts = {
+    kills: 0,
+    first: seed * kills,
+    whole: 0,
+    acknowledged: 0,
+    early: 0,
+    places: new Set(),
+    wrong: [],
+  };
   let known: Known = nothingKnown;
   let press: Press | undefined;
   try {
@@ -41,11 +63,26 @@ export async function lives(url: string, seed: number, kills: number): Promise<C
       counts.early += left.early;
       known = left.known;
       if (counts.kills === kills) return counts;
+      if (counts.kills === 0 && ahead > 0)
+        known = await goneAhead({ browser, page, known, draw, counts }, ahead);
       press = await oneLife({ browser, page, known, draw, counts });
     }
   } finally {
     await browser.close();
   }
+}
+
+/** A session with so many entries, made without a kill. */
+async function goneAhead(life: Life, entries: number): Promise<Known> {
+  for (let made = 0; made < entries; made += 1) {
+    const { how } = await toAnEntry(life, made === 0);
+    const pressed = await pressNext(life.page, how);
+    if (pressed?.acknowledged !== true) life.counts.wrong.push("a press was never taken");
+  }
+  const disk = await onTheDisk(life.page);
+  const [session, lie = []] = Object.entries(disk)[0] ?? [];
+  if (lie.length !== entries) life.counts.wrong.push(`${lie.length} of ${entries} were written`);
+  return { disk, session, entries: lie.length };
 }
 
 /** What is put away for flight mode is looked through at every beginning, and is not what is killed here. */
@@ -63,16 +100,22 @@ interface Life {
 
 /** From the first screen to one press that makes an entry, and the kill. */
 async function oneLife(life: Life): Promise<Press> {
-  const { page, known, draw } = life;
+  const { known, counts } = life;
   const anew = known.entries === 0 || known.entries >= longest;
-  const how = () => ({ anew, chance: draw() });
   const processes = await life.browser.pages();
+  const { how, place } = await toAnEntry(life, anew);
+  counts.places.add(place);
+  return { anew, acknowledged: await pressedAndKilled(life, how, processes) };
+}
+
+/** Presses what makes no entry, until something that does is offered. */
+async function toAnEntry({ page, draw }: Life, anew: boolean) {
   for (const late = Date.now() + 20_000; Date.now() < late; ) {
-    const one = how();
-    const entry = await offered(page, one);
-    if (entry === undefined) await new Promise((resolve) => setTimeout(resolve, 15));
-    else if (entry) return { anew, acknowledged: await pressedAndKilled(life, one, processes) };
-    else await pressNext(page, one);
+    const how = { anew, chance: draw() };
+    const there = await offered(page, how);
+    if (there?.entry) return { how, place: there.place };
+    if (there === undefined) await new Promise((resolve) => setTimeout(resolve, 15));
+    else await pressNext(page, how);
   }
   throw new Error(`nothing to press: ${await page.locator("main").textContent()}`);
 }
@@ -84,10 +127,14 @@ interface Kill {
   readonly after: number | undefined;
 }
 
-const killBy = (draw: () => number): Kill => ({
-  whole: draw() < wholeBrowser,
-  after: draw() < 0.5 ? undefined : draw() * within,
-});
+/** In turn, so that few kills have all there are: each half of the time, and both of a whole browser as well. */
+const killBy = (draw: () => number, { kills, first }: Counts): Kill => {
+  const nth = first + kills;
+  return {
+    whole: nth % wholeBrowser === 0,
+    after: nth % 2 === Math.floor(nth / wholeBrowser) % 2 ? undefined : draw() * within,
+  };
+};
 
 /** Says whether the screen had shown that the press was taken, when the kill came. */
 async function pressedAndKilled(
@@ -95,7 +142,7 @@ async function pressedAndKilled(
   how: Parameters<typeof pressNext>[1],
   processes: readonly number[],
 ): Promise<boolean> {
-  const { whole, after } = killBy(draw);
+  const { whole, after } = killBy(draw, counts);
   let shown = false;
   const pressing = pressNext(page, how).then(
     (pressed) => {

@@ -4,6 +4,8 @@ import type { Page } from "playwright";
 export interface Pressed {
   /** It was one that makes an entry. */
   readonly entry: boolean;
+  /** Where it was pressed, as a selector. */
+  readonly place: string;
   /** The screen showed that it was taken. */
   readonly acknowledged: boolean;
 }
@@ -16,9 +18,9 @@ interface How {
   readonly chance: number;
 }
 
-/** Whether what the screen offers makes an entry; undefined while it offers nothing. */
-export const offered = (page: Page, how: How): Promise<boolean | undefined> =>
-  page.evaluate(pressing, { ...how, looks: true }).then((found) => found?.entry);
+/** What the screen offers, and whether that makes an entry; undefined while it offers nothing. */
+export const offered = (page: Page, how: How): Promise<Pressed | undefined> =>
+  page.evaluate(pressing, { ...how, looks: true });
 
 /** Presses what the screen offers, by chance where it is a choice, and waits until it shows something else. */
 export const pressNext = (page: Page, how: How): Promise<Pressed | undefined> =>
@@ -36,6 +38,8 @@ function pressing({
   const some = (of: readonly HTMLElement[]) => of[Math.floor(chance * of.length)];
   type Choice = readonly [button: HTMLElement | undefined, entry: boolean];
   const ways: readonly (readonly [selector: string, choice: () => Choice])[] = [
+    // It plays on until it is answered.
+    ["main .balance .step", () => [some(all("main .balance :is(.main, .step)")), true]],
     [".page.playing", () => [undefined, false]],
     [
       "main > .start",
@@ -54,20 +58,20 @@ function pressing({
     ["main .do .main, main .verdict .main", () => [all("main .main")[0], true]],
     ["main", () => [named("take the last answer back"), true]],
   ];
-  const [, choice] = ways.find(([selector]) => document.querySelector(selector)) ?? [];
+  const [place = "", choice] = ways.find(([selector]) => document.querySelector(selector)) ?? [];
   const [button, entry] = choice?.() ?? [undefined, false];
   if (button === undefined) return Promise.resolve(undefined);
-  if (looks) return Promise.resolve({ entry, acknowledged: false });
+  if (looks) return Promise.resolve({ entry, place, acknowledged: false });
   const before = main();
   return new Promise((resolve) => {
-    const late = setTimeout(() => resolve({ entry, acknowledged: false }), 5000);
+    const late = setTimeout(() => resolve({ entry, place, acknowledged: false }), 5000);
     const watch = new MutationObserver(() => {
       if (main() === before || main() === "") return;
       // It says that it is not kept yet.
       if (document.querySelector("main [role=alert]") !== null) return;
       clearTimeout(late);
       watch.disconnect();
-      resolve({ entry, acknowledged: true });
+      resolve({ entry, place, acknowledged: true });
     });
     watch.observe(document.body, { subtree: true, childList: true, characterData: true });
     button.click();

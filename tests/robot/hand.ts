@@ -1,5 +1,5 @@
 import type { Page } from "playwright";
-import { press, say } from "./tap.ts";
+import { press, say } from "./press.ts";
 
 export const shown = (page: Page, name: string): Promise<boolean> =>
   page.getByRole("button", { name, exact: true }).first().isVisible();

@@ -1,6 +1,7 @@
 import type { Page } from "playwright";
 import { type Recording, whereWas } from "./ears.ts";
-import { hearNow, normalOf, press, say } from "./tap.ts";
+import { press, say } from "./press.ts";
+import { hearNow, normalOf } from "./tap.ts";
 
 /** Pushed more often than this it is nowhere to be brought to the middle. */
 const most = 8;

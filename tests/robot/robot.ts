@@ -1,8 +1,9 @@
 import type { Page } from "playwright";
 import { halves, type Pointed, type Recording, whereWas } from "./ears.ts";
 import { look, make, shown, unmutes } from "./hand.ts";
+import { press, pressOn, say } from "./press.ts";
 import { pushToTheMiddle } from "./push.ts";
-import { listen, normalOf, press, pressOn, say } from "./tap.ts";
+import { listen, normalOf } from "./tap.ts";
 import { touch } from "./touch.ts";
 
 /** A person at the built page, who hears what leaves the browser, decides from the samples, and reads the screen by role and name. */

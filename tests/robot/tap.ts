@@ -1,5 +1,6 @@
-import type { Locator, Page } from "playwright";
+import type { Page } from "playwright";
 import type { Recording } from "./ears.ts";
+import { press, shownBy } from "./press.ts";
 
 /** What the tap hands over: both sides from the moment a sound began, as bytes of 32-bit floats in base64. */
 interface Tapped {
@@ -118,40 +119,9 @@ export async function prepare(page: Page): Promise<void> {
   await page.addInitScript({ content: `globalThis.__name ??= (one) => one;(${layTap})()` });
 }
 
-/** As long as a button may take to hold still, milliseconds. With eight pages on two cores a page may go without a frame for longer. */
-const patience = 3000;
-
-/**
- * Waits for a button to stand still, as a hand would. Chromium now and then gives one of eight pages no more frames: there is nothing
- * to tell by, and its mouse hits what stood there in the last frame. Then by key.
- */
-export async function pressOn(button: Locator): Promise<void> {
-  await button.waitFor();
-  await button.click({ timeout: patience }).catch(async () => {
-    // The press may have come through, and its answer not.
-    if (await button.isVisible())
-      await button.press("Enter", { timeout: patience }).catch(() => undefined);
-  });
-}
-
-/** The same, by the name that is on it. */
-export const press = (page: Page, name: string): Promise<void> =>
-  pressOn(page.getByRole("button", { name, exact: true }));
-
-/** Presses what answers, and sees that it was taken: the screen shows something else. */
-export async function say(page: Page, name: string): Promise<void> {
-  const before = await shownBy(page);
-  await press(page, name);
-  await page
-    .waitForFunction((text) => document.querySelector("main")?.textContent !== text, before, {
-      timeout: patience,
-    })
-    .catch(() => undefined);
-}
-
 /** Presses Play; whether it played to its end. Who hears nothing, since the press went astray on a busy page, presses again. */
 async function plays(page: Page): Promise<boolean> {
-  await page.evaluate(() => (globalThis as unknown as TapPage).tap.clear());
+  await forget(page);
   await press(page, "Play");
   const again = page.getByRole("button", { name: "play again", exact: true });
   return again.waitFor({ timeout: 15_000 }).then(
@@ -159,9 +129,6 @@ async function plays(page: Page): Promise<boolean> {
     () => false,
   );
 }
-
-const shownBy = async (page: Page): Promise<string> =>
-  (await page.getByRole("main").textContent()) ?? "";
 
 /** Presses Play and hears it to its end. */
 export async function listen(page: Page): Promise<Recording> {
@@ -175,15 +142,24 @@ export async function listen(page: Page): Promise<Recording> {
   return { rate, left: unpacked(left), right: unpacked(right) };
 }
 
-/** Half a second of what is going on now. */
-export async function hearNow(page: Page): Promise<Recording> {
-  await page.waitForTimeout(150); // what was under way when a key was pressed
-  await page.evaluate(() => (globalThis as unknown as TapPage).tap.clear());
-  await page.waitForTimeout(500);
+/** Forgets what was heard so far. */
+export const forget = (page: Page): Promise<void> =>
+  page.evaluate(() => (globalThis as unknown as TapPage).tap.clear());
+
+/** All that was heard since. */
+export async function heardSince(page: Page): Promise<Recording> {
   const { rate, left, right } = await page.evaluate(() =>
     (globalThis as unknown as TapPage).tap.latest(),
   );
   return { rate, left: unpacked(left), right: unpacked(right) };
+}
+
+/** Half a second of what is going on now. */
+export async function hearNow(page: Page): Promise<Recording> {
+  await page.waitForTimeout(150); // what was under way when a key was pressed
+  await forget(page);
+  await page.waitForTimeout(500);
+  return heardSince(page);
 }
 
 /** Numbers from bytes in base64. */

@@ -1,6 +1,6 @@
 import type { Page } from "playwright";
 import type { Pointed } from "./ears.ts";
-import { pressOn, say } from "./tap.ts";
+import { pressOn, say } from "./press.ts";
 
 /** A hand goes to the cup on the side where it is heard; the letter is read off that cup. */
 export async function touch(page: Page, { place }: Pointed): Promise<void> {

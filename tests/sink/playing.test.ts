@@ -16,7 +16,7 @@ const fox = onPath("firefox-esr", "firefox");
 if (!fox) console.log("Firefox plays to no device: it is not installed");
 
 /** So long it plays on end; in the long form a minute. */
-const seconds = long ? 58 : 18;
+const seconds = long ? 58 : 10;
 
 /** The level of the first sound, and the highest: so many steps above it. */
 const [first, highest, steps] = [-50, -20, 10];

@@ -7,6 +7,10 @@ test("German numbers have a comma, and names their words", () => {
   expect(german.figures.lasting(1.25)).toBe("1,3 s");
   expect(english.figures.decibels(-0.04)).toBe("0.0 dB");
   expect(english.figures.signedDecibels(-0.04)).toBe("+0.0 dB");
+  const at = Date.UTC(2026, 10, 21, 20, 5);
+  expect(german.figures.date(at)).toMatch(/^Samstag, 21\. November 2026$/);
+  expect(english.figures.date(at)).toMatch(/^Saturday,? 21 November 2026$/);
+  expect(english.figures.time(at)).toMatch(/^\d\d:05$/);
   expect(german.marks.socket("output 12")).toBe("Ausgang 12");
   expect(german.marks.socket("main left")).toBe("main left");
   expect(german.marks.plug("near left")).toBe("vorn links");

@@ -17,6 +17,7 @@ describe("whose question a screen asks", () => {
       "verdict",
       "asked",
     ]);
+    expect(at("position 5")).toBe("absent");
     const cups = { screen: "position", position: "position 1", microphone: "position 1" } as const;
     expect(helpName({ log, view: cups })).toBe("cups");
     expect(helpName({ log: [], view: { screen: "position", position: "position 1" } })).toBe(

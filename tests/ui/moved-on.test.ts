@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { fromHeadphoneSocket } from "#core/rig/rigs.ts";
 import { add, type Log } from "#core/session/log.ts";
 import { at, well } from "#tests/support/entries.ts";
-import { movedOn } from "#ui/screens/moved-on.ts";
+import { movedOn, wentBack } from "#ui/screens/moved-on.ts";
 import { firstPage, type Page } from "#ui/screens/page.ts";
 
 const drawn = (names: readonly string[]): Log =>
@@ -46,4 +46,12 @@ test("one answer moves nowhere, nor does trouble, nor the last position of all",
 test("who looks at a healthy position again stays there", () => {
   const healthy = page(well(two, "position 1"));
   expect(movedOn(healthy, healthy)).toBe(healthy);
+});
+
+test("the answer that led to the next position is taken back where it was given, any other where one is", () => {
+  const log = well(two, "position 1");
+  const next = movedOn(page(two), page(log));
+  expect(wentBack(next, 0).view).toEqual({ screen: "position", position: "position 1" });
+  const further = { ...next, log: at(log, "position 2", "left", "left ear") };
+  expect(wentBack(further, 0).view).toBe(next.view);
 });

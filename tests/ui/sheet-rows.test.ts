@@ -1,13 +1,13 @@
 import Papa from "papaparse";
 import { describe, expect, test } from "vitest";
+import { neverCentred } from "#core/checks/balance.ts";
 import { csvOf, guarded } from "#core/report/csv.ts";
 import { sheetOf } from "#core/report/session-sheet.ts";
 import { fromHeadphoneSocket } from "#core/rig/rigs.ts";
 import { add } from "#core/session/log.ts";
 import { evening } from "#tests/support/sessions.ts";
-import { figuresIn } from "#ui/screens/figures.ts";
 import { rowsOf } from "#ui/screens/sheet-rows.ts";
-import { notTestedSaid, sayerOf } from "#ui/screens/sheet-words.ts";
+import { earsSaid, notTestedSaid, sayerOf } from "#ui/screens/sheet-words.ts";
 import { words as english } from "#ui/words/english.ts";
 import { words as german } from "#ui/words/german.ts";
 
@@ -17,7 +17,7 @@ const read = (text: string) =>
 const told = (log: ReturnType<typeof evening>, tongue: "en" | "de" = "en") => {
   const sheet = sheetOf(log);
   if (sheet === undefined) throw new Error("there is no sheet");
-  const sayer = sayerOf(sheet, tongue === "en" ? english : german, figuresIn(tongue));
+  const sayer = sayerOf(sheet, tongue === "en" ? english : german);
   return { sheet, sayer, rows: rowsOf(sheet, sayer) };
 };
 
@@ -58,4 +58,17 @@ test("each fault that cannot be heard has its row; on paper parts in a row of on
   const parts = new Set(rows.filter(([kind]) => kind === "not tested").map((row) => row[1]));
   for (const { part } of sheet.unheard) expect(parts).toContain(part);
   expect(notTestedSaid(sayer, sheet).join("\n")).toContain("headphones 1 to headphones 8 (2 each)");
+});
+
+test("what could not be pushed to the middle is said", () => {
+  const balance = { check: "balance", position: "position 1" } as const;
+  const { sheet, sayer } = told(
+    add(
+      evening(6),
+      { entry: "finding", finding: { asked: balance, results: [[neverCentred]] } },
+      0,
+    ),
+  );
+  const [seat] = sheet.seats;
+  expect(seat && earsSaid(sayer, seat)).toBe("never in the middle");
 });

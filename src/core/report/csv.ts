@@ -2,10 +2,14 @@
 export type Cell = string | number | undefined;
 
 /** A spreadsheet would take what begins so for a formula, or drop what stands before one. */
-const dangerous = /^[=+\-@\t\r]/;
+const atBeginning = /^(?="*[=+\-@\t\r])/;
 
-/** Words that a spreadsheet might run begin with an apostrophe, so that it shows them instead. */
-export const guarded = (words: string): string => (dangerous.test(words) ? `'${words}` : words);
+/** One that parts cells by semicolons or tabs, as they do where the comma is for tenths, begins another cell in the midst of our words. */
+const behindMark = /([;\t\r\n])(?="*[=+\-@])/g;
+
+/** Before words that a spreadsheet might run stands an apostrophe, so that it shows them instead (CWE-1236; OWASP, CSV Injection). */
+export const guarded = (words: string): string =>
+  words.replace(atBeginning, "'").replace(behindMark, "$1'");
 
 /** So it is read as UTF-8 by spreadsheets, which else guess. */
 const mark = "\uFEFF";

@@ -23,8 +23,8 @@ export interface SheetSeat {
   readonly wrong: Wrong | undefined;
   /** Of the test signal at the last finding there. */
   readonly level: DecibelsFullScale | undefined;
-  /** By how much the right had to be louder to be in the middle. */
-  readonly balance: Decibels | undefined;
+  /** By how much the right had to be louder to be in the middle; nothing where nobody could tell. */
+  readonly balance: Decibels | "never" | undefined;
   /** What was measured there since anything on the way was touched. */
   readonly measured: MeasuredGains | undefined;
 }

@@ -1,5 +1,6 @@
+import { chainTo } from "./chain.ts";
 import type { Move } from "./moves.ts";
-import type { Connection, Rig, RigPart } from "./rig.ts";
+import type { BuiltRig, Connection, Rig, RigPart } from "./rig.ts";
 
 /** A rig as moves have left it, and what a 'put back' would bring back. */
 export interface Arranged {
@@ -12,6 +13,12 @@ export const asDrawn = (rig: Rig): Arranged => ({ rig, before: new Map() });
 
 /** The id of the known good part that stands in for another. */
 export const standInFor = (part: string): string => `known good ${part}`;
+
+/** Parts of which a good one stands in on the way to a position. */
+export function asideAt(rig: BuiltRig, position: string): readonly string[] {
+  const way = new Set(chainTo(rig, position).map(({ part }) => part));
+  return rig.parts.map(({ id }) => id).filter((id) => way.has(standInFor(id)));
+}
 
 /**
  * Which plug is in which socket after one more move, who wears what, and how the controls stand. The same rig where the move changes none

@@ -59,9 +59,12 @@ export const straightIn: Rig = seated(
   ["1 you"],
 );
 
+/** The evening of our own making that is shown, and simulated. */
+export const example = fromHeadphoneSocket("Tallow Hall story evening", seats);
+
 /** What the first screen offers. A village hall's story evening, made up for this program. */
 export const builtInRigs: readonly Rig[] = [
-  fromHeadphoneSocket("Tallow Hall story evening", seats),
+  example,
   fromMainPair("Tallow Hall, from the main pair", seats),
   straightIn,
 ];

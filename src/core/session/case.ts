@@ -6,7 +6,7 @@ export const caseVersion = 1;
 
 /** What a file says of a session besides its log. */
 export interface About {
-  /** What it was kept under: brought in again it is known to be the same. */
+  /** What it was kept under, for whoever sorts files; nothing goes by it, since a session may have gone on since. */
   readonly id: string;
   /** When it was written, ms since 1970. */
   readonly written: number;
@@ -15,7 +15,7 @@ export interface About {
 }
 
 /** A session as a file: a case with something said of it, one line an entry, so that a file that was cut off is cut between two. */
-export function caseText(log: Log, about: About): string {
+export function caseText(log: Log | readonly unknown[], about: About): string {
   const head = { format: caseFormatName, version: caseVersion, session: about };
   const entries = log.map((entry) => JSON.stringify(entry)).join(",\n");
   return `${JSON.stringify(head).slice(0, -1)},"log":[\n${entries}\n]}\n`;

@@ -82,6 +82,16 @@ export function compared(then: Log, now: Log): Compared | undefined {
   };
 }
 
+/** Whether a position stands otherwise than it did, something else is wanted there, or something arrives louder or less loud at its ears. */
+export const hasChanged = (change: Change): boolean =>
+  change.levels.some((one) => one.change !== "played") ||
+  change.otherwise ||
+  isWantedOtherwise(change);
+
+/** Whether something else is wanted at a position than was. */
+export const isWantedOtherwise = ({ was, is }: Change): boolean =>
+  was !== undefined && is !== undefined && was.wants !== is.wants;
+
 interface Both {
   readonly before: Derived;
   readonly after: Derived;

@@ -1,4 +1,4 @@
-import { rightUp } from "#core/checks/balance.ts";
+import { neverCentred, rightUp } from "#core/checks/balance.ts";
 import { type Finding, isAnswered, type Measured } from "#core/checks/finding.ts";
 import { toDecibels } from "#core/units/decibels.ts";
 import type { Decibels, DecibelsFullScale } from "#core/units/units.ts";
@@ -8,8 +8,8 @@ import type { Derived } from "./derive.ts";
 export interface Levels {
   /** Of the test signal as it was answered last. */
   readonly played?: DecibelsFullScale;
-  /** By how much the right had to be made louder to be in the middle, on the way as it is now. */
-  readonly pushed?: Decibels;
+  /** By how much the right had to be made louder to be in the middle, on the way as it is now; or it never was there. */
+  readonly pushed?: Decibels | "never";
   /** What was measured last of the way as it is now. */
   readonly measured?: Measured;
 }
@@ -53,9 +53,11 @@ function foundAt({ told, evidence }: Derived, position: string): readonly FoundH
 const isMeasured = (finding: Finding): finding is Measured => finding.asked.check === "matrix";
 
 /** By ear, as it was answered last. */
-function pushedIn(findings: readonly Finding[]): Decibels | undefined {
+function pushedIn(findings: readonly Finding[]): Levels["pushed"] {
   const last = findings.findLast(({ asked }) => asked.check === "balance");
-  return last !== undefined && isAnswered(last) ? rightUp(last.results[0] ?? []) : undefined;
+  if (last === undefined || !isAnswered(last)) return undefined;
+  const [answers = []] = last.results;
+  return answers.length === 1 && answers[0] === neverCentred ? "never" : rightUp(answers);
 }
 
 /** What arrives at each ear of its own side, against a healthy chain. */
@@ -82,7 +84,7 @@ const clear = 3;
 
 /** By how much the right is louder than the left: as measured, else by ear, where what was pushed up by so much was so much softer. */
 export function balanceIn({ measured, pushed }: Levels): Decibels | undefined {
-  if (measured === undefined) return pushed === undefined ? undefined : -pushed;
+  if (measured === undefined) return typeof pushed === "number" ? -pushed : undefined;
   const { left, right } = earsIn(measured);
   return left === undefined || right === undefined ? undefined : right - left;
 }

@@ -85,10 +85,10 @@ export function lastUndone(log: Log): Entry | undefined {
   return undefined;
 }
 
-/** What a session is called and who does it, as the last entries say that hold. */
+/** What a session is called and who does it, as the last entries say that hold; what was cleared is none. */
 export function titleOf(log: Log): { readonly name?: string; readonly who?: string } {
   const titles = holding(log).filter((entry) => entry.entry === "titled");
   const name = titles.findLast((one) => one.name !== undefined)?.name;
   const who = titles.findLast((one) => one.who !== undefined)?.who;
-  return { ...(name === undefined ? {} : { name }), ...(who === undefined ? {} : { who }) };
+  return { ...(name ? { name } : {}), ...(who ? { who } : {}) };
 }

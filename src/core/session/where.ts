@@ -1,3 +1,4 @@
+import type { Position } from "#core/rig/rig.ts";
 import type { Seconds } from "#core/units/units.ts";
 import type { Derived } from "./derive.ts";
 
@@ -77,4 +78,12 @@ function decided(seats: readonly Seen[]): Where {
     .filter(({ state }) => state === "wrong" || state === "unsure")
     .sort((a, b) => a.seconds - b.seconds);
   return soonest === undefined ? { go: "nowhere" } : to(soonest, "it is mended soonest");
+}
+
+/** The next position in the row that nobody heard yet, as whoever walks past one comes to it; round again at the end. */
+export function afterThis({ rig, state }: Derived, position: string): Position | undefined {
+  const at = rig.positions.findIndex(({ id }) => id === position);
+  return [...rig.positions.slice(at + 1), ...rig.positions.slice(0, Math.max(0, at))].find(
+    ({ id }) => state(id) === "not heard" || state(id) === "begun",
+  );
 }

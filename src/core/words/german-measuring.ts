@@ -1,7 +1,5 @@
+import { decimal } from "./german-numbers.ts";
 import type { Language } from "./language.ts";
-
-const decimal = (value: number, places: number): string =>
-  value.toFixed(places).replace("-", "−").replace(".", ",");
 
 /** Why a capture is not judged, and what to do: sentences, of what was measured and the bound that it broke. */
 export const refusals: Language["refusals"] = {

@@ -17,7 +17,7 @@ export const parameters: Readonly<Record<string, string>> = {
   "input ohms": "Eingangswiderstand je Seite",
   joint: "eine Lötstelle",
   "leg ohms": "Quellwiderstand je Ader (0: wie üblich)",
-  links: "Brücken",
+  links: "Strecken",
   "load ohms": "Lastwiderstand je Seite",
   metres: "Länge des Kabels",
   microphone: "Mikrofon",

@@ -17,7 +17,7 @@ export const kinds: Readonly<Record<PartKind, KindWords>> = {
   "belt pack": kind("Taschenempfänger", "Funkempfänger am Gürtel"),
   "link sender": kind("digitale Strecke, nahes Ende", "ein Stereosignal hinein"),
   "stage box": kind("digitale Strecke, fernes Ende", "zwei XLR-Ausgänge"),
-  "personal mixer": kind("persönliches Monitorpult", "an einer digitalen Strecke"),
+  "personal mixer": kind("Personal-Mixer", "an einer digitalen Strecke"),
   "loudspeaker amplifier": kind("Endstufe", "die Klinken sind nicht für Kopfhörer"),
   "wireless headset": kind("Funkkopfhörer", "per Funk verbunden"),
   "TRS lead": kind("Stereo-Klinkenkabel", "TRS an beiden Enden: zwei schwarze Ringe"),

@@ -1,7 +1,5 @@
+import { decimal } from "./german-numbers.ts";
 import type { SheetWords } from "./sheet-words.ts";
-
-const decimal = (value: number, places: number): string =>
-  value.toFixed(places).replace("-", "−").replace(".", ",");
 
 /** The sheet that goes with the sounds as files. */
 export const sheet: SheetWords = {

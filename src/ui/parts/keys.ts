@@ -24,8 +24,14 @@ export function useKeys(onEscape: () => void): void {
 }
 
 /** Space, but where it is a letter of a text. */
-const isElbow = ({ key, target }: KeyboardEvent): boolean =>
-  key === " " && !(target instanceof HTMLInputElement && target.type === "text");
+const isElbow = ({ key, target }: KeyboardEvent): boolean => key === " " && !isWrittenIn(target);
+
+/** What takes letters; all other kinds of input are pressed or pushed. */
+const written: readonly string[] = ["text", "search", "number"];
+
+/** Whether somebody writes there. */
+export const isWrittenIn = (target: EventTarget | null): boolean =>
+  target instanceof HTMLInputElement && written.includes(target.type);
 
 function tick({ key, repeat, target }: KeyboardEvent): void {
   if (key !== "Enter" || repeat || !(target instanceof HTMLInputElement)) return;
@@ -45,7 +51,3 @@ export function useLetters(onKey: (key: string) => void): void {
     return () => window.removeEventListener("keydown", down);
   }, [onKey]);
 }
-
-/** What chooses a file keeps the focus afterwards, and takes no letters. */
-const isWrittenIn = (target: EventTarget | null): boolean =>
-  target instanceof HTMLInputElement && target.type !== "file";

@@ -6,7 +6,8 @@ interface Props {
   readonly label: string;
   readonly quantity: Quantity;
   readonly value: number;
-  readonly onChange: (value: number) => void;
+  /** What stands in the field after each letter; nothing where that is not understood. */
+  readonly onType: (value: number | undefined) => void;
 }
 
 /** Farads are said in billionths of a thousandth: pF; other units as they are. */
@@ -22,7 +23,7 @@ const unitOf = ({ patching }: Words["language"], unit: Quantity["unit"]): string
   unit === "F" ? "pF" : patching.units[unit];
 
 /** A number with its unit and what is usual. What is not understood is refused in words, stays written, and changes nothing. */
-export function QuantityField({ label, quantity, value, onChange }: Props) {
+export function QuantityField({ label, quantity, value, onType }: Props) {
   const words = useWords();
   const id = useId();
   const scale = scaleOf(quantity);
@@ -33,8 +34,7 @@ export function QuantityField({ label, quantity, value, onChange }: Props) {
   const full = (one: number) => withUnit(words, quantity, one * scale);
   const type = (typed: string) => {
     setText(typed);
-    const number = readIn(typed, quantity);
-    if (number !== undefined && number !== value) onChange(number);
+    onType(readIn(typed, quantity));
   };
   return (
     <div class="quantity">

@@ -1,3 +1,4 @@
+import { plugAt, socketAt } from "#core/drawing/edited.ts";
 import type { Plug, Socket } from "#core/parts/part.ts";
 import type { BuiltRig, Connection } from "#core/rig/rig.ts";
 import { useWords } from "#ui/words/use-words.ts";
@@ -14,7 +15,7 @@ interface Props {
 
 /** Plugs in the sockets of one box, one under the other: what each is, drawn and in words. */
 export const RigEnds = ({ rig, ends, edge }: Props) => (
-  <span class={`ends ${edge}`}>
+  <span class={`rig-ends ${edge}`}>
     {ends.map((end) => (
       <RigEnd key={endKey(end)} rig={rig} end={end} edge={edge} />
     ))}
@@ -23,8 +24,7 @@ export const RigEnds = ({ rig, ends, edge }: Props) => (
 
 function RigEnd({ rig, end, edge }: Omit<Props, "ends"> & { readonly end: Connection }) {
   const { marks, rig: words } = useWords();
-  const plug = rig.part(end.part).plugs.find(({ name }) => name === end.plug);
-  const socket = rig.part(end.into).sockets.find(({ name }) => name === end.socket);
+  const [plug, socket] = [plugAt(rig, end), socketAt(rig, end)];
   if (plug === undefined || socket === undefined) return null;
   const what = words.plug(plug);
   return (

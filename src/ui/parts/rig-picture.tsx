@@ -1,3 +1,4 @@
+import { plugAt } from "#core/drawing/edited.ts";
 import { type Hanging, hangingIn, type Join, type Twig } from "#core/drawing/hanging.ts";
 import type { BuiltRig } from "#core/rig/rig.ts";
 import { useWords } from "#ui/words/use-words.ts";
@@ -100,7 +101,7 @@ function Joined({ rig, row, join }: InPicture & { readonly join: Join }) {
   const worn = twig && rig.positions.find(({ wears }) => wears === twig.part);
   const kindsOf = (ends: Join["near"]) =>
     ends.flatMap((end) => {
-      const plug = rig.part(end.part).plugs.find(({ name }) => name === end.plug);
+      const plug = plugAt(rig, end);
       return plug === undefined ? [] : [plug.kind];
     });
   return (

@@ -16,6 +16,7 @@ import {
 } from "./ask-state.ts";
 import { benchEars } from "./bench-ears.ts";
 import { Level } from "./level.tsx";
+import { answererIn } from "./page.ts";
 import { Play } from "./play.tsx";
 import type { AtPosition } from "./position-screen.tsx";
 import { Say, toldFirst } from "./say.tsx";
@@ -61,7 +62,7 @@ export function Ask(props: Props) {
           key={`${state.first === undefined} ${state.given.length}`}
           check={check.name}
           question={question}
-          facing={page.answering === "facing"}
+          facing={answererIn(page) === "facing"}
           exchanged={ready.bench?.backwards(asked.position, moves) ?? false}
           changes={state.changes}
           onChanges={state.first === undefined ? change : undefined}
@@ -76,7 +77,9 @@ export function Ask(props: Props) {
 }
 
 /** What to do, said in the ears of the position that is asked. */
-const Said = (props: Props) => <Say held={props.held} {...earsOf(props)} />;
+const Said = (props: Props) => (
+  <Say held={props.held} place={props.asked.position} {...earsOf(props)} />
+);
 
 /** Whose ears hear it: which of the positions, counted from one, and what reaches them on the bench. */
 const earsOf = ({ held, ready: { bench, derived }, asked }: Props) => ({

@@ -39,12 +39,12 @@ export function Board({ held }: { readonly held: Session }) {
   if (rig === undefined) return null;
   const derived = ready?.derived;
   const seats = derived ? seatsOf(words, derived) : unheard(board, rig);
-  const heard = seats.some(({ state }) => state !== "not heard");
+  const heard = seats.some(({ state }) => state !== "not heard" && state !== "absent");
   return (
     <div class="board-screen">
       <CameFrom
         held={held}
-        rig={rig}
+        derived={derived}
         came={page.view.screen === "board" ? page.view.came : undefined}
       />
       <Heading>{headline(board, seats)}</Heading>
@@ -95,10 +95,12 @@ const unheard = ({ states }: BoardWords, rig: Rig): readonly Seat[] =>
 function headline(words: BoardWords, seats: readonly Seat[]): string {
   const healthy = seats.filter(({ state }) => state === "healthy").length;
   const wrong = seats.filter(({ needsYou }) => needsYou).length;
+  const there = seats.filter(({ state }) => state !== "absent").length;
+  if (there === 0) return words.nobody;
+  if (healthy + wrong === 0) return words.toCheck(there);
   if (healthy === seats.length) return healthy === 1 ? words.oneHealthy : words.allHealthy(healthy);
-  if (healthy + wrong === 0) return words.toCheck(seats.length);
   const needs = wrong === 0 ? "" : `, ${words.needYou(wrong)}`;
-  return `${words.someHealthy(healthy, seats.length)}${needs}`;
+  return `${words.someHealthy(healthy, there)}${needs}`;
 }
 
 /** What all positions share, so far as it seems sound. */
@@ -181,7 +183,7 @@ function Rigging({ rig, derived, seats, open }: RiggingProps) {
           trunk={trunk}
           wrong={trouble}
           branches={seats.map(({ state, wrong }) => ({
-            dim: state === "not heard",
+            dim: state === "not heard" || state === "absent",
             ...(wrong && !wrong.onTrunk ? { effect: wrong.effect } : {}),
           }))}
         />

@@ -67,16 +67,18 @@ function useDrop(take: (file: File | undefined) => void): void {
   }, [take]);
 }
 
-async function broughtIn(file: File, { all = [], lay }: Sessions): Promise<Came> {
+async function broughtIn(file: File, { all = [], lay, layAgain }: Sessions): Promise<Came> {
   if (file.size > mostBytes) return { came: "not", why: "too large" };
   const text = await file.text().catch(() => undefined);
   if (text === undefined) return { came: "not", why: "unreadable" };
   const read = readFile(text);
   if (!read.read) return { came: "not", why: read.why };
   const same = JSON.stringify(read.log);
-  if (all.some(({ log }) => JSON.stringify(log) === same)) return { came: "before", file: read };
-  const lies = await lay(read.log, read.about?.bench);
-  return lies ? { came: "in", file: read } : { came: "not", why: "unreadable" };
+  const alike = all.filter(({ log }) => JSON.stringify(log) === same);
+  if (alike.some(({ deleted }) => deleted === undefined)) return { came: "before", file: read };
+  const [deleted] = alike;
+  const lies = await (deleted ? layAgain(deleted) : lay(read.log, read.about?.bench));
+  return lies ? { came: "in", file: read } : { came: "not", why: "not kept" };
 }
 
 function Said({ came, nameOf }: { readonly came: Came } & Pick<Props, "nameOf">) {

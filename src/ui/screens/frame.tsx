@@ -4,12 +4,13 @@ import type { Trouble } from "#audio/world.ts";
 import { useArrival } from "#ui/parts/use-arrival.ts";
 import { useFirstWords, type Words } from "#ui/words/use-words.ts";
 import { unsaid } from "./complaint-told.ts";
-import { Help, HelpButton, useAsked } from "./help.tsx";
+import { Help, HelpButton } from "./help.tsx";
 import { LookChoice } from "./look-choice.tsx";
 import { Newer } from "./own-copy.tsx";
 import type { View } from "./page.ts";
 import { saidBefore } from "./prove-said.ts";
 import type { Held } from "./use-page.ts";
+import { useStrip } from "./use-strip.ts";
 
 interface Props {
   readonly held: Held;
@@ -24,7 +25,7 @@ export function Frame({ held, behind, children }: Props) {
   const words = useFirstWords();
   const away = page.view.screen !== "start" && page.view.screen !== "board";
   const back = backFrom(page.view);
-  const [asked, setAsked] = useAsked(page.view);
+  const [open, press] = useStrip(page.view);
   return (
     <div class={world.playing || measuring ? "page playing" : "page"}>
       <header class="top">
@@ -36,15 +37,15 @@ export function Frame({ held, behind, children }: Props) {
             {back.screen === "board" ? words.board : words.back}
           </button>
         )}
-        <HelpButton open={asked} onPress={() => setAsked(!asked)} />
-        <LookChoice key={page.view.screen} held={held} />
+        <HelpButton open={open === "help"} onPress={() => press("help")} />
+        <LookChoice held={held} open={open === "look"} onPress={() => press("look")} />
         <button type="button" class="silence" aria-keyshortcuts="Escape" onClick={held.silence}>
           {words.silence}{" "}
           <span class="key" aria-hidden="true">
             {words.escape}
           </span>
         </button>
-        {asked && <Help held={held} behind={behind} />}
+        {open === "help" && <Help held={held} behind={behind} />}
       </header>
       <main>
         <Message held={{ page, world, show }} />

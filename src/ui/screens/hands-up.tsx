@@ -94,8 +94,8 @@ function finish(held: Session, seats: readonly string[], pass: Pass): void {
 /** Esc stops the sound; where none plays, the pass. */
 function useStop({ world: { playing }, show }: Session): void {
   useEffect(() => {
-    const down = ({ key }: KeyboardEvent) => {
-      if (key === "Escape" && !playing) show({ screen: "board" });
+    const down = ({ key, defaultPrevented }: KeyboardEvent) => {
+      if (key === "Escape" && !defaultPrevented && !playing) show({ screen: "board" });
     };
     window.addEventListener("keydown", down);
     return () => window.removeEventListener("keydown", down);

@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import { seatName } from "#core/report/names.ts";
 import { inHundred } from "#core/report/phrases.ts";
+import { asideAt } from "#core/rig/arranged.ts";
 import type { Move } from "#core/rig/moves.ts";
 import { build } from "#core/rig/rig.ts";
 import { Tick } from "#ui/parts/marks.tsx";
@@ -8,7 +9,7 @@ import { Tape } from "#ui/parts/tape.tsx";
 import { useWords } from "#ui/words/use-words.ts";
 import { DoScreen } from "./do-screen.tsx";
 import { Heading } from "./frame.tsx";
-import { Aside, ItWas, laidAside } from "./it-was.tsx";
+import { Aside, ItWas } from "./it-was.tsx";
 import { NotTested } from "./not-tested.tsx";
 import type { AtPosition } from "./position-screen.tsx";
 import { nextSeat, seatsOf } from "./seat-state.ts";
@@ -44,7 +45,7 @@ function Well({ held: { show }, ready: { derived }, position, onPutBack }: Props
       <WayPicture rig={rig} position={position} />
       <div class="columns">
         <div class="next-move">
-          <Aside parts={laidAside(rig, position)} onPutBack={onPutBack} />
+          <Aside parts={asideAt(rig, position)} onPutBack={onPutBack} />
           <button
             type="button"
             class="main"

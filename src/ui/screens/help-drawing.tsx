@@ -53,6 +53,7 @@ const drawings: Readonly<Record<HelpName, () => VNode>> = {
   measure: () => <HookUpPicture first={0} returns="joined" silent />,
   training: lanes("one side inverted"),
   asked: head("left ear"),
+  absent: head(""),
   balance: () => <BalancePicture balance={4} farthest={12} />,
   look: () => <KindPicture kind="headphone amplifier" />,
   twist: () => <TwistPicture steady={false} />,

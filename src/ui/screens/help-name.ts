@@ -30,7 +30,9 @@ export function helpName({ view, log }: Pick<Page, "view" | "log">): HelpName {
   if (view.screen === "prove") return view.lead.by === undefined ? "prove" : "prove reading";
   if (view.screen !== "position") return single[view.screen];
   if (view.microphone !== undefined) return "cups";
-  const advice = derive(log)?.standing(view.position).advice;
+  const derived = derive(log);
+  if (derived?.state(view.position) === "absent") return "absent";
+  const advice = derived?.standing(view.position).advice;
   return advice === undefined ? "asked" : atPosition(advice);
 }
 

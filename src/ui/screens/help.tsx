@@ -1,15 +1,8 @@
-import { useState } from "preact/hooks";
 import { useLetters } from "#ui/parts/keys.ts";
 import { useFirstWords, type Words, WordsContext } from "#ui/words/use-words.ts";
-import type { View } from "./page.ts";
 import { useFetched } from "./use-fetched.ts";
 import type { Held } from "./use-page.ts";
-
-/** Whether help is open; it closes as another screen comes. */
-export function useAsked(view: View): readonly [asked: boolean, ask: (open: boolean) => void] {
-  const [at, setAt] = useState<View>();
-  return [at === view, (open) => setAt(open ? view : undefined)];
-}
+import { strips } from "./use-strip.ts";
 
 interface ButtonProps {
   readonly open: boolean;
@@ -27,7 +20,7 @@ export function HelpButton({ open, onPress }: ButtonProps) {
       type="button"
       class="quiet ask-help"
       aria-expanded={open}
-      aria-controls="help"
+      aria-controls={strips.help}
       aria-keyshortcuts="?"
       onClick={onPress}
     >
@@ -48,7 +41,7 @@ interface Props {
 export function Help({ held, behind }: Props) {
   const panel = useFetched(true, () => import("./help-panel.tsx"), held.change);
   return (
-    <div id="help" class="help" role="status">
+    <div id={strips.help} class="help" role="status">
       {panel && behind && (
         <WordsContext.Provider value={behind}>
           <panel.HelpPanel held={held} words={behind} />

@@ -1,3 +1,4 @@
+import type { VNode } from "preact";
 import type { Answered } from "#core/checks/finding.ts";
 import { seatName } from "#core/report/names.ts";
 import { Board } from "./board.tsx";
@@ -39,9 +40,17 @@ export function Inside({ held }: { readonly held: Held }) {
     case "measure":
       return <Measuring held={held} />;
     case "words":
-      return <TradeWords held={held} word={view.word} />;
+      return (
+        <Fetched key="words" held={held} from={() => import("./words-screen.tsx")}>
+          {({ WordsScreen }) => <WordsScreen held={held} word={view.word} />}
+        </Fetched>
+      );
     case "rig":
-      return <TheRig held={held} />;
+      return (
+        <Fetched key="rig" held={held} from={() => import("./rig-screen.tsx")}>
+          {({ RigScreen }) => <RigScreen held={held} />}
+        </Fetched>
+      );
     case "sessions":
       return <SessionsScreen held={held} view={view} />;
     case "complaint":
@@ -57,29 +66,25 @@ export function Inside({ held }: { readonly held: Held }) {
   }
 }
 
+interface FetchedProps<Part> {
+  readonly held: Held;
+  readonly from: () => Promise<Part>;
+  readonly children: (part: Part) => VNode;
+}
+
+/** A screen that is fetched when it is wanted. */
+function Fetched<Part>({ held, from, children }: FetchedProps<Part>) {
+  const part = useFetched(true, from, held.change);
+  return part === undefined ? null : children(part);
+}
+
 type MeasuringProps = Parameters<typeof import("./measuring-screens.tsx")["MeasuringScreens"]>[0];
 
-/** The screens that measure are fetched when one of them is wanted. */
-function Measuring(props: Pick<MeasuringProps, "held" | "cups">) {
-  const screens = useFetched(true, () => import("./measuring-screens.tsx"), props.held.change);
-  return screens ? <screens.MeasuringScreens {...props} /> : null;
-}
-
-/** What is read and taken away is fetched when it is wanted, too. */
-function Sheet({ held }: { readonly held: Session }) {
-  const sheet = useFetched(true, () => import("./sheet-screen.tsx"), held.change);
-  return sheet ? <sheet.SheetScreen held={held} /> : null;
-}
-
-function TradeWords({ held, word }: { readonly held: Held; readonly word: string | undefined }) {
-  const words = useFetched(true, () => import("./words-screen.tsx"), held.change);
-  return words ? <words.WordsScreen held={held} word={word} /> : null;
-}
-
-function TheRig({ held }: { readonly held: Held }) {
-  const screen = useFetched(true, () => import("./rig-screen.tsx"), held.change);
-  return screen ? <screen.RigScreen held={held} /> : null;
-}
+const Measuring = (props: Pick<MeasuringProps, "held" | "cups">) => (
+  <Fetched key="measuring" held={props.held} from={() => import("./measuring-screens.tsx")}>
+    {({ MeasuringScreens }) => <MeasuringScreens {...props} />}
+  </Fetched>
+);
 
 interface AtMicrophone {
   readonly session: Session;
@@ -114,7 +119,7 @@ interface AtPositionProps extends Pick<AtMicrophone, "session" | "ready"> {
 /** What a position needs, by ear or with its cups at a microphone. */
 const AtPosition = ({ view: { position, microphone }, ...props }: AtPositionProps) =>
   microphone === undefined ? (
-    <PositionScreen held={props.session} ready={props.ready} position={position} />
+    <PositionScreen key={position} held={props.session} ready={props.ready} position={position} />
   ) : (
     <Microphone {...props} position={position} heard={microphone} />
   );
@@ -138,7 +143,11 @@ function InSession({ held }: { readonly held: Held }) {
     case "sessions":
       return null;
     case "sheet":
-      return <Sheet held={session} />;
+      return (
+        <Fetched key="sheet" held={session} from={() => import("./sheet-screen.tsx")}>
+          {({ SheetScreen }) => <SheetScreen held={session} />}
+        </Fetched>
+      );
     case "board":
       return <Board held={session} />;
     case "position":

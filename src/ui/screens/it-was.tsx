@@ -2,9 +2,6 @@ import type { Model } from "#core/diagnosis/model.ts";
 import type { Suspect } from "#core/diagnosis/suspects.ts";
 import { faultWords } from "#core/report/fault-words.ts";
 import { inHundred } from "#core/report/phrases.ts";
-import { standInFor } from "#core/rig/arranged.ts";
-import { chainTo } from "#core/rig/chain.ts";
-import type { BuiltRig } from "#core/rig/rig.ts";
 import { useWords } from "#ui/words/use-words.ts";
 
 /** How many that may have been it are named. */
@@ -38,12 +35,6 @@ export function ItWas({
     </>
   );
 }
-
-/** Parts of which a good one stands in on the way to a position. */
-export const laidAside = (rig: BuiltRig, position: string): readonly string[] => {
-  const way = new Set(chainTo(rig, position).map(({ part }) => part));
-  return rig.parts.map(({ id }) => id).filter((id) => way.has(standInFor(id)));
-};
 
 interface AsideProps {
   readonly parts: readonly string[];

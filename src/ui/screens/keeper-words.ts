@@ -3,15 +3,13 @@ import type { Trouble } from "#storage/shelf.ts";
 import type { Notice } from "#ui/words/notice.ts";
 
 /** What a change does to the log. */
-export function changeOf(before: Log, after: Log): "none" | "more" | "another" | "stale" {
+export function changeOf(before: Log, after: Log): "none" | "more" | "another" {
   if (after === before) return "none";
-  if (after[0] !== before[0]) return "another";
-  const goesOn = after.length > before.length && after[before.length - 1] === before.at(-1);
-  return goesOn ? "more" : "stale";
+  return after[0] === before[0] ? "more" : "another";
 }
 
 /** What is said where something could not be kept. */
-export const troubleNotice: Readonly<Record<Exclude<Trouble, "taken">, Notice>> = {
+const troubleNotice: Readonly<Record<Exclude<Trouble, "taken">, Notice>> = {
   forbidden: "not kept",
   full: "full",
   blocked: "blocked",
@@ -19,8 +17,20 @@ export const troubleNotice: Readonly<Record<Exclude<Trouble, "taken">, Notice>> 
   failed: "failed",
 };
 
-/** What is over once something was kept. */
-export const about: readonly Notice[] = [...Object.values(troubleNotice), "taken", "late"];
+/** What to say as long as something is not kept; what another tab wrote is said once. */
+export function standing(troubles: readonly Trouble[]): Notice | undefined {
+  const [first] = troubles.flatMap((one) => (one === "taken" ? [] : [troubleNotice[one]]));
+  return first;
+}
+
+/** What is over once everything is kept. */
+const about: readonly Notice[] = [...Object.values(troubleNotice), "taken", "late"];
+
+/** What to say after everything was tried to be written, where something was said before. */
+export function noticeAfter(troubles: readonly Trouble[], said?: Notice): Notice | undefined {
+  const over = said !== undefined && about.includes(said);
+  return (troubles.includes("taken") ? "taken" : standing(troubles)) ?? (over ? undefined : said);
+}
 
 /** What to say of what was found: why it could not be read, or that some of it, or all, was not understood. */
 export function noticeOf(unread: number, some: boolean, trouble?: Trouble): Notice | undefined {

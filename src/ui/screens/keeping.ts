@@ -4,14 +4,12 @@ import type { Page, View } from "./page.ts";
 export interface Keeping {
   /** What it is kept under; undefined where there is no session. */
   readonly session: string | undefined;
-  /** How many entries are on the disk. */
-  readonly kept: number;
+  /** Everything that was entered is on the disk, in whatever session. */
+  readonly kept: boolean;
   /** The position that was in hand when it was left. */
   readonly position?: string;
   /** Another tab writes it, and this one shows what that writes. */
   readonly follows: boolean;
-  /** What was kept from before has been looked for. */
-  readonly read: boolean;
 }
 
 /** What is shown: the page, and how it is kept. */

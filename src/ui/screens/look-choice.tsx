@@ -1,18 +1,23 @@
-import { useState } from "preact/hooks";
 import type { Settings, Theme, Tongue } from "#storage/settings.ts";
 import { Swatch } from "#ui/parts/swatch.tsx";
 import { useFirstWords } from "#ui/words/use-words.ts";
 import { Own } from "./own-copy.tsx";
 import type { Held } from "./use-page.ts";
+import { strips } from "./use-strip.ts";
 
 const themes: readonly Theme[] = ["as the system", "dark", "light", "red lamp"];
 
 /** Languages call themselves what they are called by those who speak them. */
 const tongues: Readonly<Record<Tongue, string>> = { en: "English", de: "Deutsch" };
 
+interface Props {
+  readonly held: Held;
+  readonly open: boolean;
+  readonly onPress: () => void;
+}
+
 /** How the page looks and which language it speaks: a quiet button in the frame, and a strip that it opens in place. */
-export function LookChoice({ held }: { readonly held: Held }) {
-  const [open, setOpen] = useState(false);
+export function LookChoice({ held, open, onPress }: Props) {
   const words = useFirstWords();
   return (
     <>
@@ -20,9 +25,9 @@ export function LookChoice({ held }: { readonly held: Held }) {
         type="button"
         class="look-button"
         aria-expanded={open}
-        aria-controls="look-strip"
+        aria-controls={strips.look}
         title={words.look.title}
-        onClick={() => setOpen(!open)}
+        onClick={onPress}
       >
         <Swatch />
         <span class="hidden">{words.look.title}: </span>
@@ -38,7 +43,7 @@ function Strip({ held: { page, change, edges } }: { readonly held: Held }) {
   const set = (some: Partial<Settings>) =>
     change((one) => ({ ...one, settings: { ...one.settings, ...some } }));
   return (
-    <section class="look-strip" id="look-strip" aria-label={look.title}>
+    <section class="look-strip" id={strips.look} aria-label={look.title}>
       <fieldset>
         <legend>{look.themes}</legend>
         {themes.map((theme) => (

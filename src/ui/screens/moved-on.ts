@@ -1,7 +1,7 @@
+import { asideAt } from "#core/rig/arranged.ts";
 import { build } from "#core/rig/rig.ts";
 import { type Derived, derive } from "#core/session/derive.ts";
-import { laidAside } from "./it-was.tsx";
-import type { Page } from "./page.ts";
+import { type Page, tookBack } from "./page.ts";
 import { whereTo } from "./seat-state.ts";
 
 /**
@@ -25,4 +25,14 @@ export function movedOn(before: Page, after: Page): Page {
 const isDone = (derived: Derived, position: string): boolean =>
   derived.state(position) === "healthy" &&
   derived.standing(position).culprits.length === 0 &&
-  laidAside(build(derived.evidence.era.course.state.rig), position).length === 0;
+  asideAt(build(derived.evidence.era.course.state.rig), position).length === 0;
+
+/** The last answer taken back: where it was the one that led here, it is asked again where one came from. */
+export function wentBack(page: Page, at: number): Page {
+  const after = tookBack(page, at);
+  const { view } = page;
+  const came = "came" in view ? view.came : undefined;
+  if (came === undefined || derive(page.log)?.state(came) !== "healthy") return after;
+  if (derive(after.log)?.state(came) === "healthy") return after;
+  return { ...after, view: { screen: "position", position: came } };
+}

@@ -1,30 +1,22 @@
-import type { Choice } from "#core/diagnosis/choice.ts";
 import { askedWords } from "#core/report/asked-words.ts";
-import { doText } from "#core/report/do-text.ts";
-import { capital } from "#core/report/phrases.ts";
 import { Row, type Shown } from "./numbers-row.tsx";
+import { stepWords } from "./why-next.tsx";
 
 /** What tells less than this is not worth a line. */
 const leastTold = 0.001;
 
 /** What each check would tell for its seconds; and where something is wrong what each step would take in all. */
 export function Told({
-  sayer: { words, figures },
+  sayer: { words },
   derived: { model },
   numbers: { options, choice },
 }: Shown) {
-  const { numbers, language } = words;
+  const { figures, numbers, language } = words;
   const steps = choice?.best
     ? [choice.best, ...choice.others.filter((one) => one !== choice.best)]
     : [];
   const telling = options.filter(({ bits }) => bits >= leastTold);
   const less = options.length - telling.length;
-  const stepSaid = ({ doing }: Choice) =>
-    capital(
-      doing.do === "ask"
-        ? askedWords(language, model, doing.asked)
-        : doText(language, model, doing.move),
-    );
   return (
     <div>
       <table class="checks">
@@ -43,13 +35,13 @@ export function Told({
               key={JSON.stringify(asked)}
               name={askedWords(language, model, asked)}
               figures={[
-                figures.number(bits, 3),
-                figures.number(seconds, 0),
-                figures.number((60 * bits) / seconds, 2),
+                figures.fixed(bits, 3),
+                figures.fixed(seconds, 0),
+                figures.fixed((60 * bits) / seconds, 2),
               ]}
             />
           ))}
-          {less > 0 && <Row name={numbers.less(less, figures.number(leastTold, 3))} figures={[]} />}
+          {less > 0 && <Row name={numbers.less(less, figures.fixed(leastTold, 3))} figures={[]} />}
         </tbody>
       </table>
       {steps.length > 0 && (
@@ -59,8 +51,8 @@ export function Told({
             {steps.map((one) => (
               <Row
                 key={JSON.stringify(one.doing)}
-                name={stepSaid(one)}
-                figures={[figures.number(one.seconds, 0)]}
+                name={stepWords(language, model, one)}
+                figures={[figures.fixed(one.seconds, 0)]}
               />
             ))}
           </tbody>

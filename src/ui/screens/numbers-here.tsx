@@ -35,7 +35,7 @@ export function NumbersHere({ held, derived, position }: Props) {
           n
         </span>
       </button>
-      {open && strip && <strip.NumbersStrip held={held} derived={derived} position={position} />}
+      {open && strip && <strip.NumbersStrip derived={derived} position={position} />}
     </div>
   );
 }

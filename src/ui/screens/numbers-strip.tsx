@@ -1,24 +1,20 @@
 import { type Ears, numbersAt } from "#core/report/numbers.ts";
 import type { Derived } from "#core/session/derive.ts";
 import { MatrixPicture } from "#ui/parts/matrix-picture.tsx";
-import { useWords } from "#ui/words/use-words.ts";
-import { type Figures, figuresIn } from "./figures.ts";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import { Told } from "./numbers-checks.tsx";
 import { Row, type Shown } from "./numbers-row.tsx";
 import { faultSaid, type SheetSayer } from "./sheet-words.ts";
-import type { Held } from "./use-page.ts";
 
 interface Props {
-  readonly held: Held;
   readonly derived: Derived;
   readonly position: string;
 }
 
 /** The numbers behind a position, in small type: for those who want them. */
-export function NumbersStrip({ held, derived, position }: Props) {
+export function NumbersStrip({ derived, position }: Props) {
   const words = useWords();
-  const figures = figuresIn(held.page.settings.tongue);
-  const sayer = { words, figures, rig: derived.model.rig };
+  const sayer = { words, rig: derived.model.rig };
   const shown = { sayer, derived, numbers: numbersAt(derived, position) };
   return (
     <section class="numbers" aria-label={words.numbers.title}>
@@ -29,12 +25,13 @@ export function NumbersStrip({ held, derived, position }: Props) {
   );
 }
 
-const hundredth = ({ number }: Figures, share: number): string =>
-  share < 0.0005 ? `< ${number(0.1, 1)} %` : `${number(share * 100, 1)} %`;
+const hundredth = ({ fixed }: Words["figures"], share: number): string =>
+  share < 0.0005 ? `< ${fixed(0.1, 1)} %` : `${fixed(share * 100, 1)} %`;
 
 /** Every suspect with how likely it is. */
 function Believed({ sayer, numbers: { trouble, suspects, others } }: Shown) {
-  const { words, figures } = sayer;
+  const { words } = sayer;
+  const { figures } = words;
   const rows = suspects.flatMap(({ group: { faults }, probability }) => {
     const [fault] = faults;
     const alike = faults.length > 1 ? `, ${words.numbers.more(faults.length - 1)}` : "";
@@ -85,9 +82,9 @@ interface MatrixProps {
   readonly name: string;
 }
 
-function OneMatrix({ sayer: { words, figures }, ears, name }: MatrixProps) {
+function OneMatrix({ sayer: { words }, ears, name }: MatrixProps) {
   const { numbers } = words;
-  const [ll, lr, rl, rr] = ears.map((one) => gainSaid(numbers.nothing, figures, one));
+  const [ll, lr, rl, rr] = ears.map((one) => gainSaid(numbers.nothing, words.figures, one));
   return (
     <div class="one-matrix">
       <MatrixPicture ears={ears} />
@@ -115,8 +112,8 @@ const silent = -90;
 /** A level and how far it is turned: at 180° it comes upside down. */
 function gainSaid(
   nothing: string,
-  { decibels, number }: Figures,
+  { decibels, fixed }: Words["figures"],
   { level, degrees }: Ears[0],
 ): string {
-  return level < silent ? nothing : `${decibels(level)}, ${number(Math.abs(degrees), 0)}°`;
+  return level < silent ? nothing : `${decibels(level)}, ${fixed(Math.abs(degrees), 0)}°`;
 }

@@ -24,11 +24,16 @@ export function Own({ copy }: { readonly copy: Copy }) {
 /** Whether it was opened as one of the device's own programs. */
 const installed = (): boolean => matchMedia("(display-mode: standalone)").matches;
 
-/** Says quietly that a newer version is here; nothing changes until it is asked for. */
-export function Newer({ held: { edges, world, silence } }: { readonly held: Held }) {
+/**
+ * Says quietly that a newer version is here; nothing changes until it is asked for. Not where the page would lose something by beginning
+ * anew: an answer that is not on the disk, a training round, a measurement.
+ */
+export function Newer({ held }: { readonly held: Held }) {
+  const { page, keeping, edges, world, measuring, silence } = held;
   const { own } = useFirstWords();
   const { newer } = useWorld(edges.copy);
-  if (!newer || world.playing) return null;
+  const busy = world.playing || measuring || !keeping.kept || page.view.screen === "training";
+  if (!newer || busy) return null;
   const take = () => {
     silence();
     edges.copy.takeNewer();

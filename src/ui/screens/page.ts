@@ -94,7 +94,7 @@ export interface Page {
   /** Who answers, and where they are seen from. */
   readonly answering: AnswersBy;
   /** The position whose listener was told last to point where they hear it. */
-  readonly told?: string;
+  readonly told?: string | undefined;
   /** Something was played since the page was opened. */
   readonly sounded: boolean;
   readonly notice: Notice | undefined;
@@ -121,18 +121,34 @@ export const firstPage = (settings: Settings): Page => ({
 
 /** A session of a rig, from its beginning. */
 export const begun = (page: Page, rig: Rig, seed: number | undefined, at: number): Page => ({
-  ...page,
-  log: add([], { entry: "drawing", rig }, at),
-  seed,
+  ...begunWith(page, [{ entry: "drawing", rig }], at, seed),
   view: { screen: "board" },
-  notice: undefined,
 });
 
 /** A new session that begins with more than its rig. */
-export function begunWith(page: Page, said: readonly Said[], at: number): Page {
+export function begunWith(page: Page, said: readonly Said[], at: number, seed?: number): Page {
   const log = said.reduce<Log>((before, one) => add(before, one, at), []);
-  return { ...page, log, seed: undefined, view: goneOnWith(log), notice: undefined };
+  return { ...among(page, goneOnWith(log)), log, seed };
 }
+
+/** A session that is kept, to be gone on with. */
+export const opened =
+  (view: View) =>
+  (page: Page): Page =>
+    among(page, view);
+
+/** Who sits in another session nobody said yet, and nobody there was told anything. */
+const among = (page: Page, view: View): Page => ({
+  ...page,
+  view,
+  answering: "wearing",
+  told: undefined,
+  notice: undefined,
+});
+
+/** Who answers: with a rig that is simulated whoever has the page in hand. */
+export const answererIn = ({ seed, answering }: Page): AnswersBy =>
+  seed === undefined ? answering : "wearing";
 
 /** No session in hand. */
 export const without = (page: Page): Page => ({ ...page, log: [], seed: undefined });

@@ -55,7 +55,14 @@ function Field({ part, name, parameter, onChange }: FieldProps) {
   const value = part.settings?.[name] ?? parameter.typical;
   if (!("choices" in parameter))
     return (
-      <QuantityField label={label} quantity={parameter} value={Number(value)} onChange={onChange} />
+      <QuantityField
+        label={label}
+        quantity={parameter}
+        value={Number(value)}
+        onType={(typed) => {
+          if (typed !== undefined && typed !== value) onChange(typed);
+        }}
+      />
     );
   return (
     <ChoiceField

@@ -11,7 +11,7 @@ import { LastAnswer } from "./last-answer.tsx";
 import { LookScreen } from "./look-screen.tsx";
 import { NumbersHere } from "./numbers-here.tsx";
 import type { Ready } from "./ready.ts";
-import { Absent, SeatOptions } from "./seat-options.tsx";
+import { Absent, SeatOptions, WantedSo } from "./seat-options.tsx";
 import { TwistScreen } from "./twist-screen.tsx";
 import type { Session } from "./use-session.ts";
 import { Verdict } from "./verdict.tsx";
@@ -35,9 +35,10 @@ export function PositionScreen(props: AtPosition) {
     <>
       <CameFrom
         held={props.held}
-        rig={derived.rig}
+        derived={derived}
         came={view.screen === "position" ? view.came : undefined}
       />
+      <WantedSo held={props.held} position={props.position} />
       <Needed key={props.held.page.log.length} advice={advice} {...props} />
       <ByMicrophone advice={advice} {...props} />
       <WhyNext derived={derived} choice={choice} />

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { useEffect, useMemo, useRef } from "preact/hooks";
 import { type MatrixTold, meantOf } from "#core/proving/lead-matrix.ts";
 import { provedAt } from "#core/proving/lead-rig.ts";
 import { Needed } from "./position-screen.tsx";
@@ -6,6 +6,7 @@ import { ProveHookUp } from "./prove-hook-up.tsx";
 import { ProveResult } from "./prove-result.tsx";
 import type { AtProving } from "./prove-work.tsx";
 import type { Ready } from "./ready.ts";
+import { useFetched } from "./use-fetched.ts";
 
 type Props = AtProving & { readonly ready: Ready; readonly plugged: boolean };
 
@@ -15,7 +16,7 @@ type Props = AtProving & { readonly ready: Ready; readonly plugged: boolean };
  */
 export function ProveReturn(at: Props) {
   const { held, derived, lead, proof, plugged } = at;
-  const screens = useMeasuringScreens(held);
+  const screens = useFetched(true, () => import("./measuring-screens.tsx"), held.change);
   const meant = useMemo(() => meantOf(lead.kind, lead.by), [lead.kind, lead.by]);
   const { next } = proof;
   const asks = plugged && next?.next === "ask" && next.asked.check === "matrix";
@@ -45,17 +46,6 @@ export function ProveReturn(at: Props) {
       {!asks && <Beside key={held.page.log.length} {...at} />}
     </>
   );
-}
-
-/** What measures is fetched when it is wanted. */
-function useMeasuringScreens({ change }: AtProving["held"]) {
-  const [screens, setScreens] = useState<typeof import("./measuring-screens.tsx")>();
-  useEffect(() => {
-    import("./measuring-screens.tsx").then(setScreens, () =>
-      change((one) => ({ ...one, notice: "not loaded" })),
-    );
-  }, [change]);
-  return screens;
 }
 
 /** What is to be seen while nothing is measured. */

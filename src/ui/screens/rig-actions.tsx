@@ -11,7 +11,7 @@ import {
   PutIn,
   WhereTo,
 } from "./rig-choices.tsx";
-import { type AtRig, elementOf, focusOn } from "./rig-edit.ts";
+import { type AtRig, elementOf } from "./rig-edit.ts";
 import { EndActions, PartActions, PositionActions } from "./rig-few.tsx";
 import { RigName } from "./rig-name.tsx";
 import type { RigDoing } from "./rig-view.ts";
@@ -31,20 +31,19 @@ export function RigActions({ at, chosen, doing }: Props) {
   useLayoutEffect(() => {
     if (panel.current === null) return;
     placedBy(panel.current, elementOf(chosen));
-    const first = panel.current.querySelector<HTMLElement>("input, .kinds button, .choices button");
+    const first = panel.current.querySelector<HTMLElement>(
+      "input, .rig-kinds button, .rig-choices button",
+    );
     (first ?? panel.current).focus({ preventScroll: true });
   }, [key]);
-  const away = () => {
-    at.choose();
-    focusOn(chosen);
-  };
+  const away = () => at.leave(chosen);
   return (
     <section
       class="rig-actions"
       tabIndex={-1}
       ref={panel}
       aria-label={titleOf(at, chosen, words)}
-      onKeyDown={({ key: pressed }) => pressed === "Escape" && away()}
+      onKeyDown={(event) => event.key === "Escape" && !event.defaultPrevented && away()}
     >
       <p class="tray-head">
         <span class="tape">{titleOf(at, chosen, words)}</span>

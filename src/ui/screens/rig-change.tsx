@@ -5,7 +5,7 @@ import type { Called } from "#core/drawing/putting.ts";
 import { catalogue, type PartKind } from "#core/parts/catalogue.ts";
 import type { Choice, Quantity } from "#core/parts/kind.ts";
 import { ChoiceField } from "#ui/parts/choice-field.tsx";
-import { KindPicture } from "#ui/parts/kind-picture.tsx";
+import { KindButton } from "#ui/parts/kind-button.tsx";
 import { QuantityField } from "#ui/parts/quantity-field.tsx";
 import { Roving } from "#ui/parts/roving.tsx";
 import { useWords } from "#ui/words/use-words.ts";
@@ -68,27 +68,40 @@ interface SettingProps extends Props {
 
 /** One thing said of a part: a choice is entered as it is pressed, a number by its button or Enter. */
 function Setting({ at, part, name, parameter }: SettingProps) {
-  const { rig: words, language } = useWords();
+  const { language } = useWords();
   const label = language.patching.parameters[name] ?? name;
   const settings = at.rig.parts.find(({ id }) => id === part)?.settings;
   const value = settings?.[name] ?? parameter.typical;
-  const [draft, setDraft] = useState(value);
   const enter = (next: number | string) =>
     at.edit((rig) => partSet(rig, part, name, next === parameter.typical ? undefined : next), {
       part,
     });
   if ("choices" in parameter)
     return <ChoiceField label={label} choice={parameter} value={value} onChoose={enter} />;
+  return <NumberSet label={label} quantity={parameter} value={Number(value)} onNumber={enter} />;
+}
+
+interface NumberProps {
+  readonly label: string;
+  readonly quantity: Quantity;
+  readonly value: number;
+  readonly onNumber: (value: number) => void;
+}
+
+/** A number, entered as it stands in its field; what is not understood there cannot be. */
+function NumberSet({ label, quantity, value, onNumber }: NumberProps) {
+  const { rig: words } = useWords();
+  const [draft, setDraft] = useState<number | undefined>(value);
   return (
     <form
       class="number-set"
       onSubmit={(event) => {
         event.preventDefault();
-        enter(draft);
+        if (draft !== undefined && draft !== value) onNumber(draft);
       }}
     >
-      <QuantityField label={label} quantity={parameter} value={Number(value)} onChange={setDraft} />
-      <button type="submit" class="say" disabled={draft === value}>
+      <QuantityField label={label} quantity={quantity} value={value} onType={setDraft} />
+      <button type="submit" class="say" disabled={draft === undefined || draft === value}>
         {words.set}
       </button>
     </form>
@@ -109,17 +122,13 @@ function OtherKinds({ at, part }: Props) {
       (catalogue[kind].family === family || [kind, now].every((one) => sharing.includes(one))),
   );
   return (
-    <Roving label={words.otherKind} kind="kinds">
+    <Roving label={words.otherKind} kind="rig-kinds">
       {kinds.map((kind) => (
-        <button
+        <KindButton
           key={kind}
-          type="button"
-          class="kind"
-          onClick={() => at.edit((rig) => kindPut(rig, part, kind, called), { part })}
-        >
-          <KindPicture kind={kind} />
-          <span>{language.patching.kinds[kind].name}</span>
-        </button>
+          kind={kind}
+          onPress={() => at.edit((rig) => kindPut(rig, part, kind, called), { part })}
+        />
       ))}
     </Roving>
   );

@@ -3,13 +3,14 @@ import { leadPut, otherLeads } from "#core/drawing/changing.ts";
 import type { PlugEnd } from "#core/drawing/edited.ts";
 import { placesFor } from "#core/drawing/places.ts";
 import { replugged, spotsFor } from "#core/drawing/replugging.ts";
-import { catalogue, type PartKind } from "#core/parts/catalogue.ts";
-import { KindPicture } from "#ui/parts/kind-picture.tsx";
+import type { PartKind } from "#core/parts/catalogue.ts";
+import { KindButton } from "#ui/parts/kind-button.tsx";
 import { spotKey } from "#ui/parts/rig-keys.ts";
 import { Roving } from "#ui/parts/roving.tsx";
 import { useWords, type Words } from "#ui/words/use-words.ts";
 import { focusAt, placeWords } from "./rig-dragging.ts";
 import type { AtRig } from "./rig-edit.ts";
+import { everyKind } from "./rig-tray.tsx";
 
 interface Of {
   readonly at: AtRig;
@@ -24,7 +25,7 @@ export function ChooseSpot({ at, end }: Of & { readonly end: PlugEnd }) {
     <>
       <h2>{words.whichSocket}</h2>
       {spots.length === 0 && <p>{words.noSocket}</p>}
-      <ul class="choices">
+      <ul class="rig-choices">
         {spots.map((spot) => {
           const by = inUse.get(spotKey(spot));
           return (
@@ -60,7 +61,7 @@ export function WhereTo({ at, kind }: Of & { readonly kind: PartKind }) {
     <>
       <h2>{words.rig.whereTo(words.language.patching.kinds[kind].name)}</h2>
       {places.length === 0 && <p>{words.rig.noPlace}</p>}
-      <ul class="choices">
+      <ul class="rig-choices">
         {places.map((place) => {
           const text = placeWords(at.built, place, words);
           return (
@@ -75,10 +76,6 @@ export function WhereTo({ at, kind }: Of & { readonly kind: PartKind }) {
     </>
   );
 }
-
-const everyKind = (Object.keys(catalogue) as PartKind[]).filter(
-  (kind) => !["person", "measuring"].includes(catalogue[kind].family),
-);
 
 interface KindsProps extends Of {
   readonly title: string;
@@ -97,12 +94,9 @@ function KindsFor({ at, title, placeOf }: KindsProps) {
     <>
       <h2>{title}</h2>
       {kinds.length === 0 && <p>{words.rig.noPlace}</p>}
-      <Roving label={title} kind="kinds">
+      <Roving label={title} kind="rig-kinds">
         {kinds.map(({ kind, place }) => (
-          <button key={kind} type="button" class="kind" onClick={() => put(at, kind, place, words)}>
-            <KindPicture kind={kind} />
-            <span>{words.language.patching.kinds[kind].name}</span>
-          </button>
+          <KindButton key={kind} kind={kind} onPress={() => put(at, kind, place, words)} />
         ))}
       </Roving>
     </>
@@ -145,7 +139,7 @@ export function ChooseLead({ at, part }: Of & { readonly part: string }) {
     <>
       <h2>{words.otherLead}</h2>
       {kinds.every((kind) => kind === now) && <p>{words.noOtherLead}</p>}
-      <ul class="choices">
+      <ul class="rig-choices">
         {kinds.map((kind) => (
           <li key={kind}>
             <button

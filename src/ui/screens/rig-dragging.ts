@@ -1,5 +1,5 @@
 import { added, type Place } from "#core/drawing/adding.ts";
-import type { PlugEnd, Spot } from "#core/drawing/edited.ts";
+import { type PlugEnd, plugAt, type Spot } from "#core/drawing/edited.ts";
 import { placesFor } from "#core/drawing/places.ts";
 import { replugged, spotsFor } from "#core/drawing/replugging.ts";
 import type { PartKind } from "#core/parts/catalogue.ts";
@@ -33,7 +33,7 @@ function withBoxes<Goes>(
 }
 
 function plugDragged(end: PlugEnd, at: AtRig, { rig: words }: Words): Dragging {
-  const plug = at.built.part(end.part).plugs.find(({ name }) => name === end.plug);
+  const plug = plugAt(at.built, end);
   let spots: ReadonlyMap<string, Spot> = new Map();
   return {
     said: `${end.part}: ${plug === undefined ? end.plug : words.plug(plug)}`,
@@ -95,7 +95,8 @@ function keyOfPlace(rig: BuiltRig, place: Place): string {
   return own === undefined ? "" : spotKey(own);
 }
 
-const endAt = ({ plugged }: BuiltRig, { part, plug }: PlugEnd) =>
+/** Where a plug is. */
+export const endAt = ({ plugged }: BuiltRig, { part, plug }: PlugEnd) =>
   plugged.find((one) => one.part === part && one.plug === plug);
 
 /** Where something goes, in words. */

@@ -11,20 +11,25 @@ import type { RigDoing, RigView } from "./rig-view.ts";
 export interface AtRig {
   readonly rig: Rig;
   readonly built: BuiltRig;
-  /** A thing into the hand, or out of it. */
-  readonly choose: (meant?: Meant, doing?: RigDoing) => void;
+  /** A thing into the hand, and what is done to it. */
+  readonly choose: (meant: Meant, doing?: RigDoing) => void;
+  /** The thing in hand out of it again. */
+  readonly leave: (meant: Meant) => void;
   /** Draws the rig anew; the focus goes to a thing of it, or to the heading. */
   readonly edit: (how: (rig: Rig) => Edited, focus?: Meant) => void;
 }
 
 /** An edit entered as a drawing of its own; where it is refused, what was in hand stays there, with why. */
-export function drew(page: Page, how: (rig: Rig) => Edited, at: number): Page {
+export function drew(page: Page, how: (rig: Rig) => Edited, at: number, focus?: Meant): Page {
   const rig = rigIn(page.log);
   if (rig === undefined || page.view.screen !== "rig") return page;
   const edited = how(rig);
   if ("refusal" in edited)
-    return { ...page, view: { ...page.view, refused: edited.refusal, did: undefined } };
-  const view: RigView = { screen: "rig" };
+    return {
+      ...page,
+      view: { ...page.view, refused: edited.refusal, did: undefined, focus: undefined },
+    };
+  const view: RigView = { screen: "rig", focus: focus ?? "heading" };
   const next = edited.rig === rig ? page : entered(page, { entry: "drawing", rig: edited.rig }, at);
   return { ...next, view };
 }
@@ -38,8 +43,12 @@ export function steppedBack(page: Page, way: "undone" | "redone", at: number): P
 }
 
 /** A thing in hand, and what is done to it. */
-export const inHand = (page: Page, chosen?: Meant, doing?: RigDoing): Page =>
+export const inHand = (page: Page, chosen: Meant, doing?: RigDoing): Page =>
   page.view.screen === "rig" ? { ...page, view: { screen: "rig", chosen, doing } } : page;
+
+/** Nothing in hand any more. */
+export const letGo = (page: Page, focus: Meant): Page =>
+  page.view.screen === "rig" ? { ...page, view: { screen: "rig", focus } } : page;
 
 /** What 'remove' does to a thing: a plug is pulled out. */
 export function removal(rig: Rig, meant: Meant): Edited {
@@ -54,11 +63,9 @@ export const elementOf = (meant: Meant): HTMLElement | null =>
     `[data-thing="${keyOf(meant).replace(/["\\]/g, "\\$&").replaceAll("\n", "\\a ")}"]`,
   );
 
-/** The focus to a thing, once it is drawn; where a refusal keeps its actions open, it stays with these. */
-export function focusOn(meant: Meant | undefined): void {
-  requestAnimationFrame(() => {
-    if (document.querySelector(".rig-actions") !== null) return;
-    const thing = meant && elementOf(meant);
-    (thing ?? document.querySelector<HTMLElement>("h1"))?.focus({ preventScroll: thing === null });
-  });
+/** The focus to a thing that is drawn; else to the heading, and what is looked at stays in sight. */
+export function focusOn(meant: Meant | "heading"): void {
+  const thing = meant === "heading" ? null : elementOf(meant);
+  if (thing !== null) thing.focus();
+  else document.querySelector<HTMLElement>("h1")?.focus({ preventScroll: true });
 }

@@ -1,13 +1,13 @@
 import type { ComponentChildren } from "preact";
 import { positionCopied } from "#core/drawing/copying.ts";
-import type { PlugEnd } from "#core/drawing/edited.ts";
+import { type PlugEnd, socketAt } from "#core/drawing/edited.ts";
 import { isLead } from "#core/drawing/hanging.ts";
 import { positionMoved } from "#core/drawing/names.ts";
 import { ownOf } from "#core/drawing/removing.ts";
 import { isFed } from "#core/rig/reach.ts";
-import type { Connection } from "#core/rig/rig.ts";
 import type { Meant } from "#ui/parts/rig-keys.ts";
 import { useWords } from "#ui/words/use-words.ts";
+import { endAt } from "./rig-dragging.ts";
 import { type AtRig, removal } from "./rig-edit.ts";
 import type { RigDoing } from "./rig-view.ts";
 
@@ -39,7 +39,7 @@ export function PositionActions({
   const between = ownOf(at.rig, part).filter((id) => id !== part);
   const seats = at.rig.positions;
   return (
-    <ul class="choices">
+    <ul class="rig-choices">
       <Action onPress={() => at.choose(chosen, { do: "name" })}>{words.name}</Action>
       <Action onPress={() => at.edit((rig) => positionCopied(rig, position), chosen)}>
         {words.copy}
@@ -80,7 +80,7 @@ export function PartActions({ at, part }: Of & { readonly part: string }) {
   const doing = (what: Exclude<RigDoing["do"], "re-plug" | "between">) => () =>
     at.choose(chosen, { do: what });
   return (
-    <ul class="choices">
+    <ul class="rig-choices">
       <Action onPress={doing("name")}>{words.name}</Action>
       {free && <Action onPress={doing("put")}>{words.put}</Action>}
       {unfed && <Action onPress={doing("source")}>{words.source}</Action>}
@@ -111,7 +111,7 @@ function Ends({ at, chosen, part }: Of & { readonly chosen: Meant; readonly part
     <>
       {plugs.map((plug) => {
         const end: PlugEnd = { part, plug: plug.name };
-        const own = pluggedAt(at, end);
+        const own = endAt(at.built, end);
         const what =
           plugs.length === 1 ? words.plug(plug) : `${words.plug(plug)} (${marks.plug(plug.name)})`;
         return (
@@ -126,17 +126,14 @@ function Ends({ at, chosen, part }: Of & { readonly chosen: Meant; readonly part
   );
 }
 
-const pluggedAt = ({ rig }: AtRig, { part, plug }: PlugEnd): Connection | undefined =>
-  rig.plugged.find((one) => one.part === part && one.plug === plug);
-
 /** What may be done to a plug. */
 export function EndActions({ at, end }: Of & { readonly end: PlugEnd }) {
   const { rig: words } = useWords();
   const chosen: Meant = { end };
-  const own = pluggedAt(at, end);
-  const socket = own && at.built.part(own.into).sockets.find(({ name }) => name === own.socket);
+  const own = endAt(at.built, end);
+  const socket = own && socketAt(at.built, own);
   return (
-    <ul class="choices">
+    <ul class="rig-choices">
       <Action onPress={() => at.choose(chosen, { do: "re-plug", end })}>{words.rePlug}</Action>
       {socket && socket.side !== "in" && (
         <Action onPress={() => at.choose(chosen, { do: "between", end })}>{words.between}</Action>

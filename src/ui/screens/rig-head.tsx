@@ -1,6 +1,7 @@
 import { useLayoutEffect } from "preact/hooks";
 import type { Refusal } from "#core/drawing/edited.ts";
 import { lastDrawing, lastUndone, rigIn } from "#core/session/log.ts";
+import { isWrittenIn } from "#ui/parts/keys.ts";
 import { useWords } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
 import type { Page } from "./page.ts";
@@ -61,7 +62,7 @@ function useUndoKeys(step: Props["step"]): void {
   useLayoutEffect(() => {
     const down = (event: KeyboardEvent) => {
       const way = wayOf(event);
-      if (way === undefined || event.target instanceof HTMLInputElement) return;
+      if (way === undefined || isWrittenIn(event.target)) return;
       event.preventDefault();
       step(way);
     };

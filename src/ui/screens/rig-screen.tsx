@@ -1,4 +1,4 @@
-import { useMemo, useRef } from "preact/hooks";
+import { useLayoutEffect, useMemo, useRef } from "preact/hooks";
 import { build, type Rig } from "#core/rig/rig.ts";
 import { rigIn } from "#core/session/log.ts";
 import { follow } from "#ui/parts/rig-drag.ts";
@@ -7,7 +7,7 @@ import { RigPicture } from "#ui/parts/rig-picture.tsx";
 import { useWords } from "#ui/words/use-words.ts";
 import { RigActions } from "./rig-actions.tsx";
 import { draggingOf } from "./rig-dragging.ts";
-import { type AtRig, drew, focusOn, inHand, removal, steppedBack } from "./rig-edit.ts";
+import { type AtRig, drew, focusOn, inHand, letGo, removal, steppedBack } from "./rig-edit.ts";
 import { RigHead } from "./rig-head.tsx";
 import { RigTray } from "./rig-tray.tsx";
 import type { Held } from "./use-page.ts";
@@ -29,11 +29,13 @@ function Drawn({ held, rig }: { readonly held: Held; readonly rig: Rig }) {
     rig,
     built,
     choose: (meant, doing) => change((one) => inHand(one, meant, doing)),
-    edit: (how, focus) => {
-      change((one) => drew(one, how, edges.now()));
-      focusOn(focus);
-    },
+    leave: (meant) => change((one) => letGo(one, meant)),
+    edit: (how, focus) => change((one) => drew(one, how, edges.now(), focus)),
   };
+  // A drawing is shown once it is on the disk, however long that takes.
+  useLayoutEffect(() => {
+    if (view?.focus !== undefined) focusOn(view.focus);
+  }, [view]);
   const chosenBy = ({ target }: Event) => {
     const thing = target instanceof Element && target.closest<HTMLElement>("[data-thing]");
     const meant = thing ? meantBy(thing.dataset.thing ?? "") : undefined;

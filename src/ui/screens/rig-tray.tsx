@@ -1,6 +1,5 @@
 import { catalogue, type PartKind } from "#core/parts/catalogue.ts";
-import { KindPicture } from "#ui/parts/kind-picture.tsx";
-import { keyOf } from "#ui/parts/rig-keys.ts";
+import { KindButton } from "#ui/parts/kind-button.tsx";
 import { Roving } from "#ui/parts/roving.tsx";
 import { useWords } from "#ui/words/use-words.ts";
 
@@ -16,9 +15,12 @@ const usual: readonly PartKind[] = [
   "laptop",
 ];
 
-const rest = (Object.keys(catalogue) as PartKind[]).filter(
-  (kind) => !usual.includes(kind) && !["person", "measuring"].includes(catalogue[kind].family),
+/** Every kind that a rig is made of: people come with its positions, what measures with what is measured. */
+export const everyKind = (Object.keys(catalogue) as PartKind[]).filter(
+  (kind) => !["person", "measuring"].includes(catalogue[kind].family),
 );
+
+const rest = everyKind.filter((kind) => !usual.includes(kind));
 
 /** Things that are not in the picture yet: to be dragged to where they go, or pressed to be asked where. */
 export function RigTray() {
@@ -36,20 +38,10 @@ export function RigTray() {
 }
 
 function Kinds({ label, kinds }: { readonly label: string; readonly kinds: readonly PartKind[] }) {
-  const { language } = useWords();
   return (
-    <Roving label={label} kind="kinds">
+    <Roving label={label} kind="rig-kinds">
       {kinds.map((kind) => (
-        <button
-          key={kind}
-          type="button"
-          class="kind"
-          data-thing={keyOf({ kind })}
-          title={language.patching.kinds[kind].note}
-        >
-          <KindPicture kind={kind} />
-          <span>{language.patching.kinds[kind].name}</span>
-        </button>
+        <KindButton key={kind} kind={kind} />
       ))}
     </Roving>
   );

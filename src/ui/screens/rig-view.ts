@@ -11,6 +11,8 @@ export interface RigView {
   readonly refused?: Refusal | undefined;
   /** What the last press did, where the picture alone does not say it. */
   readonly did?: "undone" | "redone" | undefined;
+  /** What has the focus once it is drawn. */
+  readonly focus?: Meant | "heading" | undefined;
 }
 
 /** What is being chosen or written for the thing in hand. */

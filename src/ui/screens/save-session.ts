@@ -1,21 +1,20 @@
 import { caseText } from "#core/session/case.ts";
-import type { Listed } from "#storage/store.ts";
+import type { Listed, Unread } from "#storage/store.ts";
+import { saveText } from "./save-text.ts";
 import { begunAt } from "./use-sessions.ts";
 
 /** Hands a session over as a file. The number of the bench stands in it only where that was asked for. */
 export function saveSession(one: Listed, name: string, now: number, bench: boolean): void {
   const { session, log, seed } = one;
-  const about = {
-    id: session,
-    written: now,
-    ...(bench && seed !== undefined ? { bench: seed } : {}),
-  };
-  const file = new Blob([caseText(log, about)], { type: "application/json" });
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(file);
-  link.download = fileName(name, begunAt(log));
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+  const number = bench && seed !== undefined ? { bench: seed } : {};
+  const text = caseText(log, { id: session, written: now, ...number });
+  saveText(fileName(name, begunAt(log)), "application/json", text);
+}
+
+/** The same of a session that cannot be understood: every entry as it lies there, for whoever can. */
+export function saveUnread({ session, entries }: Unread, name: string, now: number): void {
+  const text = caseText(entries, { id: session, written: now });
+  saveText(fileName(name, now), "application/json", text);
 }
 
 /** A name that every disk takes. */

@@ -1,22 +1,29 @@
 import type { EarMatrix } from "#audio/ear-matrix.ts";
 import { highestPosition, type Prompt } from "#core/prompts/prompt.ts";
 import { useWords } from "#ui/words/use-words.ts";
+import { answererIn } from "./page.ts";
 import type { Held } from "./use-page.ts";
 
-interface Props {
-  readonly held: Held;
+interface Ears {
   /** Which of the positions it is said to, counted from one; left out, to everybody. */
   readonly position?: number;
   /** As the bench's rig would sound; left out with real gear. */
   readonly through?: EarMatrix | undefined;
 }
 
+interface Props extends Ears {
+  readonly held: Held;
+  /** The position it is said at; left out, at all of them at once. */
+  readonly place?: string;
+}
+
 /** Tells whoever listens what to do, in their own ears, so that it comes through whatever is wrong. */
-export function Say({ held: { world, edges, change }, position, through }: Props) {
+export function Say({ held, place, ...ears }: Props) {
   const { sounding } = useWords();
+  const { world, change } = held;
   const say = () => {
     change((one) => ({ ...one, sounded: true }));
-    void edges.player.speak(pointing(position), { through });
+    void tell(held, place, ears);
   };
   return (
     <button
@@ -38,14 +45,24 @@ const pointing = (position: number | undefined): readonly Prompt[] => [
 
 /** Whether whoever answers knows what to do: they wear them with the page in hand, were told here before, or heard it to its end now. */
 export async function toldFirst(
-  { page, edges, change }: Pick<Held, "page" | "edges" | "change">,
+  held: Pick<Held, "page" | "edges" | "change">,
   place: string,
-  { position, through }: Pick<Props, "position" | "through">,
+  ears: Ears,
 ): Promise<boolean> {
-  if (page.answering === "wearing" || page.told === place) return true;
+  const { page } = held;
+  return answererIn(page) === "wearing" || page.told === place || tell(held, place, ears);
+}
+
+/** Says what to do; whether it was heard to its end, and then it is noted for whom. */
+async function tell(
+  { edges, change }: Pick<Held, "edges" | "change">,
+  place: string | undefined,
+  { position, through }: Ears,
+): Promise<boolean> {
   const { ended } = await edges.player.speak(pointing(position), { through });
-  if (ended === "played") change((one) => ({ ...one, told: place }));
-  return ended === "played";
+  const played = ended === "played";
+  if (played && place !== undefined) change((one) => ({ ...one, told: place }));
+  return played;
 }
 
 const seat = (number: number | undefined): readonly Prompt[] =>

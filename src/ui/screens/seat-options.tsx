@@ -1,12 +1,12 @@
 import { positionWanting } from "#core/drawing/names.ts";
 import { type WantedFeed, wantedFeeds } from "#core/rig/rig.ts";
 import { holding, type Log, rigIn } from "#core/session/log.ts";
+import { afterThis } from "#core/session/where.ts";
 import { Roving } from "#ui/parts/roving.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
 import { useWords } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
 import type { AtPosition } from "./position-screen.tsx";
-import { afterThis } from "./seat-state.ts";
 
 /** What may be otherwise at a position: nobody has time, nobody is there, or what is wanted there is no stereo. */
 export function SeatOptions({ held, ready: { derived }, position }: AtPosition) {
@@ -15,6 +15,8 @@ export function SeatOptions({ held, ready: { derived }, position }: AtPosition) 
   const skip = () => next && held.show({ screen: "position", position: next.id });
   const absent = () => {
     held.enter({ entry: "absent", position });
+    // Whoever comes there later was told nothing.
+    held.change((one) => (one.told === position ? { ...one, told: undefined } : one));
     held.show(next ? { screen: "position", position: next.id } : { screen: "board" });
   };
   return (
@@ -30,21 +32,18 @@ export function SeatOptions({ held, ready: { derived }, position }: AtPosition) 
           {round.absent}
         </button>
       </div>
-      <Wanted held={held} position={position} />
+      {held.page.seed === undefined && <Wanted held={held} position={position} />}
     </details>
   );
 }
 
-/** What is wanted at a position. It corrects the drawing: what was meant all along is no fault. */
+/**
+ * What is wanted at a position. It corrects the drawing: what was meant all along is no fault. A rig to try hides its fault, which a new
+ * drawing would exchange for another.
+ */
 function Wanted({ held, position }: Pick<AtPosition, "held" | "position">) {
   const { round } = useWords();
-  const rig = rigIn(held.page.log);
-  if (rig === undefined) return null;
-  const now = rig.positions.find(({ id }) => id === position)?.wants;
-  const want = (wants: WantedFeed | undefined) => {
-    const edited = positionWanting(rig, position, wants);
-    if ("rig" in edited && edited.rig !== rig) held.enter({ entry: "drawing", rig: edited.rig });
-  };
+  const now = wantedIn(held, position);
   return (
     <Roving label={round.wants} kind="foot wants">
       {[undefined, ...wantedFeeds].map((wants) => (
@@ -53,13 +52,43 @@ function Wanted({ held, position }: Pick<AtPosition, "held" | "position">) {
           type="button"
           class="say"
           aria-pressed={wants === now}
-          onClick={() => want(wants)}
+          onClick={() => want(held, position, wants)}
         >
           {wants === undefined ? round.stereo : round.feeds[wants]}
         </button>
       ))}
     </Roving>
   );
+}
+
+/** That something else than stereo is wanted at a position, over its question; and a way to take it back. */
+export function WantedSo({ held, position }: Pick<AtPosition, "held" | "position">) {
+  const { round } = useWords();
+  const now = wantedIn(held, position);
+  if (now === undefined) return null;
+  return (
+    <p class="wanted-so">
+      {round.wantedSo[now]}{" "}
+      <button type="button" class="quiet" onClick={() => want(held, position, undefined)}>
+        {round.stereoAfterAll}
+      </button>
+    </p>
+  );
+}
+
+const wantedIn = (
+  { page }: Pick<AtPosition["held"], "page">,
+  position: string,
+): WantedFeed | undefined => rigIn(page.log)?.positions.find(({ id }) => id === position)?.wants;
+
+function want(
+  { page, enter }: AtPosition["held"],
+  position: string,
+  wants: WantedFeed | undefined,
+): void {
+  const rig = rigIn(page.log);
+  const edited = rig && positionWanting(rig, position, wants);
+  if (edited && "rig" in edited && edited.rig !== rig) enter({ entry: "drawing", rig: edited.rig });
 }
 
 /** A position where nobody is. */

@@ -1,6 +1,6 @@
 import { chainTo } from "#core/rig/chain.ts";
 import { type Effect, effects } from "#core/rig/effect.ts";
-import { clientId } from "#core/rig/rig.ts";
+import { type BuiltRig, clientId } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import type { Derived, State } from "#core/session/derive.ts";
 import { type Where, whereNext } from "#core/session/where.ts";
@@ -47,13 +47,21 @@ function seatOf({ language, board }: Words, derived: Derived, id: string, name: 
   };
 }
 
-/** What is wrong on the trunk, drawn once however many positions hear it: the plainest of what they hear. */
-export function trunkTrouble({ model }: Derived, seats: readonly Seat[]) {
-  const found = seats.flatMap(({ wrong }) => (wrong?.onTrunk ? [wrong] : []));
-  const [wrong] = found.sort((a, b) => effects.indexOf(a.effect) - effects.indexOf(b.effect));
-  if (wrong === undefined) return undefined;
-  const along = placeAlong(model.rig, trunkOf(model.rig), wrong.fault);
-  return along === undefined ? undefined : { ...wrong, along };
+/** What is wrong on the trunk, as the positions hear it. */
+export const trunkTrouble = ({ model }: Derived, seats: readonly Seat[]) =>
+  onTrunk(
+    model.rig,
+    seats.flatMap(({ wrong }) => (wrong?.onTrunk ? [wrong] : [])),
+  );
+
+/** What is wrong there, drawn once however many positions hear it: the plainest of what they hear, and where along the trunk it is. */
+export function onTrunk<Wrong extends { readonly effect: Effect; readonly fault: RigFault }>(
+  rig: BuiltRig,
+  found: readonly Wrong[],
+) {
+  const [wrong] = found.toSorted((a, b) => effects.indexOf(a.effect) - effects.indexOf(b.effect));
+  const along = wrong && placeAlong(rig, trunkOf(rig), wrong.fault);
+  return wrong === undefined || along === undefined ? undefined : { ...wrong, along };
 }
 
 export const trunkOf = (rig: Derived["model"]["rig"]) =>
@@ -96,13 +104,5 @@ export function trunkSound({ beliefs, groups, rig }: Derived): number {
   return probabilities.reduce(
     (sum, probability, at) => sum + (faults[at]?.some(audible) ? 0 : probability),
     0,
-  );
-}
-
-/** The next position in the row that nobody heard yet, as whoever walks past one comes to it; round again at the end. */
-export function afterThis({ rig, state }: Derived, position: string) {
-  const at = rig.positions.findIndex(({ id }) => id === position);
-  return [...rig.positions.slice(at + 1), ...rig.positions.slice(0, Math.max(0, at))].find(
-    ({ id }) => state(id) === "not heard" || state(id) === "begun",
   );
 }

@@ -1,4 +1,4 @@
-import { useRef, useState } from "preact/hooks";
+import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { State } from "#core/session/derive.ts";
 import { titleOf } from "#core/session/log.ts";
 import type { Listed } from "#storage/store.ts";
@@ -21,14 +21,27 @@ interface Props {
   readonly onTomorrow: () => void;
   readonly onCompare: () => void;
   readonly onRemove: () => void;
+  /** Its tape takes the focus as it comes. */
+  readonly focused: boolean;
 }
 
 /** One session: its rig as a stamp, its tape, and what else can be done with it. */
 export function SessionRow(props: Props) {
   const [naming, setNaming] = useState(false);
   const { name, states, onOpen, onRename } = props;
-  const rename = (text: string) => {
+  const tape = useRef<HTMLButtonElement>(null);
+  const back = useRef(props.focused);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the tape comes back with it
+  useLayoutEffect(() => {
+    if (back.current) tape.current?.focus();
+    back.current = false;
+  }, [naming]);
+  const done = (byKey: boolean) => {
+    back.current = byKey;
     setNaming(false);
+  };
+  const rename = (text: string, byKey: boolean) => {
+    done(byKey);
     if (text.trim() !== "" && text.trim() !== name) onRename(text.trim());
   };
   return (
@@ -36,9 +49,9 @@ export function SessionRow(props: Props) {
       <SessionPicture states={states} />
       <div>
         {naming ? (
-          <Naming name={name} onName={rename} onLeave={() => setNaming(false)} />
+          <Naming name={name} onName={rename} onLeave={() => done(true)} />
         ) : (
-          <button type="button" class="tape" onClick={onOpen}>
+          <button type="button" class="tape" ref={tape} onClick={onOpen}>
             {name}
           </button>
         )}
@@ -54,14 +67,15 @@ function Noted({ one, date, states, here }: Props) {
   const words = useWords().sessions;
   const healthy = states.filter((state) => state === "healthy").length;
   const wrong = states.filter((state) => state === "wrong" || state === "unsure").length;
-  const heard = states.some((state) => state !== "not heard");
+  const there = states.filter((state) => state !== "absent");
+  const heard = there.some((state) => state !== "not heard");
   const { who } = titleOf(one.log);
   return (
     <p class="noted">
       {date}
       {who !== undefined && `, ${words.by(who)}`}
       {" · "}
-      {heard ? words.noted(healthy, wrong, states.length) : words.notHeard}
+      {heard ? words.noted(healthy, wrong, there.length) : words.notHeard}
       {here && <strong>{` · ${words.here}`}</strong>}
     </p>
   );
@@ -107,7 +121,7 @@ function More({ one, name, comparable, now, onName, ...on }: MoreProps) {
 
 interface NamingProps {
   readonly name: string;
-  readonly onName: (name: string) => void;
+  readonly onName: (name: string, byKey: boolean) => void;
   readonly onLeave: () => void;
 }
 
@@ -123,14 +137,17 @@ function Naming({ name, onName, onLeave }: NamingProps) {
       ref={(input) => {
         if (input && document.activeElement !== input && !left.current) input.select();
       }}
-      onKeyDown={({ key, currentTarget }) => {
+      onKeyDown={(event) => {
+        const { key, currentTarget } = event;
         if (key !== "Enter" && key !== "Escape") return;
+        // The focus goes to the tape, which the rest of this press would open.
+        event.preventDefault();
         left.current = true;
-        if (key === "Enter") onName(currentTarget.value);
+        if (key === "Enter") onName(currentTarget.value, true);
         else onLeave();
       }}
       onBlur={({ currentTarget }) => {
-        if (!left.current) onName(currentTarget.value);
+        if (!left.current) onName(currentTarget.value, false);
       }}
     />
   );

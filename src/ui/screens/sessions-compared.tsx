@@ -1,6 +1,13 @@
 import { useEffect, useState } from "preact/hooks";
 import { build, type Rig } from "#core/rig/rig.ts";
-import { type Change, type Compared, compared, type Stood } from "#core/session/compared.ts";
+import {
+  type Change,
+  type Compared,
+  compared,
+  hasChanged,
+  isWantedOtherwise,
+  type Stood,
+} from "#core/session/compared.ts";
 import { rigIn } from "#core/session/log.ts";
 import { faultText } from "#core/words/fault-text.ts";
 import type { Listed } from "#storage/store.ts";
@@ -54,14 +61,6 @@ function useCompared({ log: then }: Listed, { log: now }: Listed): Compared | un
 
 const headline = (words: Words["sessions"], { another }: Compared, changed: number): string =>
   another ? words.another : words.changed(changed);
-
-const hasChanged = (change: Change): boolean =>
-  change.levels.some((one) => one.change !== "played") ||
-  change.otherwise ||
-  isWantedOtherwise(change);
-
-const isWantedOtherwise = ({ was, is }: Change): boolean =>
-  was !== undefined && is !== undefined && was.wants !== is.wants;
 
 interface SentencesProps {
   readonly change: Change;

@@ -1,13 +1,15 @@
+import { useRef } from "preact/hooks";
 import { tomorrowOf } from "#core/session/tomorrow.ts";
 import type { Listed } from "#storage/store.ts";
 import { SessionPicture } from "#ui/parts/session-picture.tsx";
 import { useWords } from "#ui/words/use-words.ts";
 import { BringIn } from "./bring-in.tsx";
 import { Heading } from "./frame.tsx";
-import { begunWith, goneOnWith, type Page, type View } from "./page.ts";
+import { begunWith, goneOnWith, opened, type View } from "./page.ts";
 import { useNames } from "./session-names.ts";
 import { SessionRow } from "./session-row.tsx";
 import { SessionsCompared } from "./sessions-compared.tsx";
+import { NotRead, Removed, UnreadRow } from "./sessions-unread.tsx";
 import type { Held } from "./use-page.ts";
 import { type Sessions, useSessions } from "./use-sessions.ts";
 import { useStates } from "./use-states.ts";
@@ -23,7 +25,7 @@ interface Props {
 /** Every session that is kept: one to go on with, or two beside each other. */
 export function SessionsScreen({ held, view }: Props) {
   const sessions = useSessions(held);
-  const names = useNames(held.page.settings.tongue);
+  const names = useNames();
   const states = useStates(sessions.all);
   const [now, then] = (view.compare ?? []).map((name) =>
     sessions.all?.find(({ session }) => session === name),
@@ -42,27 +44,40 @@ interface AllProps {
 
 function All({ held, sessions, names, states }: AllProps) {
   const words = useWords().sessions;
-  const { all } = sessions;
-  const there = all?.filter(({ deleted }) => deleted === undefined) ?? [];
+  const { all, unread, amiss } = sessions;
+  const moved = useRef<string>(undefined);
+  const move = (one: Listed, how: (one: Listed) => void) => () => {
+    moved.current = one.session;
+    how(one);
+  };
+  if (amiss !== undefined) return <NotRead sessions={sessions} />;
+  const count = [...(all ?? []), ...unread].filter(({ deleted }) => deleted === undefined).length;
   return (
     <div class="sessions">
-      <Heading>{all ? words.kept(there.length) : words.loading}</Heading>
-      {all && <p class="sub">{there.length === 0 ? words.none : words.hint}</p>}
+      <Heading>{all ? words.kept(count) : words.loading}</Heading>
+      {all && <p class="sub">{count === 0 ? words.none : words.hint}</p>}
       <ul>
         {all?.map((one) =>
           one.deleted === undefined ? (
-            <Row key={one.session} {...{ held, sessions, names, one }} states={states(one.log)} />
+            <Row
+              key={one.session}
+              {...{ held, sessions, names, one }}
+              states={states(one.log)}
+              focused={moved.current === one.session}
+              onRemove={move(one, sessions.remove)}
+            />
           ) : (
-            <li key={one.session} class="session removed">
-              <p>
-                {words.removed(names.nameOf(one))}{" "}
-                <button type="button" class="quiet" onClick={() => sessions.restore(one)}>
-                  {words.restore}
-                </button>
-              </p>
-            </li>
+            <Removed
+              key={one.session}
+              name={names.nameOf(one)}
+              focused={moved.current === one.session}
+              onRestore={move(one, sessions.restore)}
+            />
           ),
         )}
+        {unread.map((one) => (
+          <UnreadRow key={one.session} one={one} sessions={sessions} now={held.edges.now} />
+        ))}
       </ul>
       <BringIn sessions={sessions} nameOf={names.nameOf} />
     </div>
@@ -71,10 +86,12 @@ function All({ held, sessions, names, states }: AllProps) {
 
 type RowProps = Omit<AllProps, "states"> & {
   readonly one: Listed;
+  readonly focused: boolean;
+  readonly onRemove: () => void;
   readonly states: ReturnType<AllProps["states"]>;
 };
 
-function Row({ held, sessions, names: { nameOf, dateOf }, one, states }: RowProps) {
+function Row({ held, sessions, names: { nameOf, dateOf }, one, states, ...row }: RowProps) {
   const { change, edges, keeping, open, show } = held;
   const others = sessions.all?.filter(({ deleted }) => deleted === undefined) ?? [];
   return (
@@ -86,20 +103,18 @@ function Row({ held, sessions, names: { nameOf, dateOf }, one, states }: RowProp
       here={one.session === keeping.session}
       comparable={others.length > 1}
       now={edges.now}
-      onOpen={() => (one.session === keeping.session ? show(viewOf(one)) : open(one, goneOn(one)))}
+      onOpen={() =>
+        one.session === keeping.session ? show(viewOf(one)) : open(one, opened(viewOf(one)))
+      }
       onRename={(name) => sessions.rename(one, name)}
       onTomorrow={() => change((page) => begunWith(page, tomorrowOf(one.log), edges.now()))}
       onCompare={() => show({ screen: "sessions", compare: [one.session] })}
-      onRemove={() => sessions.remove(one)}
+      {...row}
     />
   );
 }
 
 const viewOf = ({ log, position }: Listed): View => goneOnWith(log, position);
-
-const goneOn =
-  (one: Listed) =>
-  (page: Page): Page => ({ ...page, view: viewOf(one), notice: undefined });
 
 /** Which one to put beside it. */
 function Choosing({ held, now, sessions, names, states }: AllProps & { readonly now: Listed }) {

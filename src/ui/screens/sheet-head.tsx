@@ -20,7 +20,10 @@ export function SheetHead({ sheet, sayer, noGear, onTitle }: Props) {
         kind="name"
         label={words.sheet.name}
         value={sheet.name}
-        onWritten={(name) => onTitle({ name })}
+        cleared={sheet.rig.name}
+        onWritten={(name) => {
+          if (name !== "" || sheet.name !== sheet.rig.name) onTitle({ name });
+        }}
       />
       <p class="when">
         <span>{dates(sheet, sayer)}</span>
@@ -44,7 +47,7 @@ export function SheetHead({ sheet, sayer, noGear, onTitle }: Props) {
 }
 
 /** The day once, where it began and ended on one. */
-function dates({ begun, ended }: Sheet, { figures }: SheetSayer): string {
+function dates({ begun, ended }: Sheet, { words: { figures } }: SheetSayer): string {
   const [first, last] = [begun, ended].map(figures.date);
   const [from, to] = [begun, ended].map(figures.time);
   if (first !== last) return `${first}, ${from} – ${last}, ${to}`;
@@ -56,6 +59,8 @@ interface WrittenProps {
   readonly label: string;
   readonly value: string;
   readonly placeholder?: string;
+  /** What stands there once it is cleared. */
+  readonly cleared?: string;
   readonly onWritten: (text: string) => void;
 }
 
@@ -63,7 +68,14 @@ interface WrittenProps {
 const longest = 80;
 
 /** A line on the paper to write on. Leaving it, or Enter, is what says it. */
-const Written = ({ kind, label, value, placeholder = "", onWritten }: WrittenProps) => (
+const Written = ({
+  kind,
+  label,
+  value,
+  onWritten,
+  placeholder = "",
+  cleared = "",
+}: WrittenProps) => (
   <input
     class={`written ${kind}`}
     aria-label={label}
@@ -76,6 +88,7 @@ const Written = ({ kind, label, value, placeholder = "", onWritten }: WrittenPro
     }}
     onBlur={({ currentTarget }) => {
       const text = currentTarget.value.trim();
+      currentTarget.value = text || cleared;
       if (text !== value) onWritten(text);
     }}
   />

@@ -2,11 +2,9 @@ import { sentence } from "#core/report/phrases.ts";
 import type { Sheet } from "#core/report/session-sheet.ts";
 import type { Found } from "#core/report/sheet-found.ts";
 import type { SheetSeat } from "#core/report/sheet-seats.ts";
-import { effects } from "#core/rig/effect.ts";
-import { placeAlong } from "#ui/parts/chain-place.ts";
 import { Tick } from "#ui/parts/marks.tsx";
 import { SheetPicture } from "#ui/parts/sheet-picture.tsx";
-import { trunkOf } from "./seat-state.ts";
+import { onTrunk, trunkOf } from "./seat-state.ts";
 import { SheetHead } from "./sheet-head.tsx";
 import {
   detailsSaid,
@@ -49,14 +47,13 @@ export function Paper({ sheet, sayer, noGear, onTitle }: Props) {
 }
 
 function Rig({ sheet: { seats }, sayer: { rig } }: Pick<Props, "sheet" | "sayer">) {
-  const trunk = trunkOf(rig);
-  const shared = seats.flatMap(({ wrong }) => (wrong?.shared ? [wrong] : []));
-  const [worst] = shared.sort((a, b) => effects.indexOf(a.effect) - effects.indexOf(b.effect));
-  const along = worst && placeAlong(rig, trunk, worst.fault);
   return (
     <SheetPicture
-      trunk={trunk}
-      wrong={worst && along !== undefined ? { effect: worst.effect, along } : undefined}
+      trunk={trunkOf(rig)}
+      wrong={onTrunk(
+        rig,
+        seats.flatMap(({ wrong }) => (wrong?.shared ? [wrong] : [])),
+      )}
       seats={seats.map(({ id, name, state, wrong }) => ({
         id,
         name,
@@ -101,7 +98,7 @@ function Seats({
             </td>
             <td class="worn">{partSaid(sayer, seat.wears)}</td>
             <td class="figure">
-              {seat.level === undefined ? "–" : sayer.figures.level(seat.level)}
+              {seat.level === undefined ? "–" : sayer.words.figures.dbfs(seat.level)}
             </td>
           </tr>
         ))}
@@ -152,6 +149,6 @@ function AllFound({
 
 /** How sure it is, when that was, and whether only its cure told it. */
 function foundBy(sayer: SheetSayer, found: Found): string {
-  const sure = `${surelySaid(sayer, found)}, ${sayer.figures.time(found.at)}`;
+  const sure = `${surelySaid(sayer, found)}, ${sayer.words.figures.time(found.at)}`;
   return found.named ? sure : `${sure}, ${sayer.words.sheet.told}`;
 }

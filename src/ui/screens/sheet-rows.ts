@@ -49,7 +49,7 @@ const seatRows = ({ seats }: Sheet, sayer: SheetSayer): readonly Row[] =>
     detail: detailsSaid(sayer, seat),
     sure: seat.wrong && hundredth(seat.wrong.probability),
     level: tenth(seat.level),
-    balance: tenth(seat.balance),
+    balance: seat.balance === "never" ? undefined : tenth(seat.balance),
     ...measuredCells(seat),
   }));
 

@@ -1,7 +1,6 @@
 import { csvOf } from "#core/report/csv.ts";
 import type { Sheet } from "#core/report/session-sheet.ts";
 import { useWords } from "#ui/words/use-words.ts";
-import { figuresIn } from "./figures.ts";
 import { Heading } from "./frame.tsx";
 import { saveText } from "./save-text.ts";
 import { Paper } from "./sheet-paper.tsx";
@@ -15,7 +14,7 @@ export function SheetScreen({ held }: { readonly held: Session }) {
   const { page, enter } = held;
   const words = useWords();
   const sheet = useSheet(page.log);
-  const sayer = sheet && sayerOf(sheet, words, figuresIn(page.settings.tongue));
+  const sayer = sheet && sayerOf(sheet, words);
   return (
     <div class="sheet-screen">
       <div class="over-sheet">

@@ -12,18 +12,15 @@ import type { Decibels } from "#core/units/units.ts";
 import { faultText } from "#core/words/fault-text.ts";
 import { movedText } from "#core/words/move-text.ts";
 import type { Words } from "#ui/words/use-words.ts";
-import type { Figures } from "./figures.ts";
 
 /** What a sheet says, in one language: for paper and for a file alike. */
 export interface SheetSayer {
   readonly words: Words;
-  readonly figures: Figures;
   readonly rig: BuiltRig;
 }
 
-export const sayerOf = (sheet: Sheet, words: Words, figures: Figures): SheetSayer => ({
+export const sayerOf = (sheet: Sheet, words: Words): SheetSayer => ({
   words,
-  figures,
   rig: build(sheet.rig),
 });
 
@@ -76,8 +73,8 @@ export function surelySaid(
 }
 
 /** What the ears, or an instrument, found of the two sides. */
-function earsSaid(
-  { words: { sheet }, figures }: SheetSayer,
+export function earsSaid(
+  { words: { figures, sheet } }: SheetSayer,
   { balance, measured }: SheetSeat,
 ): string {
   const said = [
@@ -93,7 +90,12 @@ function earsSaid(
   return said.join("; ");
 }
 
-function balanceSaid(sheet: Words["sheet"], { decibels }: Figures, balance: Decibels): string {
+function balanceSaid(
+  sheet: Words["sheet"],
+  { decibels }: Words["figures"],
+  balance: Exclude<SheetSeat["balance"], undefined>,
+): string {
+  if (balance === "never") return sheet.neverCentred;
   if (balance === 0) return sheet.centred;
   return balance > 0 ? sheet.rightUp(decibels(balance)) : sheet.leftUp(decibels(-balance));
 }
@@ -107,7 +109,7 @@ export const sidesOf = ([ll, , , rr]: MeasuredGains): readonly [Decibels, Decibe
 /** Under this it is nothing, however the noise is called. */
 const nothing: Decibels = -60;
 
-const soundsOr = ({ decibels }: Figures, level: Decibels): string =>
+const soundsOr = ({ decibels }: Words["figures"], level: Decibels): string =>
   level < nothing ? `< ${decibels(nothing)}` : decibels(level);
 
 /** What became of a fault. */
@@ -122,10 +124,10 @@ export const seatsSaid = ({ rig }: SheetSayer, positions: readonly string[]): st
   positions.map((id) => rig.positions.find((one) => one.id === id)?.name ?? id).join(", ");
 
 /** Parts in a row that are of one kind and have as many such faults are said at once. */
-function alikeIn(unheard: Sheet["unheard"]) {
+function alikeIn(rig: BuiltRig, unheard: Sheet["unheard"]) {
   const kinds: { readonly kind: string; readonly faults: number; readonly parts: string[] }[] = [];
   for (const { part, faults } of unheard) {
-    const kind = part.replace(/\d+$/, "");
+    const kind = rig.parts.find(({ id }) => id === part)?.kind ?? part;
     const last = kinds.at(-1);
     if (last?.kind === kind && last.faults === faults.length) last.parts.push(part);
     else kinds.push({ kind, faults: faults.length, parts: [part] });
@@ -139,7 +141,7 @@ export function notTestedSaid(sayer: SheetSayer, { seats, unheard }: Sheet): rea
   const named = (...states: readonly SheetSeat["state"][]) =>
     seats.filter(({ state }) => states.includes(state)).map(({ name }) => name);
   const [silent, begun] = [named("not heard", "absent"), named("begun")];
-  const parts = alikeIn(unheard).map(({ parts: [first = "", ...more], faults }) =>
+  const parts = alikeIn(sayer.rig, unheard).map(({ parts: [first = "", ...more], faults }) =>
     more.length === 0
       ? sheet.unheardIn(partSaid(sayer, first), faults)
       : sheet.unheardInEach(partSaid(sayer, first), partSaid(sayer, more.at(-1) ?? ""), faults),

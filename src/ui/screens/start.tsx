@@ -1,12 +1,12 @@
-import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
-import { builtInRigs, straightIn } from "#core/rig/rigs.ts";
-import { type StartKey, type StartWords, startKeys } from "#core/rig/start-words.ts";
+import { example } from "#core/rig/rigs.ts";
 import { lastToTake, rigIn } from "#core/session/log.ts";
-import { EveryonePicture, LeadPicture, WrongPicture } from "#ui/parts/job-pictures.tsx";
+import { LeadPicture, WrongPicture } from "#ui/parts/job-pictures.tsx";
 import { useFirstWords } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
 import { goingOn } from "./page.ts";
+import { Everyone } from "./start-everyone.tsx";
+import { Job } from "./start-job.tsx";
 import type { Held } from "./use-page.ts";
 
 interface Props {
@@ -56,62 +56,6 @@ export function Start({ held }: Props) {
   );
 }
 
-interface JobProps {
-  readonly picture: ComponentChildren;
-  readonly tape: ComponentChildren;
-  readonly children: ComponentChildren;
-}
-
-/** One job: a strip of tape over the lanes that show it. */
-const Job = ({ picture, tape, children }: JobProps) => (
-  <section class="job">
-    <div class="over">{tape}</div>
-    {picture}
-    {children}
-  </section>
-);
-
-/** Every pair of headphones, at a rig that is most like theirs; the last of them is an evening of our own making. */
-function Everyone({ held }: Props) {
-  const { start, starts } = useFirstWords();
-  return (
-    <>
-      <Job picture={<EveryonePicture />} tape={<h2 class="tape large">{start.everyone}</h2>}>
-        <p id="most-like">{start.everyoneMore}</p>
-      </Job>
-      <ul class="rigs" aria-labelledby="most-like">
-        {startKeys.map((key) => (
-          <li key={key}>
-            <button type="button" class="tape" onClick={() => begin(held, key, starts)}>
-              {starts.starts[key].name}
-            </button>
-          </li>
-        ))}
-        <li>
-          <button type="button" class="tape" onClick={() => held.begin(example)}>
-            {start.rigName(example.name)}
-          </button>
-        </li>
-      </ul>
-    </>
-  );
-}
-
-const [example = straightIn] = builtInRigs;
-
-/** Begins at a ready-made rig, which is fetched for it; one of one's own is drawn first. */
-async function begin(held: Held, key: StartKey, words: StartWords): Promise<void> {
-  try {
-    const { starts } = await import("#core/rig/starts.ts");
-    const start = starts.find((one) => one.key === key);
-    if (start === undefined) return;
-    held.begin(start.make(words));
-    if (key === "draw your own") held.show({ screen: "rig" });
-  } catch {
-    held.change((one) => ({ ...one, notice: "not loaded" }));
-  }
-}
-
 /** A rig without gear, by its number or by chance. */
 function Bench({ held: { bench } }: Props) {
   const { start } = useFirstWords();
@@ -153,7 +97,7 @@ function Besides({ held }: Props) {
   const others: readonly (readonly [string, () => void])[] = [
     [start.sessions, () => show({ screen: "sessions" })],
     [start.plan, () => show({ screen: "plan" })],
-    [start.hear, () => show({ screen: "listen", rig: builtInRigs[0] ?? straightIn })],
+    [start.hear, () => show({ screen: "listen", rig: example })],
     [start.train, () => train(held)],
     [start.measure, () => show({ screen: "measure" })],
     [start.flex, () => show({ screen: "flex" })],

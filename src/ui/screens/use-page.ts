@@ -5,7 +5,7 @@ import type { Player } from "#audio/player.ts";
 import type { World } from "#audio/world.ts";
 import type { OwnSound } from "#core/hearing/own-sound.ts";
 import type { Rig } from "#core/rig/rig.ts";
-import { builtInRigs, straightIn } from "#core/rig/rigs.ts";
+import { example } from "#core/rig/rigs.ts";
 import type { Hertz } from "#core/units/units.ts";
 import type { Copy } from "#offline/copy.ts";
 import type { SettingsStore } from "#storage/settings.ts";
@@ -62,8 +62,6 @@ export interface Held {
   readonly change: (how: (page: Page) => Page) => void;
 }
 
-/** The rig the bench simulates. */
-const [benchRig = straightIn] = builtInRigs;
 /** Numbers drawn for the bench stay short enough to be said aloud. */
 const benchNumbers = 9999;
 
@@ -97,7 +95,7 @@ export function usePage(edges: Edges): Held {
     change,
     begin: (rig) => change((one) => begun(one, rig, undefined, now())),
     bench: (number = 1 + (chance() % benchNumbers)) =>
-      change((one) => begun(one, benchRig, number, now())),
+      change((one) => begun(one, example, number, now())),
     show: (view) => {
       silence();
       change((one) => ({ ...one, view }));

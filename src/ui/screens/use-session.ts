@@ -2,8 +2,8 @@ import type { Player } from "#audio/player.ts";
 import { catalogue as earChecks } from "#core/checks/catalogue.ts";
 import { derive } from "#core/session/derive.ts";
 import { rigIn, type Said } from "#core/session/log.ts";
-import { movedOn } from "./moved-on.ts";
-import { dropped, entered, type Page, tookBack } from "./page.ts";
+import { movedOn, wentBack } from "./moved-on.ts";
+import { dropped, entered, type Page } from "./page.ts";
 import { type Ready, useReady } from "./ready.ts";
 import type { Held } from "./use-page.ts";
 
@@ -22,7 +22,7 @@ export function useSession(held: Held): Session {
     player.silence();
     const { muted, turnedUp } = player.world();
     if (muted && !turnedUp && asksForSound(next)) player.handOff();
-    // A screen that was drawn before the last entry asks no more: a second tap is no second answer.
+    // What was worked out from an older log, as by what took its time to measure, would take back what was entered since.
     change((one) => (one.log === page.log ? next : one));
   };
   return {
@@ -35,7 +35,7 @@ export function useSession(held: Held): Session {
           said.reduce((one, next) => entered(one, withLevel(next, page, player), now()), page),
         ),
       ),
-    takeBack: () => go(tookBack(page, now())),
+    takeBack: () => go(wentBack(page, now())),
   };
 }
 

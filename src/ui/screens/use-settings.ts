@@ -1,11 +1,16 @@
-import { useLayoutEffect } from "preact/hooks";
+import { useLayoutEffect, useRef } from "preact/hooks";
 import type { Settings, SettingsStore, Theme } from "#storage/settings.ts";
 import { firstWords } from "#ui/words/first-words.ts";
 
 /** Keeps what was chosen for the page, and has the document show it: its language with the way it is written, and the theme by name. */
 export function useSettings(settings: Settings, store: SettingsStore): void {
   const { theme, tongue } = settings;
-  useLayoutEffect(() => store.keep(settings), [settings, store]);
+  const before = useRef(settings);
+  useLayoutEffect(() => {
+    const chosen = changedIn(before.current, settings);
+    before.current = settings;
+    if (Object.keys(chosen).length > 0) store.keep(chosen);
+  }, [settings, store]);
   useLayoutEffect(() => {
     const { documentElement } = document;
     documentElement.lang = tongue;
@@ -19,6 +24,12 @@ export function useSettings(settings: Settings, store: SettingsStore): void {
     return () => light.removeEventListener("change", show);
   }, [theme]);
 }
+
+/** What is another than before. */
+const changedIn = (before: Settings, now: Settings): Partial<Settings> =>
+  Object.fromEntries(
+    Object.entries(now).filter(([name, value]) => before[name as keyof Settings] !== value),
+  );
 
 const bySystem = ({ matches }: MediaQueryList): Theme => (matches ? "light" : "dark");
 

@@ -1,4 +1,5 @@
 import type { Choice, Chosen } from "#core/diagnosis/choice.ts";
+import type { Model } from "#core/diagnosis/model.ts";
 import { askedWords } from "#core/report/asked-words.ts";
 import { doText } from "#core/report/do-text.ts";
 import { capital, minutes } from "#core/report/phrases.ts";
@@ -33,7 +34,7 @@ export function WhyNext({
             {[best, ...rest].map((one, at) => (
               <li key={JSON.stringify(one.doing)} class={at === 0 ? "first" : ""}>
                 {verdict.step(
-                  stepWords(language, derived, one),
+                  stepWords(language, derived.model, one),
                   at === 0 ? minutes(language, seconds) : later(verdict, one.seconds - seconds),
                 )}
               </li>
@@ -45,7 +46,8 @@ export function WhyNext({
   );
 }
 
-const stepWords = (language: Language, { model }: Derived, { doing }: Choice): string =>
+/** A step that was weighed, in words. */
+export const stepWords = (language: Language, model: Model, { doing }: Choice): string =>
   capital(
     doing.do === "ask"
       ? askedWords(language, model, doing.asked)

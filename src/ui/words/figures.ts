@@ -1,12 +1,25 @@
 import type { Decibels, DecibelsFullScale, Seconds } from "#core/units/units.ts";
 
-/** Numbers as a language writes them: by what stands before its tenths, and its word for a level that is none. */
-export function figuresBy(point: "." | ",", silent: string) {
+/** Numbers as a language writes them: by what stands before its tenths, its word for a level that is none, and its name for dates. */
+export function figuresBy(point: "." | ",", silent: string, locale: string) {
   const written = (text: string): string => text.replace("-", "−").replace(".", point);
   /** With so many places; what rounds to nought has no sign. */
   const fixed = (value: number, places: number): string =>
     written(value.toFixed(places).replace(/^-(?=[0.]*$)/, ""));
+  const when = (form: Intl.DateTimeFormatOptions) => (at: number) =>
+    new Intl.DateTimeFormat(locale, form).format(at);
   return {
+    /** The day of a moment, in full; its time; and both, briefly. Milliseconds since 1970. */
+    date: when({ dateStyle: "full" }),
+    time: when({ timeStyle: "short" }),
+    dayAndTime: when({
+      weekday: "short",
+      day: "numeric",
+      month: "long",
+      year: "numeric",
+      hour: "2-digit",
+      minute: "2-digit",
+    }),
     fixed,
     /** No more than four figures, as it may be typed. */
     plain: (value: number): string => String(Number(value.toPrecision(4))).replace(".", point),

@@ -19,6 +19,7 @@ export const helpNames = [
   "measure",
   "training",
   "asked",
+  "absent",
   "balance",
   "look",
   "twist",

@@ -51,10 +51,10 @@ export class Stage {
    */
   async heardOf(...what: Parameters<Player["play"]>) {
     for (let again = 0; again < 4; again += 1) {
-      const { first, knocked } = await this.#knock(what);
-      const whole = isGapless(knocked) && (this.tap.heard.at(-1)?.at ?? 0) >= first + knock;
+      const { first, knocked, whole } = await this.#knock(what);
+      const toItsEnd = (this.tap.heard.at(-1)?.at ?? 0) >= first + knock;
       const level = (side: "left" | "right") => levelOf(knocked, side, first, first + knock);
-      if (whole)
+      if (whole && toItsEnd)
         return { left: level("left"), right: level("right"), peak: peakOf(this.tap.heard) };
     }
     throw new Error("no knock was recorded whole");
@@ -69,8 +69,11 @@ export class Stage {
     expect(await playing).toEqual({ ended: "silenced" });
     await settled();
     const { first } = soundingSpan(this.tap.heard) ?? { first: 0 };
-    const knocked = this.tap.heard.filter(({ at }) => at >= first && at < first + knock);
-    return { first, knocked };
+    const soFar = this.tap.heard.filter(({ at }) => at < first + knock);
+    const knocked = soFar.filter(({ at }) => at >= first);
+    // With the last of the silence before it, else a knock that lost its beginning would pass for whole.
+    const whole = isGapless(soFar.slice(-knocked.length - 1));
+    return { first, knocked, whole };
   }
 
   press(what: "louder" | "softer", times: number): void {

@@ -1,5 +1,5 @@
 import { deleteDB } from "idb";
-import { afterEach, describe, expect, test } from "vitest";
+import { afterEach, describe, expect, test, vi } from "vitest";
 import { straightIn } from "#core/rig/rigs.ts";
 import { add, type Log } from "#core/session/log.ts";
 import { createDatabase } from "#storage/database.ts";
@@ -91,6 +91,39 @@ describe("the browser's database", () => {
     expect(await shelf.add(adding("a", log, 2))).toEqual({ value: 4 });
     expect(await shelf.read("a", 0)).toEqual({ value: { entries: log, next: 4 } });
   });
+
+  test("keeps a session that is deleted in one tab and gone on with in another", async () => {
+    const shelf = createDatabase(name);
+    await shelf.add(adding("a", drawn));
+    await shelf.mark("a", (card) => ({ ...card, position, deleted: 10 }));
+    const log = grown(drawn, 1);
+    expect(await createDatabase(name).add(adding("a", log, 1))).toEqual({ value: 2 });
+    await shelf.clear(20);
+    expect(await shelf.cards()).toEqual({ value: [{ session: "a", opened: 7, position }] });
+    expect(await shelf.read("a", 0)).toEqual({ value: { entries: log, next: 2 } });
+  });
+
+  test("does not count what came from a file as in hand", async () => {
+    const shelf = createDatabase(name);
+    await shelf.add({ ...adding("a", drawn), aside: true });
+    expect(await shelf.cards()).toEqual({ value: [{ session: "a", opened: 0 }] });
+  });
+
+  test.each(["InvalidStateError", "UnknownError", "AbortError"])(
+    "is opened once more where it fails with %s",
+    async (error) => {
+      const shelf = createDatabase(name);
+      await shelf.add(adding("a", drawn));
+      const broken = vi.spyOn(IDBDatabase.prototype, "transaction").mockImplementationOnce(() => {
+        throw new DOMException("the connection was lost", error);
+      });
+      try {
+        expect(await shelf.add(adding("a", grown(drawn, 1), 1))).toEqual({ value: 2 });
+      } finally {
+        broken.mockRestore();
+      }
+    },
+  );
 
   test("that a newer program made is not touched", async () => {
     await new Promise((resolve) => {

@@ -62,6 +62,9 @@ test("the words of the trade are a press away, found as one types or by their le
   await expect
     .poll(() => document.activeElement?.textContent)
     .toBe(all.find((one) => /^s/i.test(one)));
+  await tab.getByLabelText("Find a word").click();
+  await keys("belt pack");
+  await expect.element(tab.getByLabelText("Find a word")).toHaveValue("belt pack");
   await tab.getByLabelText("Find a word").fill("tip");
   await expect.poll(() => terms()[0]).toBe("tip");
   expect(terms().length).toBeLessThan(all.length / 2);
@@ -70,4 +73,32 @@ test("the words of the trade are a press away, found as one types or by their le
   expect(terms()).toEqual([]);
   await press("board");
   await expect.element(heading()).toHaveTextContent("5 positions to check");
+});
+
+test("of the two strips one is open; Escape closes it and gives the focus back", async () => {
+  open({ storage: storage() });
+  await expect.element(heading()).toHaveTextContent("Leftwright");
+  await press(/Look and language/);
+  await expect.element(button(/^light/)).toBeVisible();
+  await keys("?");
+  await expect.poll(question, first).toBe(english.screens.start.question);
+  expect(document.querySelector("#look-strip")).toBeNull();
+  await press("The words of the trade");
+  await expect.element(heading()).toHaveTextContent("The words of the trade");
+  await press(/Look and language/);
+  await button(/^light/).click();
+  await keys("{Escape}");
+  await expect.poll(() => document.querySelector("#look-strip")).toBeNull();
+  await expect.element(button(/Look and language/)).toHaveFocus();
+  await press("back");
+});
+
+test("a ticked box takes no letters", async () => {
+  open({ storage: storage() });
+  await press(/^Test sounds/);
+  const box = tab.getByRole("checkbox").first();
+  await box.click();
+  await expect.element(box).toHaveFocus();
+  await keys("?");
+  await expect.poll(question, first).toBe(english.screens.sounds.question);
 });

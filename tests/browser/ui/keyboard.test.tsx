@@ -56,6 +56,7 @@ test("while a sound plays nothing is announced and no answer counts", async () =
   const { player, log } = open();
   await tabTo("One person");
   await keys("{Enter}");
+  await expect.element(heading()).toHaveTextContent("1 position to check");
   await tabTo("1 you");
   await keys("{Enter}");
   await expect.poll(focused).toBe("Play");

@@ -1,7 +1,8 @@
 import { cleanup } from "@testing-library/preact";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { page as tab, userEvent } from "vitest/browser";
-import { button, heading, keys, press } from "../support/open.tsx";
+import { createMemoryShelf } from "#storage/memory-shelf.ts";
+import { button, heading, keys, open, press } from "../support/open.tsx";
 import { drag, drawnIn, keyTo, openRig, seatsIn, startOf, thing } from "../support/rig.ts";
 
 afterEach(cleanup);
@@ -132,4 +133,43 @@ test("numbers and choices of a thing are entered once each, and refused where so
   await press("set");
   await expect.poll(() => log().length).toBe(2);
   await expect.element(tab.getByText("4 free sockets")).toBeVisible();
+});
+
+test("no number is entered that does not stand in its field", async () => {
+  const { log } = await openRig(startOf("podcast table"));
+  await thing("amplifier, headphone amplifier").click();
+  await press("change");
+  const field = tab.getByLabelText("outputs");
+  await field.fill("6");
+  await field.fill("6000");
+  await keys("{Enter}");
+  await field.fill("6");
+  await field.fill("4");
+  await keys("{Enter}");
+  await expect.element(field).toBeVisible();
+  expect(log()).toHaveLength(1);
+});
+
+test("on a slow disk the focus goes on as well, once it is drawn", async () => {
+  const kept = createMemoryShelf();
+  kept.lay("kept", [{ entry: "drawing", rig: startOf("podcast table"), id: "1", at: 0 }]);
+  const slow = new Promise<void>((resolve) => setTimeout(resolve, 1));
+  let disk = slow;
+  const shelf = {
+    ...kept,
+    add: (one: Parameters<typeof kept.add>[0]) => disk.then(() => kept.add(one)),
+  };
+  open({ shelf });
+  await press("Go on with the last session");
+  await press("the rig");
+  await thing("3 guest, position").click();
+  let written = () => {};
+  disk = new Promise((resolve) => {
+    written = resolve;
+  });
+  await press("copy it");
+  await new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
+  written();
+  await expect.poll(() => document.querySelector(".rig-actions")).toBeNull();
+  await expect.element(thing("3 guest, position")).toHaveFocus();
 });

@@ -54,14 +54,14 @@ test("a name is written on the tape, and an escape leaves it", async () => {
   const field = tab.getByLabelText("Name of the session");
   await field.fill("Press night");
   await keys("{Enter}");
-  await expect.element(button("Press night")).toBeVisible();
+  await expect.element(button("Press night")).toHaveFocus();
   expect(titleOf(shelf.log("a")).name).toBe("Press night");
   expect(shelf.log("a").at(-1)).toMatchObject({ entry: "titled", id: "7" });
   await more("Second evening");
   await press("Rename");
   await field.fill("not this");
   await keys("{Escape}");
-  await expect.element(button("Second evening")).toBeVisible();
+  await expect.element(button("Second evening")).toHaveFocus();
   expect(titleOf(shelf.log("b")).name).toBe("Second evening");
 });
 
@@ -93,9 +93,10 @@ test("one that is deleted can be brought back, also the one in hand", async () =
   await press("Delete");
   await expect.element(heading()).toHaveTextContent("2 sessions");
   expect(text()).toContain("can be brought back for a day");
+  await expect.element(button("Bring it back")).toHaveFocus();
   await press("Bring it back");
   await expect.element(heading()).toHaveTextContent("3 sessions");
-  await expect.element(button("Second evening")).toBeVisible();
+  await expect.element(button("Second evening")).toHaveFocus();
 });
 
 describe("files", () => {

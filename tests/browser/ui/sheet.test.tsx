@@ -1,7 +1,7 @@
 import { cleanup } from "@testing-library/preact";
 import { afterEach, expect, test, vi } from "vitest";
 import { cdp, page as tab } from "vitest/browser";
-import { holding } from "#core/session/log.ts";
+import { holding, titleOf } from "#core/session/log.ts";
 import { createMemoryStorage } from "#storage/memory-storage.ts";
 import { evening } from "#tests/support/sessions.ts";
 import { clean } from "../support/clean.ts";
@@ -67,6 +67,14 @@ test("its name and who did it are written in place, each an entry; what is not c
   await expect
     .element(tab.getByLabelText("What this session is called"))
     .toHaveValue("Tallow Hall story evening");
+  expect(titleOf(opened.log())).toEqual({ who: "Ines" });
+  const entries = opened.log().length;
+  await tab.getByLabelText("What this session is called").fill("");
+  await keys("{Enter}");
+  await expect
+    .element(tab.getByLabelText("What this session is called"))
+    .toHaveValue("Tallow Hall story evening");
+  expect(opened.log()).toHaveLength(entries);
 });
 
 test("it is printed, and saved as a file of rows that a spreadsheet reads", async () => {

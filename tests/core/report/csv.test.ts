@@ -41,9 +41,23 @@ test("no cell of words begins as a formula does, and none is lost by its guard",
     fc.property(words, (text) => {
       const [first = [""]] = read(csvOf([[text, "end"]])).data;
       expect(first[0]).not.toMatch(/^[=+\-@\t\r]/);
-      expect([text, `'${text}`]).toContain(first[0]);
+      expect(first[0]?.replaceAll("'", "")).toBe(text.replaceAll("'", ""));
     }),
   );
+});
+
+test.for([";", "\t"])("nor does one where cells are parted by %j", (delimiter) => {
+  fc.assert(
+    fc.property(words, (text) => {
+      // Without quotation marks of its own: what a reader makes of one in the midst of a cell is its own affair.
+      const rows = csvOf([["words", text.replaceAll('"', "")]]).replace(/^\uFEFF/, "");
+      for (const row of rows.split(/[\r\n]/))
+        for (const one of row.split(delimiter).slice(1)) expect(one).not.toMatch(/^[=+\-@]/);
+    }),
+    { numRuns: 1000 },
+  );
+  expect(csvOf([[`a${delimiter}=1+1`]])).toBe(`\uFEFFa${delimiter}'=1+1\r\n`);
+  expect(csvOf([["10 dB; fine", "a-b"]])).toBe("\uFEFF10 dB; fine,a-b\r\n");
 });
 
 test("a number stands as a number, with its minus", () => {

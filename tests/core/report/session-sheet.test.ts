@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { balance, neverCentred } from "#core/checks/balance.ts";
 import { isUnlisted } from "#core/diagnosis/fault-sets.ts";
 import { sheetOf } from "#core/report/session-sheet.ts";
 import type { Found } from "#core/report/sheet-found.ts";
@@ -71,6 +72,16 @@ describe("what stands on the sheet", () => {
     log = at(log, "position 1", "balance", "in the middle with the right up 4 dB");
     expect(seat(log, "position 1")).toMatchObject({ level: -41, balance: 4 });
     expect(seat(log, "position 2")).toMatchObject({ level: undefined, balance: undefined });
+    const never = at(log, "position 2", "balance", neverCentred);
+    expect(seat(never, "position 2")?.balance).toBe("never");
+    const unsure = say(log, {
+      entry: "finding",
+      finding: {
+        asked: { check: "balance", position: "position 2" },
+        results: [balance.questions[0]?.answers ?? []],
+      },
+    });
+    expect(seat(unsure, "position 2")?.balance).toBeUndefined();
     const gains = [
       [1, 0],
       [0, 0],

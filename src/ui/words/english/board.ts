@@ -26,6 +26,7 @@ const because: Readonly<Record<Because, string>> = {
 export const board = {
   noGear: "A rig without gear: something in it is wrong",
   toCheck: (positions: number) => `${counted(positions, "position", "positions")} to check`,
+  nobody: "Nobody is there",
   oneHealthy: "It is healthy",
   allHealthy: (positions: number) => `All ${positions} are healthy`,
   someHealthy: (healthy: number, of: number) => `${healthy} of ${of} healthy`,

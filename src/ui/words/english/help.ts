@@ -96,6 +96,11 @@ const screens: Readonly<Record<HelpName, HelpText>> = {
     answer:
       "Play, listen and point to where it was: an ear, the middle, off to a side, or all round with no place. If they point and you press while you face them, turn the head on the screen.",
   },
+  absent: {
+    question: "Why is nothing asked here?",
+    answer:
+      "It was said that nobody is here: nobody is sent here any more, and the sheet says that it was not tested. Once somebody is here again, say so, and it is heard like any other position.",
+  },
   balance: {
     question: "How much louder must one side be?",
     answer:

@@ -14,6 +14,7 @@ export const round = {
   absentMore: "Nobody is sent here, and the sheet says that it was not tested.",
   wants: "Wanted here",
   stereo: "stereo",
+  stereoAfterAll: "no, stereo",
   feeds: { mono: "mono", "left ear": "all in the left ear", "right ear": "all in the right ear" },
   wantedSo: {
     mono: "Mono is wanted here: both ears get both sides.",

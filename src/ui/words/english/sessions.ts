@@ -6,7 +6,7 @@ import type { Refusal } from "#core/session/read-case.ts";
 const ears: Readonly<Record<Ear, string>> = { left: "left", right: "right" };
 
 /** Why a file is refused, and what to do. */
-const refused: Readonly<Record<Refusal | "too large" | "unreadable", string>> = {
+const refused: Readonly<Record<Refusal | "too large" | "unreadable" | "not kept", string>> = {
   empty: "The file is empty.",
   "not JSON": "This is no session: the file is not written in JSON.",
   "no session": "This is no session: nothing in the file says that it is one.",
@@ -17,6 +17,7 @@ const refused: Readonly<Record<Refusal | "too large" | "unreadable", string>> = 
   "no rig": "No rig that can be understood stands in this file.",
   "too large": "The file is larger than any session: more than 20 MB.",
   unreadable: "The browser could not read the file. Choose it again.",
+  "not kept": "The file is a session, but it could not be kept here. Leave the file where it is.",
 };
 
 const lost: Readonly<Record<Lost["why"], string>> = {
@@ -45,6 +46,12 @@ export const sessions = {
   hint: "Press one to go on with it.",
   none: "What is checked from now on is kept in this browser, on this device alone.",
   loading: "Looking…",
+  notRead: "The sessions could not be read",
+  notReadHint: "What is kept stays where it is.",
+  readAgain: "Look again",
+  unread: "A session that cannot be understood",
+  unreadHint: (count: number) =>
+    `${counted(count, "entry", "entries")}, and no rig among them. Saved as a file nothing of it is lost.`,
   bench: "A rig without gear",
   noted: (healthy: number, wrong: number, of: number) =>
     [

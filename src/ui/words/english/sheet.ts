@@ -42,7 +42,6 @@ export const sheet = {
   worn: "Worn",
   result: "Result",
   level: "Test signal",
-  ears: "Ears",
   alike: (others: number) =>
     `or ${counted(others, "other", "others")} that no check here tells from it`,
   unsure: (fault: string) => `not sure; the likeliest: ${fault}`,
@@ -64,7 +63,6 @@ export const sheet = {
   unheardIn: (part: string, faults: number) => `${part} (${faults})`,
   notHeard: (seats: string) => `Not heard: ${seats}`,
   unfinished: (seats: string) => `Begun and not finished: ${seats}`,
-  signed: "Leftwright",
   file: "session",
   columns: {
     kind: "what",

@@ -4,6 +4,7 @@ export const board: Words["board"] = {
   noGear: "Ein Aufbau ohne Geräte: etwas daran ist falsch",
   toCheck: (positions) =>
     positions === 1 ? "Ein Platz zu prüfen" : `${positions} Plätze zu prüfen`,
+  nobody: "Niemand ist da",
   oneHealthy: "Er ist in Ordnung",
   allHealthy: (positions) => `Alle ${positions} sind in Ordnung`,
   someHealthy: (healthy, of) => `${healthy} von ${of} in Ordnung`,

@@ -23,7 +23,7 @@ export const complaint: Words["complaint"] = {
       note: "mit einem Pult davor",
     },
     "belt pack": { name: "ein Taschen\u00ADempfänger", note: "über Funk" },
-    "personal mixer": { name: "ein Monitor\u00ADpult für jeden", note: "eines an jedem Platz" },
+    "personal mixer": { name: "ein Personal-Mixer für jeden", note: "einer an jedem Platz" },
     "don't know": { name: notKnown, note: "das Übliche genügt vorerst" },
   },
   worn: { headphones: "Kopfhörer", "in-ears": "In-Ears" },

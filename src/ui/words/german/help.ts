@@ -96,6 +96,11 @@ const screens: Words["help"]["screens"] = {
     answer:
       "Abspielen, hören und zeigen, wo es war: an einem Ohr, in der Mitte, etwas seitlich oder rundum ohne Ort. Wenn andere zeigen und Sie ihnen gegenüberstehen, den Kopf auf dem Bildschirm drehen.",
   },
+  absent: {
+    question: "Warum wird hier nichts gefragt?",
+    answer:
+      "Hier ist niemand, so wurde es gesagt: Hierher wird niemand mehr geschickt, und auf dem Blatt steht, dass nicht geprüft wurde. Sobald wieder jemand hier ist, wird der Platz gehört wie jeder andere.",
+  },
   balance: {
     question: "Um wie viel lauter muss eine Seite sein?",
     answer:

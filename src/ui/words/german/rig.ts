@@ -3,6 +3,7 @@ import type { Part } from "#core/parts/part.ts";
 import type { JackSize } from "#core/parts/plugs.ts";
 import { counted } from "#core/report/phrases.ts";
 import { endName, socketName } from "#core/words/german-names.ts";
+import { withComma } from "#core/words/german-numbers.ts";
 import type { Words } from "#ui/words/use-words.ts";
 
 type Plug = Pick<Part["plugs"][number], "kind" | "size">;
@@ -17,7 +18,7 @@ const kinds: Readonly<Partial<Record<(Plug | Socket)["kind"], string>>> = {
 };
 
 const sized = (kind: string, size: JackSize = "6.35 mm"): string =>
-  kind.replace(/^(TR{0,2}S|vierpolig)/, `$1 ${size.replace(".", ",")}`);
+  kind.replace(/^(TR{0,2}S|vierpolig)/, `$1 ${withComma(size)}`);
 
 const plug = ({ kind, size }: Plug | Socket): string => sized(kinds[kind] ?? kind, size);
 

@@ -15,6 +15,7 @@ export const round: Words["round"] = {
   absentMore: "Hierher wird niemand geschickt, und auf dem Blatt steht: nicht geprüft.",
   wants: "Gewünscht ist hier",
   stereo: "stereo",
+  stereoAfterAll: "nein, Stereo",
   feeds: {
     mono: "mono",
     "left ear": "alles auf dem linken Ohr",

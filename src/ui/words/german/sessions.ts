@@ -1,4 +1,5 @@
 import type { LevelChange } from "#core/session/compared.ts";
+import { withComma } from "#core/words/german-numbers.ts";
 import type { Words } from "#ui/words/use-words.ts";
 
 type Sessions = Words["sessions"];
@@ -16,6 +17,8 @@ const refused: Sessions["refused"] = {
   "no rig": "In dieser Datei steht kein Aufbau, der zu verstehen wäre.",
   "too large": "Die Datei ist größer als jede Sitzung: mehr als 20 MB.",
   unreadable: "Der Browser konnte die Datei nicht lesen. Bitte noch einmal wählen.",
+  "not kept":
+    "Die Datei ist eine Sitzung, ließ sich hier aber nicht aufheben. Die Datei bitte behalten.",
 };
 
 const lost: Readonly<Record<Parameters<Sessions["lost"]>[0]["why"], string>> = {
@@ -24,7 +27,7 @@ const lost: Readonly<Record<Parameters<Sessions["lost"]>[0]["why"], string>> = {
   "takes back what is not there": "nimmt zurück, was nicht da ist",
 };
 
-const number = (value: number): string => String(Math.abs(value)).replace(".", ",");
+const number = (value: number): string => withComma(String(Math.abs(value)));
 
 const change = (one: LevelChange): string => {
   const size = `${number(one.by)} dB`;
@@ -47,6 +50,12 @@ export const sessions: Sessions = {
   hint: "Auf eine drücken, um mit ihr weiterzumachen.",
   none: "Was ab jetzt geprüft wird, bleibt in diesem Browser, nur auf diesem Gerät.",
   loading: "Einen Augenblick…",
+  notRead: "Die Sitzungen waren nicht zu lesen",
+  notReadHint: "Was aufgehoben ist, bleibt, wo es ist.",
+  readAgain: "Noch einmal nachsehen",
+  unread: "Eine Sitzung, die nicht zu verstehen ist",
+  unreadHint: (count) =>
+    `${count === 1 ? "Ein Eintrag" : `${count} Einträge`}, darunter kein Aufbau. Als Datei gesichert geht nichts davon verloren.`,
   bench: "Ein Aufbau ohne Geräte",
   noted: (healthy, wrong, of) =>
     [

@@ -41,7 +41,6 @@ export const sheet: SheetWords = {
   worn: "Getragen",
   result: "Ergebnis",
   level: "Testsignal",
-  ears: "Ohren",
   alike: (others) =>
     `oder ${counted(others, "weitere Möglichkeit", "weitere Möglichkeiten")}, die hier keine Prüfung davon unterscheidet`,
   unsure: (fault) => `unsicher; am wahrscheinlichsten: ${fault}`,
@@ -62,7 +61,6 @@ export const sheet: SheetWords = {
   unheardIn: (part, faults) => `${part} (${faults})`,
   notHeard: (seats) => `Nicht gehört: ${seats}`,
   unfinished: (seats) => `Begonnen und nicht beendet: ${seats}`,
-  signed: "Leftwright",
   file: "sitzung",
   columns: {
     kind: "was",

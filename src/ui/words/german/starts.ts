@@ -5,7 +5,7 @@ export const starts: StartWords = {
     laptop: "Laptop",
     "laptop lead": "Laptopkabel",
     interface: "Interface",
-    mixer: "Kleinmixer",
+    mixer: "Mischpult",
     console: "Pult",
     "left input lead": "Eingangskabel links",
     "right input lead": "Eingangskabel rechts",
