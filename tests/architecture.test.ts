@@ -133,14 +133,14 @@ test("rows only look up", () => {
 });
 
 /** The simulated person at the built page: it may know the page by its screen and its sound, and nothing of the core. */
-test.for(["ears.ts", "hand.ts", "push.ts", "robot.ts", "tap.ts", "touch.ts"])(
+test.for(["ears.ts", "hand.ts", "press.ts", "push.ts", "robot.ts", "tap.ts", "touch.ts"])(
   "the robot's %s imports nothing of ours",
   (file) => {
     const text = readFileSync(`tests/robot/${file}`, "utf8");
     const from = [...text.matchAll(imports)].map(([, , still, later]) => still ?? later ?? "");
     expect(
       from.filter(
-        (one) => !/^\.\/(ears|hand|push|tap|touch)\.ts$/.test(one) && one !== "playwright",
+        (one) => !/^\.\/(ears|hand|press|push|tap|touch)\.ts$/.test(one) && one !== "playwright",
       ),
     ).toEqual([]);
   },
