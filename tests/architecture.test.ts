@@ -18,7 +18,7 @@ const layers: Record<string, readonly string[]> = {
   "core/checks": ["core/units", "core/parts", "core/rig", "core/signals", "core/listening"],
   "core/training": ["core/units", "core/parts", "core/rig", "core/listening", "core/checks"],
   "core/patching": ["core/units", "core/circuit", "core/parts", "core/rig", "core/listening"],
-  "core/drawing": ["core/parts", "core/rig", "core/patching"],
+  "core/drawing": ["core/units", "core/parts", "core/rig", "core/patching"],
   "core/inference": [],
   "core/diagnosis": [
     "core/units",

@@ -6,7 +6,7 @@ import { blocksOf, type Part, partOf, wholeOf } from "./blocks.ts";
 import { carrying } from "./carrying.ts";
 import { type Layout, layoutOf } from "./layout.ts";
 import type { Slices } from "./slices.ts";
-import { type Oddity, type Trouble, troubled } from "./trouble.ts";
+import type { Oddity, Trouble } from "./trouble.ts";
 
 /** One playing of our signal in a recording. */
 export interface Playing {
@@ -43,7 +43,7 @@ export async function* analyseRecording(slices: Slices): AsyncGenerator<number, 
   const layout = await layoutOf(slices);
   if ("trouble" in layout) return layout;
   const { rate } = layout;
-  if (rate < rates.least || rate > rates.most) return troubled("rate", `${rate}`);
+  if (rate < rates.least || rate > rates.most) return { trouble: "rate", found: { rate } };
   const scanned = yield* scan(slices, layout);
   if ("trouble" in scanned) return scanned;
   const playings: Playing[] = [];

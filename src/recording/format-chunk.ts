@@ -49,29 +49,34 @@ const hex = (view: DataView, from: number, to: number): string =>
       .padStart(2, "0"),
   ).join("");
 
+const tooShort = ({ byteLength }: DataView): Trouble => ({
+  trouble: "format too short",
+  found: { bytes: byteLength },
+});
+
 /** Which code a format has, looked up behind the general one where it has that. */
 function codeOf(view: DataView): number | Trouble {
   const code = view.getUint16(0, true);
   if (code !== extensible) return code;
-  if (view.byteLength < 40) return troubled("format too short", `${view.byteLength}`);
+  if (view.byteLength < 40) return tooShort(view);
   const guid = hex(view, 26, 40);
   return guids.includes(guid)
     ? view.getUint16(24, true)
-    : troubled("compressed", `format ${hex(view, 24, 40)}`);
+    : { trouble: "compressed", found: { format: hex(view, 24, 40) } };
 }
 
 /** Samples of fewer bits than their bytes hold stand at the upper end of them, so the bytes are all that matters. */
 function codingOf(code: number, bits: number): Coding | Trouble {
   if (code === 3) {
     const float = codings.find((one) => one === `float ${bits}`);
-    return float ?? troubled("bits", `${bits}, as floating point`);
+    return float ?? { trouble: "bits", found: { bits, float: true } };
   }
   if (code !== 1) {
     const name = compressed[code];
-    return troubled("compressed", name === undefined ? `format ${code}` : name);
+    return { trouble: "compressed", found: name === undefined ? { format: code } : { name } };
   }
   const whole: readonly Coding[] = ["unsigned 8", "signed 16", "signed 24", "signed 32"];
-  return whole[Math.ceil(bits / 8) - 1] ?? troubled("bits", `${bits}`);
+  return whole[Math.ceil(bits / 8) - 1] ?? { trouble: "bits", found: { bits, float: false } };
 }
 
 /**
@@ -79,7 +84,7 @@ function codingOf(code: number, bits: number): Coding | Trouble {
  * bytes in a second are not looked at: many programs write them wrong, and nothing needs them.
  */
 export function formatOf(view: DataView): Format | Trouble {
-  if (view.byteLength < 16) return troubled("format too short", `${view.byteLength}`);
+  if (view.byteLength < 16) return tooShort(view);
   const code = codeOf(view);
   if (typeof code !== "number") return code;
   const bits = view.getUint16(14, true);
@@ -95,9 +100,9 @@ function shaped(coding: Coding, bytes: number, view: DataView): Format | Trouble
     view.getUint16(12, true),
   ];
   if (channels === 0) return troubled("no channels");
-  if (channels > most) return troubled("too many channels", `${channels}`);
+  if (channels > most) return { trouble: "too many channels", found: { channels } };
   if (rate === 0) return troubled("no rate");
   if (frame !== channels * bytes)
-    return troubled("frame size", `${frame} instead of ${channels * bytes}`);
+    return { trouble: "frame size", found: { is: frame, should: channels * bytes } };
   return { coding, channels, rate, frame };
 }

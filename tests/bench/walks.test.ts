@@ -18,7 +18,7 @@ const byChance = (share: number, walked: number): number =>
   share - 2 * Math.sqrt((share * (1 - share)) / walked);
 
 test("one fault: its group is first, in half a checklist's time", { timeout }, () => {
-  const some = walks("one fault", 30, { ...short, plant: "single", alternatives: true });
+  const some = walks("one fault", 24, { ...short, plant: "single", alternatives: true });
   const { first, lost, works, toWorking } = scoresOf(some);
   const { listToWorking } = alternativesOf(some);
   expect(first).toBeGreaterThanOrEqual(byChance(0.97, some.length));
@@ -29,19 +29,19 @@ test("one fault: its group is first, in half a checklist's time", { timeout }, (
 });
 
 test("two faults: one of them is first", { timeout }, () => {
-  const some = walks("two", 16, { ...short, plant: "double" });
+  const some = walks("two", 12, { ...short, plant: "double" });
   const { first, shown } = scoresOf(some);
   expect(first).toBeGreaterThanOrEqual(byChance(0.9, some.length));
   expect(shown).toBeGreaterThanOrEqual(byChance(0.9, some.length));
 });
 
 test("a healthy position is called healthy", { timeout }, () => {
-  const { healthy } = scoresOf(walks("nothing", 16, { ...short, plant: "nothing" }));
+  const { healthy } = scoresOf(walks("nothing", 10, { ...short, plant: "nothing" }));
   expect(healthy).toBeGreaterThanOrEqual(0.95);
 });
 
 test("what is stated is about as often true", { timeout }, () => {
-  const some = walks("by odds", 50, { ...short, plant: "by odds" });
+  const some = walks("by odds", 40, { ...short, plant: "by odds" });
   const { gap, byChance } = calibrationOf(some);
   console.log(`gap ${gap.toFixed(3)}, of that ${byChance.toFixed(3)} by chance`);
   expect(gap).toBeLessThan(0.03 + 2 * byChance);
@@ -50,7 +50,7 @@ test("what is stated is about as often true", { timeout }, () => {
 /** The control: answers that say nothing must not find anything but by luck. */
 test("control: somebody who presses anything", { timeout }, () => {
   const { first } = scoresOf(
-    walks("pressed at random", 16, { ...short, plant: "single", slips: 1 }),
+    walks("pressed at random", 10, { ...short, plant: "single", slips: 1 }),
   );
   expect(first).toBeLessThan(0.6);
 });

@@ -92,16 +92,16 @@ describe.runIf(outsideHere)("files of other programs, written to a pipe", () => 
   );
 
   test.for([
-    ["aiff", "AIFF"],
-    ["flac", "FLAC"],
-    ["ogg", "Ogg"],
-    ["mp3", "MP3"],
-    ["adts", "AAC"],
-    ["caf", "CAF"],
-    ["au", "AU"],
-    ["w64", "Wave64"],
-    ["webm", "WebM or Matroska"],
-  ])("ffmpeg: %s is said to be %s", async ([type = "", kind]) => {
+    ["aiff", ["AIFF"]],
+    ["flac", ["FLAC"]],
+    ["ogg", ["Ogg"]],
+    ["mp3", ["MP3"]],
+    ["adts", ["AAC"]],
+    ["caf", ["CAF"]],
+    ["au", ["AU"]],
+    ["w64", ["Wave64"]],
+    ["webm", ["WebM", "Matroska"]],
+  ] as const)("ffmpeg: %s is said to be %j", async ([type, kind]) => {
     const args = ["-v", "error", "-f", "f64le", "-ar", "48000", "-ac", "2", "-i", "-", "-f", type];
     const file = outside("ffmpeg", [...args, "-"], wave(2, 9600));
     expect(await readAll(inMemory(file).slices)).toEqual({ trouble: "other kind", found: kind });

@@ -2,6 +2,7 @@ import { spawn } from "node:child_process";
 import { randomUUID } from "node:crypto";
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { setTimeout as after } from "node:timers/promises";
+import { long } from "./long.ts";
 import { onPath } from "./programs.ts";
 
 /*
@@ -10,7 +11,7 @@ import { onPath } from "./programs.ts";
  */
 
 const files = [
-  "anything",
+  ...(long ? ["anything"] : []),
   "audition",
   "engine-faults",
   "level",

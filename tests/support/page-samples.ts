@@ -112,10 +112,14 @@ const calls: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
     [1, 1],
     [5, 3],
   ],
-  "recording.trouble.other RIFF": [[""], ["AVI"]],
-  "recording.trouble.compressed": [["format 85"]],
-  "recording.trouble.frame size": [["5 instead of 4"]],
-  "recording.trouble.other kind": [["text"], ["MP4 or M4A"]],
+  "recording.trouble.other RIFF": [[undefined], ["AVI"]],
+  "recording.trouble.format too short": [[{ bytes: 14 }]],
+  "recording.trouble.compressed": [[{ name: "A-law" }], [{ format: 4660 }]],
+  "recording.trouble.bits": [[{ bits: 48, float: false }], [{ bits: 16, float: true }]],
+  "recording.trouble.too many channels": [[{ channels: 9 }]],
+  "recording.trouble.rate": [[{ rate: 7000 }]],
+  "recording.trouble.frame size": [[{ is: 5, should: 4 }]],
+  "recording.trouble.other kind": [["text"], ["UTF-16 text"], [["MP4", "M4A"]]],
   "flex.event": (
     ["tip", "ring", "tip and ring", "sleeve", "tip to ring", "mixed"] as const
   ).flatMap((fault) => [

@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { fromHeadphoneSocket, straightIn } from "#core/rig/rigs.ts";
 import { modelFor } from "#core/session/derive.ts";
 import { seeded } from "#core/units/random.ts";
+import { long } from "#tests/support/long.ts";
 import { walk } from "./walk.ts";
 
 const rigs = [straightIn, fromHeadphoneSocket("one seat", ["one"])];
@@ -16,7 +17,7 @@ test("contacts that come and go are named, or their twins that stay open", {
       .groups.filter(({ inaudible }) => !inaudible)
       .flatMap(({ faults }) => faults.filter(({ comesAndGoes }) => comesAndGoes));
     return loose.flatMap((fault, index) =>
-      [1, 2, 3].map((seed) => {
+      (long ? [1, 2, 3] : [1]).map((seed) => {
         const world = { rig, planted: [fault], slips: 0, random: seeded(seed * 1000 + index) };
         const { end, derived, checks, mended } = walk(world, "position 1");
         const [first] = derived.standing("position 1").suspects;

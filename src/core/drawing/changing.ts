@@ -1,11 +1,14 @@
-import { catalogue, type PartKind } from "#core/parts/catalogue.ts";
+import type { PartKind } from "#core/parts/catalogue.ts";
 import type { Part, Plug, Socket } from "#core/parts/part.ts";
 import { fits } from "#core/parts/plugs.ts";
+import { newOf, partSo } from "#core/parts/sizes.ts";
 import { choicesOf } from "#core/patching/patches.ts";
-import { build, type Connection, type Rig, type RigPart } from "#core/rig/rig.ts";
+import { made } from "#core/patching/sockets-of.ts";
+import { type BuiltRig, build, type Connection, type Rig, type RigPart } from "#core/rig/rig.ts";
+import { hungAnew } from "./anew.ts";
 import { checked, type Edited, plugAt, refuse, socketAt } from "./edited.ts";
 import { hangingIn, isLead, stepsTo } from "./hanging.ts";
-import { settingsSo } from "./sizes.ts";
+import type { Called } from "./putting.ts";
 
 /** One thing said of a part; left out again where `value` is. */
 export function partSet(
@@ -24,35 +27,41 @@ export function partSet(
   return checked({ ...rig, parts }, rig);
 }
 
-/** A part of another kind in its place, each plug and socket in use by the same name or by the first that fits. */
-export function kindPut(rig: Rig, id: string, kind: PartKind): Edited {
+/**
+ * A part of another kind in its place, each plug and socket in use by the same name or by the first that fits, with as many sockets as that
+ * takes. What is led by a lead and what has a plug of its own stand in for one another too.
+ */
+export function kindPut(rig: Rig, id: string, kind: PartKind, called: Called): Edited {
   const old = rig.parts.find((part) => part.id === id);
   if (old === undefined || old.kind === kind) return { rig };
-  const settings = settingsSo(kind, undefined, (made) => rejoined(rig, id, made) !== undefined);
-  const plugged = settings && rejoined(rig, id, catalogue[kind].make(settings));
-  if (settings === undefined || plugged === undefined)
-    return refuse({ refused: "nothing joins", kind });
-  const { settings: _, controls: __, good: ___, untried: ____, ...same } = old;
-  const part: RigPart = {
-    ...same,
-    kind,
-    ...(Object.keys(settings).length === 0 ? {} : { settings }),
-  };
-  const parts = rig.parts.map((one) => (one === old ? part : one));
-  return checked({ ...rig, parts, plugged }, rig);
+  const { first } = old;
+  const fresh: RigPart = { ...newOf(id, kind), ...(first === undefined ? {} : { first }) };
+  const next = inItsPlace(rig, fresh) ?? hungAnew(rig, fresh, called);
+  return next === undefined ? refuse({ refused: "nothing joins", kind }) : checked(next, rig);
+}
+
+/** The same plugs and sockets of another part. */
+function inItsPlace(rig: Rig, fresh: RigPart): Rig | undefined {
+  const built = build(rig);
+  const inUse = rig.plugged.filter(({ into }) => into === fresh.id).length;
+  const joined = (one: Part) => rejoined(built, fresh.id, one);
+  const part = partSo(fresh, (one) => joined(one) !== undefined, inUse);
+  const plugged = part && joined(made(part));
+  return (
+    plugged && { ...rig, parts: rig.parts.map((one) => (one.id === part.id ? part : one)), plugged }
+  );
 }
 
 /** Every plug of a rig with one part otherwise made; nothing where one finds no place. */
-function rejoined(rig: Rig, id: string, made: Part): readonly Connection[] | undefined {
-  const built = build(rig);
-  const free = { plugs: [...made.plugs], sockets: [...made.sockets] };
+function rejoined(rig: BuiltRig, id: string, other: Part): readonly Connection[] | undefined {
+  const free = { plugs: [...other.plugs], sockets: [...other.sockets] };
   const ends: Connection[] = [];
   for (const end of rig.plugged) {
     if (end.part !== id && end.into !== id) {
       ends.push(end);
       continue;
     }
-    const [plug, socket] = [plugAt(built, end), socketAt(built, end)];
+    const [plug, socket] = [plugAt(rig, end), socketAt(rig, end)];
     const found =
       end.part === id
         ? taken(free.plugs, end.plug, (one: Plug) => socket !== undefined && fits(one, socket))

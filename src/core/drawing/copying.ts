@@ -1,6 +1,6 @@
-import { catalogue } from "#core/parts/catalogue.ts";
 import { fits } from "#core/parts/plugs.ts";
-import { build, type Connection, type Rig, type RigPart } from "#core/rig/rig.ts";
+import { countedIn } from "#core/parts/sizes.ts";
+import { build, type Connection, type Rig } from "#core/rig/rig.ts";
 import { checked, type Edited, plugAt, refuse, type Spot } from "./edited.ts";
 import { hangingIn, type Step, stepsTo } from "./hanging.ts";
 import { nextName, nextPosition } from "./names.ts";
@@ -80,17 +80,6 @@ function withOneMore(rig: Rig, id: string): Rig | undefined {
     parts: rig.parts.map((one) => (one === part ? { ...part, settings } : one)),
   };
 }
-
-/** What says how many outputs a part has. */
-function countedIn({ kind, settings = {} }: RigPart) {
-  for (const [name, parameter] of Object.entries(catalogue[kind].parameters)) {
-    if ("choices" in parameter || !counts.includes(parameter.unit)) continue;
-    return { name, count: Number(settings[name] ?? parameter.typical), most: parameter.most };
-  }
-  return undefined;
-}
-
-const counts: readonly string[] = ["outputs", "sets"];
 
 /** Some parts once more, joined to one another as they are, and to the rest by the sockets given. */
 function copied(rig: Rig, own: readonly string[], { join }: Step, spots: readonly Spot[]) {

@@ -59,6 +59,17 @@ export const plugAt = (rig: BuiltRig, { part, plug }: PlugEnd): Plug | undefined
 export const socketAt = (rig: BuiltRig, { into, socket }: Spot): Socket | undefined =>
   rig.part(into).sockets.find(({ name }) => name === socket);
 
+/** A rig without some parts, what is plugged into them, and who wears them. */
+export function without(rig: Rig, gone: readonly string[]): Rig {
+  const stays = (id: string) => !gone.includes(id);
+  return {
+    ...rig,
+    parts: rig.parts.filter(({ id }) => stays(id)),
+    plugged: rig.plugged.filter(({ part, into }) => stays(part) && stays(into)),
+    positions: rig.positions.filter(({ wears }) => stays(wears)),
+  };
+}
+
 function sizesMeet(rig: BuiltRig, end: Connection): boolean {
   const [plug, socket] = [plugAt(rig, end), socketAt(rig, end)];
   return plug !== undefined && socket !== undefined && fits(plug, socket);

@@ -1,5 +1,6 @@
 import { isFed } from "#core/rig/reach.ts";
 import type { BuiltRig, Connection } from "#core/rig/rig.ts";
+import { groupedBy } from "#core/units/grouped.ts";
 
 /** How something hangs on a box, adapter or splitter: by leads, or by a plug of its own. */
 export interface Join {
@@ -32,17 +33,6 @@ export const isLead = (rig: BuiltRig, id: string): boolean => {
   return sockets.length === 0 && takes.length === 0 && plugs.length > 0;
 };
 
-function groupedBy<Item>(all: readonly Item[], keyOf: (one: Item) => string): Map<string, Item[]> {
-  const groups = new Map<string, Item[]>();
-  for (const one of all) {
-    const key = keyOf(one);
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [one]);
-    else group.push(one);
-  }
-  return groups;
-}
-
 export function hangingIn(rig: BuiltRig): Hanging {
   const reader = new Reader(rig);
   const ids = rig.parts.map(({ id }) => id).filter((id) => rig.part(id).family !== "person");
@@ -54,17 +44,13 @@ export function hangingIn(rig: BuiltRig): Hanging {
   return { roots, loose: ids.filter((id) => !reader.met.has(id)) };
 }
 
-/** Reads a rig from its sources on, with its plugs by the parts they belong to and by those they stand in. */
+/** Reads a rig from its sources on. */
 class Reader {
   readonly met = new Set<string>();
   readonly #rig: BuiltRig;
-  readonly #of: ReadonlyMap<string, readonly Connection[]>;
-  readonly #in: ReadonlyMap<string, readonly Connection[]>;
 
   constructor(rig: BuiltRig) {
     this.#rig = rig;
-    this.#of = groupedBy(rig.plugged, ({ part }) => part);
-    this.#in = groupedBy(rig.plugged, ({ into }) => into);
   }
 
   root(id: string): readonly Twig[] {
@@ -89,8 +75,8 @@ class Reader {
     const { sockets } = this.#rig.part(part);
     const order = sockets.map(({ name }) => name);
     const outside = sockets.flatMap(({ name, side }) => (side === "in" ? [] : [name]));
-    const plugged = (this.#in.get(part) ?? [])
-      .filter(({ socket }) => outside.includes(socket))
+    const plugged = this.#rig.plugged
+      .filter(({ into, socket }) => into === part && outside.includes(socket))
       .sort((a, b) => order.indexOf(a.socket) - order.indexOf(b.socket));
     return together([...plugged.flatMap((end) => this.#by(end)), ...this.#own(part)]);
   }
@@ -100,7 +86,7 @@ class Reader {
     const { part } = end;
     if (this.met.has(part)) return [];
     if (!isLead(this.#rig, part)) return [{ next: part, leads: [], near: [end], far: [] }];
-    const others = (this.#of.get(part) ?? []).filter((one) => one !== end && this.#goesIn(one));
+    const others = this.#plugsOf(part).filter((one) => one !== end && this.#goesIn(one));
     const far = others.filter(({ into }) => into !== end.into);
     const [first] = far;
     return [
@@ -117,9 +103,13 @@ class Reader {
   #own(part: string): readonly Way[] {
     const { through, takes } = this.#rig.part(part);
     if (through !== undefined || takes.length > 0) return [];
-    return (this.#of.get(part) ?? [])
+    return this.#plugsOf(part)
       .filter((end) => this.#goesIn(end))
       .map((end) => ({ next: end.into, leads: [], near: [], far: [end] }));
+  }
+
+  #plugsOf(id: string): readonly Connection[] {
+    return this.#rig.plugged.filter(({ part }) => part === id);
   }
 
   /** Whether a plug stands in what it feeds: an input, or a socket that passes everything on. */
@@ -137,10 +127,10 @@ interface Way {
 
 /** Several plugs that lead to one thing are one way; so are the plugs of one lead that leads nowhere. */
 function together(ways: readonly Way[]): readonly Way[] {
-  const keyed = groupedBy(ways, ({ next, leads }) => next ?? `loose ${leads[0]}`);
+  const whither = ({ next, leads }: Way) => next ?? `loose ${leads[0]}`;
   const unique = <T>(all: readonly T[]): readonly T[] => [...new Set(all)];
-  return [...keyed.values()].map((same) => ({
-    next: same[0]?.next,
+  return groupedBy(ways, (one, other) => whither(one) === whither(other)).map((same) => ({
+    next: same[0].next,
     leads: unique(same.flatMap(({ leads }) => leads)),
     near: unique(same.flatMap(({ near }) => near)),
     far: unique(same.flatMap(({ far }) => far)),

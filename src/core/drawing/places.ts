@@ -1,10 +1,11 @@
 import { catalogue, type PartKind } from "#core/parts/catalogue.ts";
 import { fits } from "#core/parts/plugs.ts";
+import { newOf, sized } from "#core/parts/sizes.ts";
+import { made } from "#core/patching/sockets-of.ts";
 import { isFed } from "#core/rig/reach.ts";
 import type { BuiltRig } from "#core/rig/rig.ts";
 import type { Place } from "./adding.ts";
 import { plugAt, socketAt } from "./edited.ts";
-import { sized } from "./sizes.ts";
 
 /** Where something of a kind may go. Whether a lead joins it there is asked when it is put. */
 export function placesFor(rig: BuiltRig, kind: PartKind): readonly Place[] {
@@ -21,8 +22,8 @@ const unfed = (rig: BuiltRig): readonly Place[] =>
 
 /** Free sockets that send or pass on, where the plug fits; a box without a plug is led into by a lead. */
 function sockets(rig: BuiltRig, kind: PartKind): readonly Place[] {
-  const made = sized(kind).map((settings) => catalogue[kind].make(settings));
-  const byLead = made.every(({ plugs: own }) => own.length === 0);
+  const all = sized(newOf("", kind)).map(made);
+  const byLead = all.every(({ plugs: own }) => own.length === 0);
   const used = new Set(rig.plugged.map(({ into, socket }) => `${into}\n${socket}`));
   return rig.parts.flatMap(({ id }) =>
     rig
@@ -31,7 +32,7 @@ function sockets(rig: BuiltRig, kind: PartKind): readonly Place[] {
       .filter((socket) =>
         byLead
           ? socket.side === "out" && socket.kind !== "link"
-          : made.some((one) => one.plugs.some((plug) => fits(plug, socket))),
+          : all.some((one) => one.plugs.some((plug) => fits(plug, socket))),
       )
       .map(({ name }): Place => ({ place: "socket", spot: { into: id, socket: name } })),
   );
@@ -39,8 +40,8 @@ function sockets(rig: BuiltRig, kind: PartKind): readonly Place[] {
 
 /** Plugs in outputs that what has outputs of its own may go before. */
 function plugs(rig: BuiltRig, kind: PartKind): readonly Place[] {
-  const made = sized(kind).map((settings) => catalogue[kind].make(settings));
-  const passes = made.filter(({ sockets: own }) => own.some(({ side }) => side !== "in"));
+  const all = sized(newOf("", kind)).map(made);
+  const passes = all.filter(({ sockets: own }) => own.some(({ side }) => side !== "in"));
   return rig.plugged.flatMap((end): Place[] => {
     const [plug, socket] = [plugAt(rig, end), socketAt(rig, end)];
     if (plug === undefined || socket === undefined || socket.side === "in") return [];

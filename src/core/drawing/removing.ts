@@ -1,19 +1,7 @@
-import { fits } from "#core/parts/plugs.ts";
 import { build, type Rig } from "#core/rig/rig.ts";
-import { checked, type Edited, refuse } from "./edited.ts";
+import { checked, type Edited, refuse, socketAt, without } from "./edited.ts";
 import { type Hanging, hangingIn, isLead, partsBy, type Step, stepsTo } from "./hanging.ts";
-import { settingsSo } from "./sizes.ts";
-
-/** A rig without some parts, what is plugged into them, and who wears them. */
-function without(rig: Rig, gone: readonly string[]): Rig {
-  const stays = (id: string) => !gone.includes(id);
-  return {
-    ...rig,
-    parts: rig.parts.filter(({ id }) => stays(id)),
-    plugged: rig.plugged.filter(({ part, into }) => stays(part) && stays(into)),
-    positions: rig.positions.filter(({ wears }) => stays(wears)),
-  };
-}
+import { pluggedIn } from "./putting.ts";
 
 /** A position with all that is its own. */
 export function positionRemoved(rig: Rig, position: string): Edited {
@@ -73,34 +61,16 @@ function waysOut(rig: Rig, hanging: Hanging, id: string): readonly Edited[] {
 
 /** What hangs on a part by one plug, in the socket that the part hung on. */
 function bridged(rig: Rig, { join }: Step, id: string): Edited {
-  const next = join.twig?.joins[0];
+  const below = join.twig?.joins ?? [];
   const [near] = join.near;
-  const [end] = next?.near ?? [];
-  const alone = join.twig?.joins.length === 1 && join.near.length === 1 && next?.near.length === 1;
+  const [end] = below[0]?.near ?? [];
+  const alone = below.length === 1 && join.near.length === 1 && below[0]?.near.length === 1;
   if (!alone || near === undefined || end === undefined)
     return refuse({ refused: "nothing free", part: id });
   const bare = without(rig, [id, ...join.leads]);
-  const spot = { into: near.into, socket: near.socket };
-  const built = build(bare);
-  const socket = built.part(spot.into).sockets.find(({ name }) => name === spot.socket);
-  const hung = bare.parts.find((part) => part.id === end.part);
-  const settings =
-    hung &&
-    socket &&
-    settingsSo(hung.kind, hung.settings, ({ plugs }) =>
-      plugs.some((plug) => plug.name === end.plug && fits(plug, socket)),
-    );
-  if (settings === undefined) return refuse({ refused: "nothing free", part: spot.into });
-  return checked(
-    {
-      ...bare,
-      parts: bare.parts.map((part) =>
-        part === hung && settings !== part.settings && Object.keys(settings).length > 0
-          ? { ...part, settings }
-          : part,
-      ),
-      plugged: [...bare.plugged, { ...end, ...spot }],
-    },
-    rig,
-  );
+  const socket = socketAt(build(bare), near);
+  const next = socket && pluggedIn(bare, end, near.into, [socket]);
+  return next === undefined
+    ? refuse({ refused: "nothing free", part: near.into })
+    : checked(next, rig);
 }

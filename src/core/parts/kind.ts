@@ -94,4 +94,7 @@ const outside = ({ least, most, unit }: Quantity, value: number | string): strin
     ? undefined
     : `a ${counted(unit) ? "whole number" : "number"} from ${least} to ${most} ${unit}`;
 
-const counted = (unit: Unit): boolean => unit === "outputs" || unit === "sets" || unit === "AWG";
+/** Whether a unit counts the sockets of a part. */
+export const countsSockets = (unit: Unit): boolean => unit === "outputs" || unit === "sets";
+
+const counted = (unit: Unit): boolean => countsSockets(unit) || unit === "AWG";

@@ -1,6 +1,7 @@
 import { catalogue } from "#core/parts/catalogue.ts";
 import type { Socket } from "#core/parts/part.ts";
-import { fits, jackSizes } from "#core/parts/plugs.ts";
+import { fits } from "#core/parts/plugs.ts";
+import { partSo } from "#core/parts/sizes.ts";
 import type { Connection, RigPart } from "#core/rig/rig.ts";
 import { candidates, type Reach } from "./candidates.ts";
 import type { Ends, Patch } from "./patch.ts";
@@ -16,14 +17,12 @@ export function withPartner(outputs: readonly Socket[], name: string): readonly 
 }
 
 /** A part of the size that fits one of some outputs; nothing where its plug fits none. Boxes without plugs stay as they are. */
-export function withAt(outputs: readonly Socket[], part: RigPart): RigPart | undefined {
-  const { parameters } = catalogue[part.kind];
-  const sizes = "size" in parameters ? jackSizes.map((size) => ({ ...part.settings, size })) : [];
-  return [part, ...sizes.map((settings) => ({ ...part, settings }))].find((one) => {
-    const { plugs } = made(one);
-    return plugs.length === 0 || plugs.some((plug) => outputs.some((socket) => fits(plug, socket)));
-  });
-}
+export const withAt = (outputs: readonly Socket[], part: RigPart): RigPart | undefined =>
+  partSo(
+    part,
+    ({ plugs }) =>
+      plugs.length === 0 || plugs.some((plug) => outputs.some((socket) => fits(plug, socket))),
+  );
 
 /** A patch by the kinds of its wires, in whatever order and size. */
 const kindsOf = ({ wires }: Patch): string =>

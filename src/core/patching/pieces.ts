@@ -1,7 +1,6 @@
 import { catalogue, type PartKind } from "#core/parts/catalogue.ts";
-import type { Settings } from "#core/parts/kind.ts";
 import type { Part, Socket } from "#core/parts/part.ts";
-import { jackSizes } from "#core/parts/plugs.ts";
+import { sizesOf } from "#core/parts/sizes.ts";
 import type { RigPart } from "#core/rig/rig.ts";
 
 /** A part of a patch with what it is made of. */
@@ -52,16 +51,3 @@ const kinds = (id: string, wanted: (part: Part) => boolean): readonly Piece[] =>
     .filter((kind) => wireFamilies.includes(catalogue[kind].family))
     .flatMap((kind) => sizesOf(kind).map((settings) => made({ id, kind, settings })))
     .filter(({ made: part }) => part.through === undefined && wanted(part));
-
-/** Every choice of jack sizes that a kind comes in. */
-function sizesOf(kind: PartKind): readonly Settings[] {
-  const sized = Object.entries(catalogue[kind].parameters).filter(
-    ([, parameter]) => "choices" in parameter && parameter.choices.every(isSize),
-  );
-  return sized.reduce<readonly Settings[]>(
-    (some, [name]) => some.flatMap((one) => jackSizes.map((size) => ({ ...one, [name]: size }))),
-    [{}],
-  );
-}
-
-const isSize = (word: string): boolean => jackSizes.some((size) => size === word);

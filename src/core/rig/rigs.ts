@@ -1,88 +1,63 @@
 import { outputName } from "#core/parts/amplifier.ts";
-import type { Connection, Position, Rig, RigPart } from "./rig.ts";
+import { byName, mixerDesk, part, plug, seated, sets, together } from "./pieces.ts";
+import type { Rig } from "./rig.ts";
 
 const seats = ["host", "reader", "fiddle", "guest", "desk"];
 
-/** Headphones at each output of an amplifier, one for each name. */
-function listeners(names: readonly string[]) {
-  const positions = names.map(
-    (name, index): Position => ({
-      id: `position ${index + 1}`,
-      name: `${index + 1} ${name}`,
-      wears: `headphones ${index + 1}`,
-    }),
-  );
-  return {
-    positions,
-    parts: positions.map(({ wears }): RigPart => ({ id: wears, kind: "headphones" })),
-    plugged: positions.map(
-      ({ wears }, index): Connection => ({
-        part: wears,
-        plug: "plug",
-        into: "amplifier",
-        socket: outputName(index),
-      }),
-    ),
-  };
-}
-
-/** A laptop on two channels of a mixer. */
-const desk: readonly Connection[] = [
-  { part: "insert lead", plug: "stem", into: "laptop", socket: "phones" },
-  { part: "insert lead", plug: "left", into: "mixer", socket: "1" },
-  { part: "insert lead", plug: "right", into: "mixer", socket: "2" },
-];
+/** The hall's own mixer drives both legs of its outputs. */
+const desk = mixerDesk(
+  { source: "laptop", lead: "insert lead", mixer: "mixer" },
+  { balancing: "actively balanced" },
+);
 
 /** Laptop, mixer, headphone socket, amplifier, one set of headphones for each name. */
-export function fromHeadphoneSocket(name: string, names: readonly string[]): Rig {
-  const far = listeners(names);
-  return {
+export const fromHeadphoneSocket = (name: string, names: readonly string[]): Rig =>
+  seated(
     name,
-    parts: [
-      { id: "laptop", kind: "laptop" },
-      { id: "insert lead", kind: "insert Y", settings: { stemSize: "3.5 mm" } },
-      { id: "mixer", kind: "mixer", settings: { balancing: "actively balanced" } },
-      { id: "feed lead", kind: "TRS lead" },
-      { id: "amplifier", kind: "headphone amplifier", settings: { outputs: names.length } },
-      ...far.parts,
-    ],
-    plugged: [
-      ...desk,
-      { part: "feed lead", plug: "near", into: "mixer", socket: "phones" },
-      { part: "feed lead", plug: "far", into: "amplifier", socket: "in" },
-      ...far.plugged,
-    ],
-    positions: far.positions,
-  };
-}
+    together(
+      desk,
+      {
+        parts: [
+          part("feed lead", "TRS lead"),
+          part("amplifier", "headphone amplifier", { outputs: names.length }),
+        ],
+        plugged: [
+          plug("feed lead", "near", "mixer", "phones"),
+          plug("feed lead", "far", "amplifier", "in"),
+        ],
+      },
+      sets({ call: byName, seats: names.length }, "headphones", "6.35 mm", (seat) => [
+        "amplifier",
+        outputName(seat - 1),
+      ]),
+    ),
+    names.map((one, index) => `${index + 1} ${one}`),
+  );
 
 /** The same from the main pair, by an insert lead the other way round. */
 export function fromMainPair(name: string, names: readonly string[]): Rig {
   const rig = fromHeadphoneSocket(name, names);
   return {
     ...rig,
-    parts: rig.parts.map((part) =>
-      part.id === "feed lead" ? { ...part, kind: "insert Y" } : part,
-    ),
+    parts: rig.parts.map((one) => (one.id === "feed lead" ? { ...one, kind: "insert Y" } : one)),
     plugged: [
-      ...rig.plugged.filter(({ part }) => part !== "feed lead"),
-      { part: "feed lead", plug: "left", into: "mixer", socket: "main left" },
-      { part: "feed lead", plug: "right", into: "mixer", socket: "main right" },
-      { part: "feed lead", plug: "stem", into: "amplifier", socket: "in" },
+      ...rig.plugged.filter((end) => end.part !== "feed lead"),
+      plug("feed lead", "left", "mixer", "main left"),
+      plug("feed lead", "right", "mixer", "main right"),
+      plug("feed lead", "stem", "amplifier", "in"),
     ],
   };
 }
 
 /** One set of headphones straight into a laptop. */
-export const straightIn: Rig = {
-  name: "Straight into the laptop",
-  parts: [
-    { id: "laptop", kind: "laptop" },
-    { id: "headphones 1", kind: "headphones", settings: { size: "3.5 mm" } },
-  ],
-  plugged: [{ part: "headphones 1", plug: "plug", into: "laptop", socket: "phones" }],
-  positions: [{ id: "position 1", name: "1 you", wears: "headphones 1" }],
-};
+export const straightIn: Rig = seated(
+  "Straight into the laptop",
+  together(
+    { parts: [part("laptop", "laptop")], plugged: [] },
+    sets({ call: byName, seats: 1 }, "headphones", "3.5 mm", () => ["laptop", "phones"]),
+  ),
+  ["1 you"],
+);
 
 /** The evening of our own making that is shown, and simulated. */
 export const example = fromHeadphoneSocket("Tallow Hall story evening", seats);

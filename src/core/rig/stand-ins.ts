@@ -1,7 +1,19 @@
 import { outputName } from "#core/parts/amplifier.ts";
-import type { JackSize } from "#core/parts/plugs.ts";
+import {
+  byName,
+  type Drawing,
+  mixerDesk,
+  numbered,
+  overLinks,
+  type Piece,
+  part,
+  plug,
+  seated,
+  sets,
+  together,
+  twoLeads,
+} from "./pieces.ts";
 import type { Rig } from "./rig.ts";
-import { numbered, type Piece, part, plug, sets, together } from "./stand-in-pieces.ts";
 
 /** What a listener's headphones may hang on, as somebody knows it who never drew the rig. */
 export const standInFeeds = [
@@ -44,17 +56,9 @@ export function standIn({ feed, listeners, worn }: Known): Rig {
     throw new RangeError(`${listeners} listeners: a whole number from 1 to ${mostListeners}`);
   const fed = fedBy(feed, listeners);
   const wear = worn ?? (fed === "belt pack" ? "in-ears" : "headphones");
-  const { parts, plugged } = pieces(fed, listeners, wear);
-  return {
-    name: feed === "don't know" ? "Rig not known" : `Fed from: ${feed}`,
-    parts,
-    plugged,
-    positions: numbered(listeners, (seat) => ({
-      id: `position ${seat}`,
-      name: listeners === 1 ? "1 you" : `${seat}`,
-      wears: `${wear} ${seat}`,
-    })),
-  };
+  const seats = listeners === 1 ? ["1 you"] : numbered(listeners, (seat) => `${seat}`);
+  const name = feed === "don't know" ? "Rig not known" : `Fed from: ${feed}`;
+  return seated(name, pieces(fed, { call: byName, seats: listeners }, wear), seats);
 }
 
 /** Too many for a splitter hang on an amplifier. */
@@ -64,87 +68,74 @@ function fedBy(feed: StandInFeed, listeners: number): Feed {
   return straight && listeners > mostOnSplitter ? "amplifier after a mixer" : feed;
 }
 
-function pieces(feed: Feed, listeners: number, worn: string): Piece {
+type Worn = NonNullable<Known["worn"]>;
+
+function pieces(feed: Feed, drawing: Drawing, worn: Worn): Piece {
+  const { seats } = drawing;
   switch (feed) {
     case "laptop":
     case "phone":
-      return straightFrom(feed, listeners, worn);
+      return straightFrom(feed, drawing, worn);
     case "amplifier after a mixer":
       return together(
-        mixer,
+        desk,
         {
           parts: [
             part("lead", "TRS lead"),
-            part("amplifier", "headphone amplifier", { outputs: listeners }),
+            part("amplifier", "headphone amplifier", { outputs: seats }),
           ],
-          plugged: [plug("lead: near", "mixer", "phones"), plug("lead: far", "amplifier", "in")],
+          plugged: [
+            plug("lead", "near", "mixer", "phones"),
+            plug("lead", "far", "amplifier", "in"),
+          ],
         },
-        sets(listeners, worn, "6.35 mm", (seat) => ["amplifier", outputName(seat - 1)]),
+        sets(drawing, worn, "6.35 mm", (seat) => ["amplifier", outputName(seat - 1)]),
       );
     case "belt pack":
-      return overLinks("transmitter", "belt pack", "3.5 mm", listeners, worn);
     case "personal mixer":
-      return overLinks("link sender", "personal mixer", "6.35 mm", listeners, worn);
+      return fromTheMainPair(feed, drawing, worn);
   }
 }
 
-function straightFrom(kind: "laptop" | "phone", listeners: number, worn: string): Piece {
+function straightFrom(kind: "laptop" | "phone", drawing: Drawing, worn: Worn): Piece {
+  const { seats } = drawing;
   const source: Piece = { parts: [part("source", kind)], plugged: [] };
-  if (listeners === 1)
+  if (seats === 1)
     return together(
       source,
-      sets(1, worn, "3.5 mm", () => ["source", "phones"]),
+      sets(drawing, worn, "3.5 mm", () => ["source", "phones"]),
     );
   return together(
     source,
     {
-      parts: [part("splitter", "splitter", { sets: listeners, size: "3.5 mm" })],
-      plugged: [plug("splitter: plug", "source", "phones")],
+      parts: [part("splitter", "splitter", { sets: seats, size: "3.5 mm" })],
+      plugged: [plug("splitter", "plug", "source", "phones")],
     },
-    sets(listeners, worn, "3.5 mm", (seat) => ["splitter", `output ${seat}`]),
+    sets(drawing, worn, "3.5 mm", (seat) => ["splitter", `output ${seat}`]),
   );
 }
 
-/** What plays, on two channels of a mixer. */
-const mixer: Piece = {
-  parts: [
-    part("source", "laptop"),
-    part("source lead", "insert Y", { stemSize: "3.5 mm" }),
-    part("mixer", "mixer", { balancing: "actively balanced" }),
-  ],
-  plugged: [
-    plug("source lead: stem", "source", "phones"),
-    plug("source lead: left", "mixer", "1"),
-    plug("source lead: right", "mixer", "2"),
-  ],
-};
+const desk = mixerDesk({ source: "source", lead: "source lead", mixer: "mixer" });
 
-/** From the main pair by two leads into a box with a link for each seat's own receiver. */
-function overLinks(
-  sender: "transmitter" | "link sender",
+/** By two leads into a box with a link for each seat's own receiver. */
+function fromTheMainPair(
   receiver: "belt pack" | "personal mixer",
-  size: JackSize,
-  listeners: number,
-  worn: string,
+  drawing: Drawing,
+  worn: Worn,
 ): Piece {
-  const pack = (seat: number) => `${receiver} ${seat}`;
+  const [sender, size] =
+    receiver === "belt pack"
+      ? (["transmitter", "3.5 mm"] as const)
+      : (["link sender", "6.35 mm"] as const);
+  const input = "balanced left and right jacks";
   return together(
-    mixer,
-    {
-      parts: [
-        part("left lead", "TRS lead"),
-        part("right lead", "TRS lead"),
-        part(sender, sender, { links: listeners, input: "balanced left and right jacks" }),
-        ...numbered(listeners, (seat) => part(pack(seat), receiver, { size })),
-      ],
-      plugged: [
-        ...(["left", "right"] as const).flatMap((side) => [
-          plug(`${side} lead: near`, "mixer", `main ${side}`),
-          plug(`${side} lead: far`, sender, `in ${side}`),
-        ]),
-        ...numbered(listeners, (seat) => plug(`${pack(seat)}: link`, sender, `link ${seat}`)),
-      ],
-    },
-    sets(listeners, worn, size, (seat) => [pack(seat), "phones"]),
+    desk,
+    twoLeads(drawing, "TRS lead", ["mixer", "main"], sender),
+    overLinks(drawing, {
+      sender: part(sender, sender, { links: drawing.seats, input }),
+      receiver: (seat) => part(`${receiver} ${seat}`, receiver, { size }),
+      worn,
+      size,
+    }),
   );
 }

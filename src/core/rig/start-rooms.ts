@@ -1,7 +1,18 @@
 import { outputName } from "#core/parts/amplifier.ts";
-import type { Piece } from "./stand-in-pieces.ts";
-import { numbered, part, together } from "./stand-in-pieces.ts";
-import { type Drawing, joined, type Make, twoLeads, worn } from "./start-pieces.ts";
+import {
+  type Drawing,
+  mixerDesk,
+  numbered,
+  type Piece,
+  part,
+  plug,
+  sets,
+  together,
+  twoLeads,
+} from "./pieces.ts";
+
+/** A start drawn, but for who sits where. Its rooms, leads, lengths and settings: common practice, no source. */
+export type Make = (drawing: Drawing) => Piece;
 
 /** A sound interface, and from its headphone socket one lead into an amplifier with a set for everybody. */
 export const podcastTable: Make = (drawing) => {
@@ -14,55 +25,32 @@ export const podcastTable: Make = (drawing) => {
         part(lead, "TRS lead", { metres: 2 }),
         part(amplifier, "headphone amplifier", { outputs: seats }),
       ],
-      plugged: [joined(lead, "near", source, "phones"), joined(lead, "far", amplifier, "in")],
+      plugged: [plug(lead, "near", source, "phones"), plug(lead, "far", amplifier, "in")],
     },
-    worn(drawing, (seat) => [amplifier, outputName(seat - 1)]),
+    sets(drawing, "headphones", "6.35 mm", (seat) => [amplifier, outputName(seat - 1)]),
   );
 };
-
-/** A laptop on two channels of a mixer. */
-function atTheMixer({ call }: Drawing): Piece {
-  const [laptop, lead, mixer] = [call("laptop"), call("laptop lead"), call("mixer")];
-  return {
-    parts: [
-      part(laptop, "laptop"),
-      part(lead, "insert Y", { stemSize: "3.5 mm", metres: 3 }),
-      part(mixer, "mixer", { balancing: "impedance-balanced" }),
-    ],
-    plugged: [
-      joined(lead, "stem", laptop, "phones"),
-      joined(lead, "left", mixer, "1"),
-      joined(lead, "right", mixer, "2"),
-    ],
-  };
-}
 
 /** The monitor pair on one Y lead into an amplifier; whoever sits last, at the drums, has in-ears on an adapter. */
 export const rehearsalRoom: Make = (drawing) => {
   const { call, seats } = drawing;
   const [mixer, lead, amplifier] = [call("mixer"), call("feed lead"), call("amplifier")];
-  const [adapter, drums] = [call("adapter"), call("in-ears")];
+  const last: Drawing = { call: (name) => call(name), seats: 1 };
   return together(
-    atTheMixer(drawing),
+    mixerDesk({ source: call("laptop"), lead: call("laptop lead"), mixer }),
     {
-      parts: [
-        part(lead, "insert Y", { metres: 3 }),
-        part(amplifier, "headphone amplifier", { outputs: seats }),
-      ],
+      parts: [part(lead, "insert Y"), part(amplifier, "headphone amplifier", { outputs: seats })],
       plugged: [
-        joined(lead, "left", mixer, "monitor left"),
-        joined(lead, "right", mixer, "monitor right"),
-        joined(lead, "stem", amplifier, "in"),
+        plug(lead, "left", mixer, "monitor left"),
+        plug(lead, "right", mixer, "monitor right"),
+        plug(lead, "stem", amplifier, "in"),
       ],
     },
-    worn({ call, seats: seats - 1 }, (seat) => [amplifier, outputName(seat - 1)]),
-    {
-      parts: [part(adapter, "size adapter"), part(drums, "in-ears")],
-      plugged: [
-        joined(adapter, "plug", amplifier, outputName(seats - 1)),
-        joined(drums, "plug", adapter, "socket"),
-      ],
-    },
+    sets({ call, seats: seats - 1 }, "headphones", "6.35 mm", (seat) => [
+      amplifier,
+      outputName(seat - 1),
+    ]),
+    sets(last, "in-ears", "6.35 mm", () => [amplifier, outputName(seats - 1)]),
   );
 };
 
@@ -86,9 +74,9 @@ export const smallStudio: Make = (drawing) => {
     twoLeads(drawing, "TRS lead", [source, "line"], amplifier),
     {
       parts: others.map((id) => part(id, "TRS extension lead", { metres: 6 })),
-      plugged: others.map((id, index) => joined(id, "plug", amplifier, outputName(index))),
+      plugged: others.map((id, index) => plug(id, "plug", amplifier, outputName(index))),
     },
-    worn(drawing, (seat) =>
+    sets(drawing, "headphones", "6.35 mm", (seat) =>
       seat === 1 ? [source, "phones"] : [others[seat - 2] ?? source, "socket"],
     ),
   );
@@ -117,15 +105,15 @@ export const classroom: Make = (drawing) => {
         ]),
       ],
       plugged: [
-        joined(lead, "near", laptop, "phones"),
-        joined(lead, "far", amplifier, "in"),
+        plug(lead, "near", laptop, "phones"),
+        plug(lead, "far", amplifier, "in"),
         ...tables.flatMap((table) => [
-          joined(table.lead, "near", amplifier, table.output),
-          joined(table.lead, "far", table.amplifier, "in"),
+          plug(table.lead, "near", amplifier, table.output),
+          plug(table.lead, "far", table.amplifier, "in"),
         ]),
       ],
     },
-    worn(drawing, (seat) => [
+    sets(drawing, "headphones", "6.35 mm", (seat) => [
       tables[Math.floor((seat - 1) / atTable)]?.amplifier ?? laptop,
       outputName((seat - 1) % atTable),
     ]),

@@ -1,7 +1,6 @@
+import { type Drawing, overLinks, part, plug, seated, sets, together, twoLeads } from "./pieces.ts";
 import type { Rig } from "./rig.ts";
-import { numbered, part, together } from "./stand-in-pieces.ts";
-import { type Drawing, joined, type Make, twoLeads } from "./start-pieces.ts";
-import { classroom, podcastTable, rehearsalRoom, smallStudio } from "./start-rooms.ts";
+import { classroom, type Make, podcastTable, rehearsalRoom, smallStudio } from "./start-rooms.ts";
 import { type StartKey, type StartWords, startKeys } from "./start-words.ts";
 
 /** A rig to begin with: what is usual in such a place (common practice, no source), down to the leads and how each box is set. */
@@ -13,45 +12,38 @@ export interface Start {
 /** An interface on two channels of a console, its stereo send by two leads into a transmitter, and a pack on everybody's belt. */
 const stageInEars: Make = (drawing) => {
   const { call, seats } = drawing;
-  const [source, console] = [call("interface"), call("console")];
-  const transmitter = call("transmitter");
+  const [source, console, transmitter] = [call("interface"), call("console"), call("transmitter")];
   const sides = ["left", "right"] as const;
-  const packs = numbered(seats, (seat) => call("belt pack", seat));
-  const ears = numbered(seats, (seat) => call("in-ears", seat));
   return together(
     {
       parts: [
         part(source, "sound interface"),
         ...sides.map((side) => part(call(`${side} input lead`), "XLR to TRS lead", { metres: 5 })),
         part(console, "console"),
-        part(transmitter, "transmitter", { links: seats, input: "XLR pair" }),
       ],
       plugged: sides.flatMap((side, index) => [
-        joined(call(`${side} input lead`), "far", source, `line ${side}`),
-        joined(call(`${side} input lead`), "near", console, `${index + 1}`),
+        plug(call(`${side} input lead`), "far", source, `line ${side}`),
+        plug(call(`${side} input lead`), "near", console, `${index + 1}`),
       ]),
     },
     twoLeads(drawing, "XLR lead", [console, "mix"], transmitter),
-    {
-      parts: [
-        ...packs.map((id) => part(id, "belt pack")),
-        ...ears.map((id) => part(id, "in-ears")),
-      ],
-      plugged: [
-        ...packs.map((id, index) => joined(id, "link", transmitter, `link ${index + 1}`)),
-        ...ears.map((id, index) => joined(id, "plug", packs[index] ?? source, "phones")),
-      ],
-    },
+    overLinks(drawing, {
+      sender: part(transmitter, "transmitter", { links: seats, input: "XLR pair" }),
+      receiver: (seat) => part(call("belt pack", seat), "belt pack"),
+      worn: "in-ears",
+      size: "3.5 mm",
+    }),
   );
 };
 
 /** One set of headphones straight into a laptop. */
 const onePerson: Make = ({ call }) => {
-  const [laptop, headphones] = [call("laptop"), call("headphones")];
-  return {
-    parts: [part(laptop, "laptop"), part(headphones, "headphones", { size: "3.5 mm" })],
-    plugged: [joined(headphones, "plug", laptop, "phones")],
-  };
+  const laptop = call("laptop");
+  const alone: Drawing = { call: (name) => call(name), seats: 1 };
+  return together(
+    { parts: [part(laptop, "laptop")], plugged: [] },
+    sets(alone, "headphones", "3.5 mm", () => [laptop, "phones"]),
+  );
 };
 
 const makes: Readonly<Record<StartKey, Make>> = {
@@ -70,20 +62,14 @@ export const starts: readonly Start[] = startKeys.map((key) => ({
   make: (words) => made(key, words),
 }));
 
-/** The parts that are worn, in the order they are drawn, are the seats' own. */
 function made(key: StartKey, { parts, starts: named }: StartWords): Rig {
   const { name, seats } = named[key];
   const call: Drawing["call"] = (word, number) =>
     number === undefined ? parts[word] : `${parts[word]} ${number}`;
   const piece = makes[key]({ call, seats: seats.length });
-  const worns = piece.parts.filter(({ kind }) => kind === "headphones" || kind === "in-ears");
-  return {
+  return seated(
     name,
-    ...piece,
-    positions: seats.map((seat, index) => ({
-      id: `position ${index + 1}`,
-      name: `${index + 1} ${seat}`,
-      wears: worns[index]?.id ?? "",
-    })),
-  };
+    piece,
+    seats.map((seat, index) => `${index + 1} ${seat}`),
+  );
 }

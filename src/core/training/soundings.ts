@@ -5,8 +5,8 @@ import { type RigFault, rigFaults } from "#core/rig/rig-faults.ts";
 import { stepsTo } from "#core/rig/steps.ts";
 import { size } from "#core/units/complex.ts";
 import { toDecibels } from "#core/units/decibels.ts";
+import { groupedBy } from "#core/units/grouped.ts";
 import type { Decibels, Seconds } from "#core/units/units.ts";
-import { groupedBy } from "./grouped.ts";
 
 /** What one or more faults sound like at a position: one answer of the round. */
 export interface Sounding {

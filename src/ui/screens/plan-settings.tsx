@@ -2,8 +2,8 @@ import { catalogue } from "#core/parts/catalogue.ts";
 import type { Choice, Quantity } from "#core/parts/kind.ts";
 import { stageParameter } from "#core/patching/stages.ts";
 import type { RigPart } from "#core/rig/rig.ts";
+import { ChoiceField } from "#ui/parts/choice-field.tsx";
 import { QuantityField } from "#ui/parts/quantity-field.tsx";
-import { Roving } from "#ui/parts/roving.tsx";
 import { useWords } from "#ui/words/use-words.ts";
 import { type Plan, withSetting } from "./plan.ts";
 import { nameOf } from "./plan-words.ts";
@@ -65,21 +65,11 @@ function Field({ part, name, parameter, onChange }: FieldProps) {
       />
     );
   return (
-    <div class="choice">
-      <h2>{label}</h2>
-      <Roving label={label} kind="words">
-        {parameter.choices.map((choice) => (
-          <button
-            key={choice}
-            type="button"
-            class="word"
-            aria-pressed={choice === value}
-            onClick={() => onChange(choice === parameter.typical ? undefined : choice)}
-          >
-            {words.choices[choice] ?? choice}
-          </button>
-        ))}
-      </Roving>
-    </div>
+    <ChoiceField
+      label={label}
+      choice={parameter}
+      value={value}
+      onChoose={(word) => onChange(word === parameter.typical ? undefined : word)}
+    />
   );
 }

@@ -1,9 +1,13 @@
 import { useState } from "preact/hooks";
 import { kindPut, partSet } from "#core/drawing/changing.ts";
 import { isLead } from "#core/drawing/hanging.ts";
+import type { Called } from "#core/drawing/putting.ts";
 import { catalogue, type PartKind } from "#core/parts/catalogue.ts";
 import type { Choice, Quantity } from "#core/parts/kind.ts";
+
+import { ChoiceField } from "#ui/parts/choice-field.tsx";
 import { KindButton } from "#ui/parts/kind-button.tsx";
+
 import { QuantityField } from "#ui/parts/quantity-field.tsx";
 import { Roving } from "#ui/parts/roving.tsx";
 import { useWords } from "#ui/words/use-words.ts";
@@ -75,24 +79,7 @@ function Setting({ at, part, name, parameter }: SettingProps) {
       part,
     });
   if ("choices" in parameter)
-    return (
-      <div class="choice">
-        <h2>{label}</h2>
-        <Roving label={label} kind="words">
-          {parameter.choices.map((choice) => (
-            <button
-              key={choice}
-              type="button"
-              class="word"
-              aria-pressed={choice === value}
-              onClick={() => enter(choice)}
-            >
-              {language.patching.choices[choice] ?? choice}
-            </button>
-          ))}
-        </Roving>
-      </div>
-    );
+    return <ChoiceField label={label} choice={parameter} value={value} onChoose={enter} />;
   return <NumberSet label={label} quantity={parameter} value={Number(value)} onNumber={enter} />;
 }
 
@@ -123,12 +110,18 @@ function NumberSet({ label, quantity, value, onNumber }: NumberProps) {
   );
 }
 
-/** The kinds of its family, to stand in its place where their plugs fit. */
+/** These give several listeners a socket each, and stand in for one another. */
+const sharing: readonly PartKind[] = ["splitter", "headphone amplifier"];
+
+/** The kinds of its family, and what else does its work, to stand in its place where their plugs fit. */
 function OtherKinds({ at, part }: Props) {
-  const { rig: words } = useWords();
+  const { rig: words, language } = useWords();
   const { kind: now, family } = at.built.part(part);
+  const called: Called = (kind) => language.patching.kinds[kind].name;
   const kinds = (Object.keys(catalogue) as PartKind[]).filter(
-    (kind) => catalogue[kind].family === family && kind !== now,
+    (kind) =>
+      kind !== now &&
+      (catalogue[kind].family === family || [kind, now].every((one) => sharing.includes(one))),
   );
   return (
     <Roving label={words.otherKind} kind="rig-kinds">
@@ -136,7 +129,7 @@ function OtherKinds({ at, part }: Props) {
         <KindButton
           key={kind}
           kind={kind}
-          onPress={() => at.edit((rig) => kindPut(rig, part, kind), { part })}
+          onPress={() => at.edit((rig) => kindPut(rig, part, kind, called), { part })}
         />
       ))}
     </Roving>

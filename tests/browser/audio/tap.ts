@@ -42,44 +42,70 @@ export function tapOutputs(): Tap {
   return { heard, contexts, remove };
 }
 
+/** What came before the clock began: which sample it is tells its time, and what was lost between. */
+interface Early extends Omit<Heard, "at"> {
+  readonly count: number;
+}
+
+/** The counter begins anew after so many samples. */
+const counts = 48_000;
+
 /**
  * A node that adds up and keeps what is connected to it. A third channel carries the context's clock, so that every
- * sample knows its time however late it is handed over.
+ * sample knows its time however late it is handed over; a fourth counts, since the clock cannot begin at once.
  */
 function recorderOf(context: AudioContext, heard: Heard[], connect: Connect): AudioNode {
   const sides = context.createChannelSplitter(2);
-  const lines = context.createChannelMerger(3);
+  const lines = context.createChannelMerger(4);
   const clock = context.createConstantSource();
-  const recorder = context.createScriptProcessor(2048, 3, 1);
+  const recorder = context.createScriptProcessor(2048, 4, 1);
   // From a moment still to come: one that has passed would be taken for now, and the clock would be late for good.
   const start = context.currentTime + 0.02;
   clock.offset.setValueAtTime(0, 0);
   clock.offset.setValueAtTime(start, start);
   clock.offset.linearRampToValueAtTime(start + 60, start + 60);
   clock.start();
-  const early: Omit<Heard, "at">[] = [];
+  const counter = counterOf(context);
+  counter.start();
+  const early: Early[] = [];
   recorder.onaudioprocess = ({ inputBuffer }) => {
     // Copied at once: a browser that is ahead writes into the same memory again.
-    const [left, right, times] = [0, 1, 2].map((n) => inputBuffer.getChannelData(n).slice());
+    const [left, right, times, count] = [0, 1, 2, 3].map((n) =>
+      inputBuffer.getChannelData(n).slice(),
+    );
     for (const [n, at] of (times ?? []).entries()) {
-      const sample = { left: left?.[n] ?? Number.NaN, right: right?.[n] ?? Number.NaN, context };
-      if (at === 0) early.push(sample);
-      else heard.push(...timed(early.splice(0), at), { at, ...sample });
+      const [l = Number.NaN, r = Number.NaN, counted = 0] = [left?.[n], right?.[n], count?.[n]];
+      const sample = { left: l, right: r, context };
+      if (at === 0) early.push({ ...sample, count: counted });
+      else heard.push(...timed(early.splice(0), at, counted), { at, ...sample });
     }
   };
   connect.call(sides, lines, 0, 0);
   connect.call(sides, lines, 1, 1);
   connect.call(clock, lines, 0, 2);
+  connect.call(counter, lines, 0, 3);
   connect.call(lines, recorder);
   connect.call(recorder, context.destination);
   return sides;
 }
 
-/** What came before the clock began, which is told by what comes next. */
-const timed = (early: readonly Omit<Heard, "at">[], next: Seconds): Heard[] =>
-  early.map((one, n) => ({
+function counterOf(context: AudioContext): AudioBufferSourceNode {
+  const buffer = context.createBuffer(1, counts, context.sampleRate);
+  buffer.copyToChannel(
+    Float32Array.from({ length: counts }, (_, n) => n),
+    0,
+  );
+  const counter = context.createBufferSource();
+  counter.buffer = buffer;
+  counter.loop = true;
+  return counter;
+}
+
+/** The times of what came before the clock began: so many samples before what comes next. */
+const timed = (early: readonly Early[], next: Seconds, count: number): Heard[] =>
+  early.map(({ count: own, ...one }) => ({
     ...one,
-    at: next - (early.length - n) / one.context.sampleRate,
+    at: next - ((count - own + counts) % counts) / one.context.sampleRate,
   }));
 
 /** Level in dBFS of what was heard on one side from one time up to another. */

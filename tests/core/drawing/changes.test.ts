@@ -1,10 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { added } from "#core/drawing/adding.ts";
 import { kindPut, leadPut, otherLeads, partSet } from "#core/drawing/changing.ts";
+import { positionCopied } from "#core/drawing/copying.ts";
 import { partNamed, positionMoved, positionNamed } from "#core/drawing/names.ts";
 import { placesFor } from "#core/drawing/places.ts";
 import { partRemoved, positionRemoved } from "#core/drawing/removing.ts";
-import { build } from "#core/rig/rig.ts";
+import { build, type Rig } from "#core/rig/rig.ts";
 import { called, refusalOf, rigOf, start, wayTo } from "./drawn.ts";
 
 describe("names", () => {
@@ -58,11 +59,73 @@ describe("what a part is", () => {
   });
 
   test("another kind stands in its place where its plug fits", () => {
-    const next = rigOf(kindPut(start("one person"), "headphones", "in-ears"));
+    const next = rigOf(kindPut(start("one person"), "headphones", "in-ears", called));
     expect(next.parts[1]).toMatchObject({ id: "headphones", kind: "in-ears" });
-    expect(refusalOf(kindPut(rig, "headphones 1", "wireless headset"))?.refused).toBe(
+    expect(refusalOf(kindPut(rig, "headphones 1", "wireless headset", called))?.refused).toBe(
       "nothing joins",
     );
+  });
+
+  test("another kind comes with as many sockets as are in use", () => {
+    const stage = start("stage in-ears");
+    const next = rigOf(kindPut(stage, "transmitter", "link sender", called));
+    expect(next.parts.find(({ id }) => id === "transmitter")).toMatchObject({
+      kind: "link sender",
+      settings: { links: 4 },
+    });
+    expect(next.plugged).toHaveLength(stage.plugged.length);
+  });
+
+  test("an amplifier with four in use becomes a splitter of four by its own plug, and goes back on a lead", () => {
+    const split = rigOf(kindPut(rig, "amplifier", "splitter", called));
+    expect(split.parts.find(({ id }) => id === "amplifier")?.settings).toMatchObject({ sets: 4 });
+    expect(wayTo(split, "position 3")).toEqual([
+      "interface",
+      "amplifier",
+      "headphones 3",
+      "position 3: listener",
+    ]);
+    const back = rigOf(kindPut(split, "amplifier", "headphone amplifier", called));
+    expect(back.parts.find(({ id }) => id === "amplifier")?.settings).toEqual({ outputs: 4 });
+    expect(wayTo(back, "position 3")).toEqual([
+      "interface",
+      "stereo jack lead",
+      "amplifier",
+      "headphones 3",
+      "position 3: listener",
+    ]);
+  });
+
+  test("a splitter with two in use becomes an amplifier, and their plugs its size", () => {
+    const laptop = start("one person");
+    const split = rigOf(
+      added(
+        laptop,
+        "splitter",
+        { place: "plug", end: { part: "headphones", plug: "plug" } },
+        called,
+      ),
+    );
+    const two = rigOf(positionCopied(split, "position 1"));
+    const next = rigOf(kindPut(two, "splitter", "headphone amplifier", called));
+    expect(next.positions).toEqual(two.positions);
+    expect(next.parts.filter(({ kind }) => kind === "headphones")).toMatchObject([
+      { settings: { size: "6.35 mm" } },
+      { settings: { size: "6.35 mm" } },
+    ]);
+  });
+
+  test("more than a kind has sockets for is refused", () => {
+    const nine = rigOf(partSet(rig, "amplifier", "outputs", 9));
+    const full = Array.from({ length: 5 }).reduce<Rig>(
+      (now) => rigOf(positionCopied(now, "position 4")),
+      nine,
+    );
+    expect(full.positions).toHaveLength(9);
+    expect(refusalOf(kindPut(full, "amplifier", "splitter", called))).toEqual({
+      refused: "nothing joins",
+      kind: "splitter",
+    });
   });
 
   test("a lead of another kind goes into the same sockets and their partners", () => {

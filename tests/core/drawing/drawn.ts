@@ -1,5 +1,5 @@
-import type { Called } from "#core/drawing/adding.ts";
 import type { Edited } from "#core/drawing/edited.ts";
+import type { Called } from "#core/drawing/putting.ts";
 import { chainTo } from "#core/rig/chain.ts";
 import { build, type Rig } from "#core/rig/rig.ts";
 import { type StartKey, startKeys } from "#core/rig/start-words.ts";

@@ -1,10 +1,11 @@
 import fc from "fast-check";
-import { added, type Called } from "#core/drawing/adding.ts";
+import { added } from "#core/drawing/adding.ts";
 import { kindPut, leadPut, otherLeads, partSet } from "#core/drawing/changing.ts";
 import { positionCopied } from "#core/drawing/copying.ts";
 import type { Edited } from "#core/drawing/edited.ts";
 import { partNamed, positionMoved, positionNamed } from "#core/drawing/names.ts";
 import { placesFor } from "#core/drawing/places.ts";
+import type { Called } from "#core/drawing/putting.ts";
 import { partRemoved, positionRemoved } from "#core/drawing/removing.ts";
 import { replugged, spotsFor, unplugged } from "#core/drawing/replugging.ts";
 import { catalogue, type PartKind } from "#core/parts/catalogue.ts";
@@ -89,7 +90,7 @@ const does: Readonly<Record<SomeEdit["edit"], (chosen: Chosen) => Edited | undef
   },
   kind: (at) => {
     const kind = pick(kinds, at.other);
-    return kind && kindPut(at.rig, partIn(at)?.id ?? "", kind);
+    return kind && kindPut(at.rig, partIn(at)?.id ?? "", kind, called);
   },
   lead: (at) => {
     const part = partIn(at);

@@ -5,9 +5,9 @@ import { effectOf } from "#core/rig/effect.ts";
 import { build, type Rig } from "#core/rig/rig.ts";
 import { rigFaults } from "#core/rig/rig-faults.ts";
 import { builtInRigs, straightIn } from "#core/rig/rigs.ts";
-import { groupedBy } from "#core/training/grouped.ts";
 import { alike, soundingsAt, toldApart } from "#core/training/soundings.ts";
 import { fromDecibels } from "#core/units/decibels.ts";
+import { groupedBy } from "#core/units/grouped.ts";
 
 const seat = "position 1";
 
