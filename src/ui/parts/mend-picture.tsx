@@ -1,3 +1,5 @@
+import { useMemo } from "preact/hooks";
+import type { FaultName } from "#core/parts/fault-names.ts";
 import { sidesOf } from "#core/proving/ends.ts";
 import { leadId, leadRig } from "#core/proving/lead-rig.ts";
 import { wiringOf } from "#core/proving/wiring.ts";
@@ -20,9 +22,9 @@ interface Props {
 
 /** The repair, drawn: what a hand does, or which wire of a lead is wrong. It tells nothing that the words beside it do not. */
 export function MendPicture({ rig, fault, place = fault.place, wide, label }: Props) {
+  const wired = useMemo(() => wiresOf(rig, fault), [rig, fault]);
   const elsewhere = place === fault.place ? undefined : rig.parts.find(({ id }) => id === place);
   if (elsewhere !== undefined) return <AnotherOne part={elsewhere} />;
-  const wired = wiresOf(rig, fault);
   if (wired !== undefined) return <LeadDrawing {...wired} wide={wide} label={label} />;
   const part = rig.parts.find(({ id }) => id === fault.part);
   const [edit] = fault.edits;
@@ -33,14 +35,39 @@ export function MendPicture({ rig, fault, place = fault.place, wide, label }: Pr
       return <OtherSocket rig={rig} fault={fault} plug={edit.plug} />;
     case "control":
       if (edit.control === "worn") return <TurnedRound />;
-      return isTurned(fault.name) ? <Turned /> : <Switched />;
+      return turned.has(fault.name) ? <Turned /> : <Switched />;
     default:
       return part === undefined ? null : <AnotherOne part={part} />;
   }
 }
 
-/** Whether it is turned; else it is pressed or slid. */
-const isTurned = (name: RigFault["name"]): boolean => /balance|pan|volume|level|gain/.test(name);
+/** What is turned or slid back from where it stands; all other controls are pressed or chosen. */
+const turned: ReadonlySet<FaultName> = new Set([
+  "volume down",
+  "balance hard left",
+  "balance hard right",
+  "balance far to the left",
+  "balance far to the right",
+  "balance off to the left",
+  "balance off to the right",
+  "monitor knob down",
+  "direct monitor turned to the inputs",
+  "left panned to the middle",
+  "right panned to the middle",
+  "both channels panned to the middle",
+  "left panned hard right",
+  "right panned hard left",
+  "both channels panned left",
+  "both channels panned right",
+  "left channel down",
+  "right channel down",
+  "main fader down",
+  "send knob down",
+  "width turned up",
+  "width at nothing",
+  "volume knob uneven, left weaker",
+  "volume knob uneven, right weaker",
+] as const);
 
 /** A lead with the fault in it, pin by pin; nothing where it is no lead with two ends or the fault is none of its wires. */
 function wiresOf(rig: BuiltRig, { part: id, at, name }: RigFault) {

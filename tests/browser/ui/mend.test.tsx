@@ -42,3 +42,12 @@ test("what is pushed home, turned and switched is no lead", () => {
   ])
     expect(drawingOf(id).querySelector(".lead-drawing"), id).toBeNull();
 });
+
+test("a knob is turned and a fader slid, whatever it is called; a button is pressed", () => {
+  const knob = (id: string) => drawingOf(id).querySelector("circle.box") !== null;
+  const controls = faults.filter(({ edits: [edit] }) => edit?.edit === "control");
+  const drawn = new Map(controls.map(({ id, name }) => [name, knob(id)]));
+  expect(drawn.get("balance hard left")).toBe(true);
+  expect(drawn.get("left channel down")).toBe(true);
+  expect(drawn.get("mono")).toBe(false);
+});
