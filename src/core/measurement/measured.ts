@@ -2,13 +2,14 @@ import type { Seconds } from "#core/units/units.ts";
 import { type Aligned, aligned, wholeIn } from "./aligned.ts";
 import type { Capture } from "./capture.ts";
 import { countAt, stretches } from "./combs.ts";
+import { gapBetween } from "./between.ts";
 import { goingOn } from "./going-on.ts";
 import type { Clock } from "./grid.ts";
 import { lookAt } from "./look.ts";
 import { monoIn } from "./mono.ts";
 import { type Span, spansOf } from "./pace.ts";
 import { foundIn, presence } from "./presence.ts";
-import { clearestOf, resultOf } from "./result.ts";
+import { clearestOf, heardIn, resultOf } from "./result.ts";
 import type { NotMeasured, ReturnMeasurement } from "./return.ts";
 import { faultOfSamples } from "./samples.ts";
 import { segmentTime } from "./segments.ts";
@@ -93,7 +94,10 @@ function bestOf(capture: Capture, clocks: readonly Clock[], count: number): Alig
 }
 
 function judged(aligned: Aligned, count: number): ReturnMeasurement | NotMeasured {
-  const result = resultOf(aligned, count);
+  const heard = heardIn(aligned);
+  const gap = gapBetween(heard.heard.flat());
+  if (gap !== undefined) return gap;
+  const result = resultOf(aligned, heard, count);
   const ratio = clearestOf(aligned);
   const carried = result.entries.flat().some((entry) => entry.carried);
   return carried && ratio > weakest

@@ -12,9 +12,19 @@ import type { Estimate, Gain, Hum, Input, Response, ReturnMeasurement } from "./
 import { mean } from "./statistics.ts";
 import { crosstalkOf, entryOf, type Heard, heardOf, laterBy, strongest } from "./summary.ts";
 
-/** All that an aligned capture says. */
-export function resultOf(all: Aligned, count: number): ReturnMeasurement {
-  const which = [...new Set(all.all.map(({ received }) => received.stretch))];
+const stretchesIn = (all: Aligned): readonly number[] => [
+  ...new Set(all.all.map(({ received }) => received.stretch)),
+];
+
+/** What each input heard of both programmes, and the hum there. */
+export interface HeardAll {
+  readonly hums: readonly (Hum | undefined)[];
+  readonly heard: readonly (readonly Heard[])[];
+}
+
+/** Each input by its programmes, hum counted as noise. */
+export function heardIn(all: Aligned): HeardAll {
+  const which = stretchesIn(all);
   const hums = all.late.map(({ late }, input) => humIn(all.gridded, input, which, late));
   const humming = all.all.map(({ received, floor }) => ({
     received,
@@ -26,6 +36,16 @@ export function resultOf(all: Aligned, count: number): ReturnMeasurement {
       return heardOf(line, pointsOf(line), late);
     }),
   );
+  return { hums, heard };
+}
+
+/** All that an aligned capture says. */
+export function resultOf(
+  all: Aligned,
+  { hums, heard }: HeardAll,
+  count: number,
+): ReturnMeasurement {
+  const which = stretchesIn(all);
   const delay = strongest(heard.flat())?.late ?? { value: all.late[0]?.late ?? 0, error: 0 };
   return {
     stretches:

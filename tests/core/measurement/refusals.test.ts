@@ -20,9 +20,11 @@ const changed = ({ rate, channels }: Capture, change: Sample): Capture => ({
 const one = ({ channels }: Capture, at = 0): Float32Array => channels[at] ?? new Float32Array();
 const dead = new Float32Array(one(good).length);
 const without =
-  (count: number): Sample =>
+  (count: number, from = 150_000): Sample =>
   (value, n, samples) =>
-    n < 150_000 ? value : (samples[n + count] ?? 0);
+    n < from ? value : (samples[n + count] ?? 0);
+/** Nothing sounds there: between the stretches. */
+const quiet = 276_000;
 
 /** High tones go down after some time, as what takes noise away does to them. */
 function suppressed(by: number): Capture {
@@ -73,6 +75,16 @@ const refused: readonly (readonly [string, string, () => Capture])[] = [
   ["gaps", "a sample missing in the noise", () => changed(loud, without(1))],
   ["gaps", "ten milliseconds missing", () => changed(good, without(480))],
   ["gaps", "a whole round of a comb missing", () => changed(good, without(384))],
+  ...[-4000, -2688, -1152, -384, -5, 5, 384, 3072].map(
+    (count) =>
+      [
+        "gaps",
+        `${count} samples missing between the stretches`,
+        () => changed(good, without(count, quiet)),
+      ] as const,
+  ),
+  ["gaps", "a round put in, in much noise", () => changed(loud, without(-384, quiet))],
+  ["gaps", "a swell cut", () => changed(good, without(1200, 14_500 + 48_000))],
   [
     "gaps",
     "ten milliseconds silenced",
