@@ -56,15 +56,15 @@ function fitsOf(points: readonly Point[]): (late: number) => number {
 export function gapBetween(heard: readonly Heard[]): NotMeasured | undefined {
   const lines = heard.filter(({ carried }) => carried).map(againstFirst);
   const fits = lines.map(fitsOf);
-  const fit = (late: number): number => fits.reduce((sum, one) => sum + one(late), 0);
+  const fitAt = (late: number): number => fits.reduce((sum, one) => sum + one(late), 0);
   // A product of two gains has about the noise of one times the size of the other.
   const noise = Math.sqrt(
     lines.flat().reduce((sum, { re, im, weight }) => sum + weight * Math.hypot(re, im) + 1, 0),
   );
-  const straight = fit(0);
+  const straight = fitAt(0);
   let best = { late: 0, fit: straight };
   for (let late = -most * period; late <= most * period; late += 1) {
-    const own = fit(late);
+    const own = fitAt(late);
     if (own > best.fit) best = { late, fit: own };
   }
   const surely = best.fit - straight > sure * noise && best.fit > better * straight;
