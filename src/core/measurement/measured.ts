@@ -1,8 +1,8 @@
 import type { Seconds } from "#core/units/units.ts";
 import { type Aligned, aligned, wholeIn } from "./aligned.ts";
+import { gapBetween } from "./between.ts";
 import type { Capture } from "./capture.ts";
 import { countAt, stretches } from "./combs.ts";
-import { gapBetween } from "./between.ts";
 import { goingOn } from "./going-on.ts";
 import type { Clock } from "./grid.ts";
 import { lookAt } from "./look.ts";
