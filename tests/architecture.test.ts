@@ -21,6 +21,16 @@ const layers: Record<string, readonly string[]> = {
   "core/drawing": ["core/units", "core/parts", "core/rig", "core/patching"],
   "core/level": ["core/units", "core/circuit", "core/parts", "core/rig"],
   "core/inference": [],
+  "core/noises": [
+    "core/units",
+    "core/parts",
+    "core/rig",
+    "core/listening",
+    "core/checks",
+    "core/patching",
+    "core/level",
+    "core/inference",
+  ],
   "core/diagnosis": [
     "core/units",
     "core/circuit",
@@ -29,7 +39,14 @@ const layers: Record<string, readonly string[]> = {
     "core/checks",
     "core/inference",
   ],
-  "core/session": ["core/units", "core/parts", "core/rig", "core/checks", "core/diagnosis"],
+  "core/session": [
+    "core/units",
+    "core/parts",
+    "core/rig",
+    "core/checks",
+    "core/noises",
+    "core/diagnosis",
+  ],
   "core/proving": [
     "core/units",
     "core/measurement",
@@ -51,6 +68,7 @@ const layers: Record<string, readonly string[]> = {
     "core/signals",
     "core/measurement",
     "core/prompts",
+    "core/noises",
   ],
   "core/report": [
     "core/units",
@@ -59,6 +77,7 @@ const layers: Record<string, readonly string[]> = {
     "core/listening",
     "core/checks",
     "core/signals",
+    "core/noises",
     "core/diagnosis",
     "core/session",
     "core/proving",

@@ -1,10 +1,9 @@
 import { z } from "zod";
+import { probability, seconds } from "./amounts.ts";
 import { askedFormat, foundFormat } from "./finding-format.ts";
 import { moveFormat } from "./move-format.ts";
+import { noiseResult } from "./noise-result-format.ts";
 import { text } from "./rig-format.ts";
-
-const probability = (of: string) => z.number().min(0).max(1).describe(`${of}, from 0 to 1.`);
-const seconds = (of: string) => z.number().min(0).describe(`${of}, in s.`);
 
 const suspectedFault = z
   .object({
@@ -134,6 +133,10 @@ const positionResult = z
         "Those not ruled out, five at most beside the one that a verdict names, which is first.",
       ),
     next,
+    noises: z
+      .array(noiseResult)
+      .exactOptional()
+      .describe("Left out where nobody complained of a noise and nothing was tried against one."),
     weighed: weighed.exactOptional().describe("Left out before anything points to trouble."),
     notTested: z
       .array(z.string())
@@ -176,4 +179,5 @@ export type PositionResult = Diagnosis["positions"][number];
 export type SuspectResult = PositionResult["suspects"][number];
 export type NextResult = PositionResult["next"];
 export type WeighedResult = NonNullable<PositionResult["weighed"]>;
+export type NoiseResult = NonNullable<PositionResult["noises"]>[number];
 export type GroupResult = Diagnosis["groups"][number];

@@ -9,6 +9,7 @@ import {
   type PositionResult,
 } from "./diagnosis-format.ts";
 import { nextResult, weighedResult } from "./next-result.ts";
+import { noisesField } from "./noise-result.ts";
 import { groupIdOf, shown, suspectResult } from "./suspect-result.ts";
 
 /** What is made of a case, for some of its positions. */
@@ -32,6 +33,7 @@ function positionResult(derived: Derived, position: string): PositionResult {
     unheard: shown(standing.unheard),
     suspects: suspects.map((one) => suspectResult(derived, one, suspects[0], position)),
     next: nextResult(derived, standing),
+    ...noisesField(derived, position),
     ...(standing.choice === undefined ? {} : { weighed: weighedResult(derived, standing.choice) }),
     notTested: silentOn(derived, position),
   };

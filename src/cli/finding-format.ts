@@ -3,6 +3,7 @@ import { complaints } from "#core/checks/complaints.ts";
 import { bends } from "#core/checks/finding.ts";
 import { twistAnswers } from "#core/checks/twist.ts";
 import { earChecks } from "#core/index.ts";
+import { noticedFormat } from "./noise-format.ts";
 import { text } from "./rig-format.ts";
 
 const position = text("The id of a position.");
@@ -105,9 +106,14 @@ const measured = z.object({
 });
 
 /** What was asked of a person or measured by an instrument. */
-export const foundFormat = z.union([askedFormat, reading.shape.asked, measured.shape.asked]);
+export const foundFormat = z.union([
+  askedFormat,
+  reading.shape.asked,
+  measured.shape.asked,
+  noticedFormat.shape.asked,
+]);
 
 /** What was found: the same as the core's `Finding`, as a format. */
 export const findingFormat = z
-  .union([answered, reading, measured])
+  .union([answered, reading, measured, noticedFormat])
   .meta({ id: "Finding", description: "What was found, by a person or by an instrument." });

@@ -1,5 +1,5 @@
 import { complaints } from "#core/checks/complaints.ts";
-import { type Answered, isAnswered, isReading, type Results } from "#core/checks/finding.ts";
+import { type Answered, isAnswered, isNoticed, isReading } from "#core/checks/finding.ts";
 import { twistAnswers } from "#core/checks/twist.ts";
 import type { Model } from "#core/diagnosis/model.ts";
 import type { Part } from "#core/index.ts";
@@ -8,6 +8,8 @@ import { point } from "#core/parts/part.ts";
 import { contactsOf } from "#core/parts/plugs.ts";
 import { isPart } from "#core/rig/plug-troubles.ts";
 import type { BuiltRig } from "#core/rig/rig.ts";
+import { answerProblems, seatProblems } from "./answer-problems.ts";
+import { noticedProblems } from "./noise-problems.ts";
 import { oneOf, type Path, type Problem } from "./problem.ts";
 import { noPart } from "./rig-problems.ts";
 
@@ -19,6 +21,7 @@ export function findingProblems(
   at: Path,
 ): readonly Problem[] {
   if (isAnswered(finding)) return answeredProblems(model, now, finding, at);
+  if (isNoticed(finding)) return noticedProblems(now, finding, at);
   if (!isReading(finding)) return seatProblems(now, finding.asked.position, [...at, "asked"]);
   const { part, from, to } = finding.asked;
   if (!isPart(now, part)) return [noPart([...at, "asked", "part"], part)];
@@ -44,18 +47,6 @@ function contactsIn({ plugs, sockets, body }: Part): readonly string[] {
   );
   return [...new Set([...named, ...others])].filter((node) => nodes.has(node));
 }
-
-/** A position that a rig lacks; the path is of what names it by `position`. */
-export const seatProblems = (
-  { positions }: BuiltRig,
-  position: string,
-  at: Path,
-): readonly Problem[] => {
-  const ids = positions.map(({ id }) => id);
-  return ids.includes(position)
-    ? []
-    : [{ path: [...at, "position"], expected: oneOf(ids), found: position }];
-};
 
 function answeredProblems(
   model: Model,
@@ -104,19 +95,3 @@ function listsFor({ looks }: Model, asked: Answered["asked"]): readonly (readonl
       return earCheck(asked.check).questions.map(({ answers }) => answers);
   }
 }
-
-const answerProblems = (
-  lists: readonly (readonly string[])[],
-  results: Results,
-  at: Path,
-): readonly Problem[] =>
-  results.flatMap((given, question): Problem[] => {
-    const list = lists[question];
-    if (list === undefined)
-      return [{ path: [...at, question], expected: `answers to ${lists.length} questions` }];
-    return given.flatMap((answer, index) =>
-      list.includes(answer)
-        ? []
-        : [{ path: [...at, question, index], expected: oneOf(list), found: answer }],
-    );
-  });

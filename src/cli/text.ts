@@ -6,6 +6,7 @@ import type {
   SuspectResult,
   WeighedResult,
 } from "./diagnosis-format.ts";
+import { noiseLines } from "./noise-result.ts";
 import { printable } from "./problem.ts";
 
 /** A diagnosis for people: the same as its JSON says, but for ids and groups. */
@@ -30,6 +31,7 @@ const positionLines = ({
   trouble,
   suspects,
   next,
+  noises = [],
   weighed,
   notTested,
 }: PositionResult): readonly string[] => [
@@ -39,6 +41,7 @@ const positionLines = ({
     ? []
     : [`  Expected from here to a working rig: ${minutes(weighed.seconds)}`]),
   ...section("Weighed as well", (weighed?.others ?? []).map(weighedLine)),
+  ...noises.flatMap(noiseLines),
   ...section("Suspects", suspects.flatMap(suspectLines)),
   ...section("Not tested here", notTested.map(item)),
 ];

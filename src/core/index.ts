@@ -5,8 +5,17 @@
 export { catalogue as earChecks, earCheck } from "#core/checks/catalogue.ts";
 export type { EarCheck, EarCheckName, Question } from "#core/checks/check.ts";
 export { type Complaint, complaints } from "#core/checks/complaints.ts";
-export type { Answered, Asked, Bent, Finding, Measured, Reading } from "#core/checks/finding.ts";
+export type {
+  Answered,
+  Asked,
+  Bent,
+  Finding,
+  Measured,
+  Noticed,
+  Reading,
+} from "#core/checks/finding.ts";
 export type { Look } from "#core/checks/look.ts";
+export { type Noise, noises, type Trial } from "#core/checks/noise.ts";
 export { type Advice, type Standing, shownIn } from "#core/diagnosis/advice.ts";
 export type { Choice, Chosen } from "#core/diagnosis/choice.ts";
 export type { Group } from "#core/diagnosis/groups.ts";
@@ -28,6 +37,8 @@ export {
   refusals,
 } from "#core/measurement/return.ts";
 export { createScan, type Region } from "#core/measurement/scan.ts";
+export type { Cause } from "#core/noises/cause.ts";
+export type { Hunt } from "#core/noises/hunt.ts";
 export { catalogue as partCatalogue, type PartKind } from "#core/parts/catalogue.ts";
 export { contactsJoined } from "#core/parts/contacts-joined.ts";
 export type { Fault, Part } from "#core/parts/part.ts";
@@ -66,6 +77,7 @@ export {
   type Said,
   titleOf,
 } from "#core/session/log.ts";
+export { huntIn, noisesAt } from "#core/session/noises.ts";
 export { type Where, whereNext } from "#core/session/where.ts";
 export { english } from "#core/words/english.ts";
 export { faultText, mendText } from "#core/words/fault-text.ts";

@@ -7,7 +7,7 @@ import type { moveFormat } from "#cli/move-format.ts";
 import { published } from "#cli/published.ts";
 import type { rigFormat } from "#cli/rig-format.ts";
 import { run } from "#cli/run.ts";
-import type { Answered } from "#core/checks/finding.ts";
+import type { Answered, Noticed } from "#core/checks/finding.ts";
 import type { Finding, Log, Move, Rig, Said } from "#core/index.ts";
 import { type Anything, example } from "./command.ts";
 
@@ -75,7 +75,10 @@ test("the formats' types are the core's, both ways", () => {
   type EntryFormat = Still<CaseEntry>;
   type Entry = Said & { readonly id?: string; readonly at?: number; readonly seen?: string };
   expectTypeOf<RigFormat>().toEqualTypeOf<Rig>();
-  expectTypeOf<Extract<FindingFormat, { readonly results: unknown }>>().toEqualTypeOf<Answered>();
+  type OfPeople = Extract<FindingFormat, { readonly results: unknown }>;
+  type OfNoise = { readonly asked: { readonly check: "noise" } };
+  expectTypeOf<Exclude<OfPeople, OfNoise>>().toEqualTypeOf<Answered>();
+  expectTypeOf<Extract<OfPeople, OfNoise>>().toEqualTypeOf<Noticed>();
   expectTypeOf<FindingFormat>().toExtend<Finding>();
   expectTypeOf<Finding>().toExtend<FindingFormat>();
   expectTypeOf<MoveFormat>().toEqualTypeOf<Move>();

@@ -149,7 +149,7 @@ function saidTo(derived: Derived, world: Now, asked: Asked): string[] {
 }
 
 function answer(derived: Derived, world: Now, asked: Finding["asked"]): Finding {
-  if (asked.check === "matrix" || asked.check === "continuity")
+  if (asked.check === "matrix" || asked.check === "continuity" || asked.check === "noise")
     throw new Error("nobody measures here");
   const said = saidTo(derived, world, asked);
   const lists = "position" in asked ? questionsOf(asked).map(({ answers }) => answers) : [];

@@ -1,6 +1,7 @@
 import type { Move } from "#core/rig/moves.ts";
 import type { Ohms } from "#core/units/units.ts";
 import type { EarCheckName } from "./check.ts";
+import type { Noise, Trial } from "./noise.ts";
 
 /**
  * What was asked of a person: a check by ear at a position, what somebody there complains of, a look at a place, or a plug twisted while
@@ -59,11 +60,27 @@ export interface Measured {
   readonly level?: "as it comes";
 }
 
-/** What was found; it speaks of the rig as the moves before it left it. */
-export type Finding = Answered | Reading | Measured;
+/** What became of a noise at a position while something was tried. It says where a noise comes in, and nothing of left and right. */
+export interface Noticed {
+  readonly asked: {
+    readonly check: "noise";
+    readonly position: string;
+    readonly noise: Noise;
+    readonly trial: Trial;
+  };
+  /** One question. No answer at all: it cannot be tried here. */
+  readonly results: Results;
+}
 
-/** Whether a person answered, rather than an instrument. */
-export const isAnswered = (finding: Finding): finding is Answered => "results" in finding;
+/** What was found; it speaks of the rig as the moves before it left it. */
+export type Finding = Answered | Reading | Measured | Noticed;
+
+/** Whether a person answered a check, rather than an instrument. */
+export const isAnswered = (finding: Finding): finding is Answered =>
+  "results" in finding && !isNoticed(finding);
+
+/** Whether it is of a noise. */
+export const isNoticed = (finding: Finding): finding is Noticed => finding.asked.check === "noise";
 
 /** Whether a meter read it between two contacts. */
 export const isReading = (finding: Finding): finding is Reading =>

@@ -3,6 +3,7 @@ import {
   type Finding,
   type Happening,
   isAnswered,
+  isNoticed,
   isReading,
   type Results,
 } from "#core/checks/finding.ts";
@@ -54,7 +55,8 @@ class Gathering {
     if (isAnswered(finding)) this.#told(finding, number);
     else if (isReading(finding))
       this.#note(`meter ${number}`, read(this.#model, this.#era, this.epoch, finding));
-    else if (this.#has(finding.asked.position)) {
+    // A noise tells nothing of left and right.
+    else if (!isNoticed(finding) && this.#has(finding.asked.position)) {
       const { gains, error, asked, level } = finding;
       const channel = this.#era.channelAt(asked.position, this.epoch);
       const free = level !== undefined;

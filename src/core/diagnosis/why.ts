@@ -4,6 +4,7 @@ import {
   type Finding,
   type Happening,
   isAnswered,
+  isNoticed,
   isReading,
   type Measured,
   type Reading,
@@ -78,7 +79,9 @@ interface Prediction {
 
 function reason(then: Then, finding: Finding): readonly Reason[] {
   if (isAnswered(finding)) return [told(then, finding)];
-  return isReading(finding) ? read(then, finding) : [measured(then, finding)];
+  if (isReading(finding)) return read(then, finding);
+  // A noise speaks neither for nor against a fault that changes what comes left and right.
+  return isNoticed(finding) ? [] : [measured(then, finding)];
 }
 
 function told(then: Then, { asked, results }: Answered): Reason {

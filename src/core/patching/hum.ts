@@ -18,6 +18,21 @@ const mains: Hertz = 50;
 const humRisks = ["none", "some", "loud"] as const;
 export type HumRisk = (typeof humRisks)[number];
 
+/** Mains hum that the stretch into a part picks up, one complex voltage for each thing it takes in, volts at 50 Hz. */
+export function pickedUp(
+  rig: BuiltRig,
+  part: string,
+  faults: readonly RigFault[] = [],
+): readonly Complex[] {
+  const [volts] = solve(stretchInto(rig, part, faults).circuit, mains, [hum]);
+  if (volts === undefined) throw new Error("a circuit without an answer");
+  return rig
+    .part(part)
+    .takes.map(({ plus, minus }) =>
+      subtract(volts(`${part}: ${plus}`), volts(`${part}: ${minus}`)),
+    );
+}
+
 /**
  * Mains hum at what a part takes in, one complex voltage for each, volts at 50 Hz: what its own stretch picks up, and what comes from
  * further up through the boxes between.
@@ -29,13 +44,7 @@ export function humInto(
 ): readonly Complex[] {
   const step = circuitInto(rig, part);
   const here = faults.filter(step.owns);
-  const [volts] = solve(stretchInto(rig, part, here).circuit, mains, [hum]);
-  if (volts === undefined) throw new Error("a circuit without an answer");
-  const own = rig
-    .part(part)
-    .takes.map(({ plus, minus }) =>
-      subtract(volts(`${part}: ${plus}`), volts(`${part}: ${minus}`)),
-    );
+  const own = pickedUp(rig, part, here);
   const { from } = reachInto(rig, part);
   if (!isFed(rig, from)) return own;
   const box = inside(rig, from);

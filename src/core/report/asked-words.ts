@@ -1,5 +1,6 @@
 import type { Finding } from "#core/checks/finding.ts";
 import { asItShouldBe, sightOf } from "#core/checks/look.ts";
+import { answersTo } from "#core/checks/noise.ts";
 import { twistAnswers } from "#core/checks/twist.ts";
 import { questionsOf } from "#core/diagnosis/evidence.ts";
 import type { Model } from "#core/diagnosis/model.ts";
@@ -8,6 +9,7 @@ import { answerText } from "#core/words/answer-text.ts";
 import type { Language } from "#core/words/language.ts";
 import { seenWords } from "./fault-words.ts";
 import { placeName, seatName } from "./names.ts";
+import { triedWords } from "./noise-words.ts";
 
 type Asked = Finding["asked"];
 
@@ -27,6 +29,8 @@ export function askedWords(language: Language, { rig }: Model, asked: Asked): st
       return report.at(seatName(rig, asked.position), byHand.complaint);
     case "matrix":
       return report.at(seatName(rig, asked.position), byHand.matrix);
+    case "noise":
+      return triedWords(language, rig, asked);
     default:
       return report.at(seatName(rig, asked.position), checks[asked.check].name);
   }
@@ -56,6 +60,7 @@ function listOf(model: Model, asked: Asked, question: string): readonly string[]
     return model.looks.find(({ place }) => place === asked.place)?.answers ?? [];
   if (asked.check === "twist") return twistAnswers;
   if (asked.check === "matrix" || asked.check === "continuity") return [];
+  if (asked.check === "noise") return answersTo(asked.trial.try);
   return questionsOf(asked).find(({ name }) => name === question)?.answers ?? [];
 }
 

@@ -1,4 +1,4 @@
-import { type Asked, isAnswered, type Results } from "#core/checks/finding.ts";
+import { type Asked, isAnswered, isNoticed, type Results } from "#core/checks/finding.ts";
 import { questionsOf } from "#core/diagnosis/evidence.ts";
 import type { Model } from "#core/diagnosis/model.ts";
 import type { Entry } from "#core/session/log.ts";
@@ -7,6 +7,7 @@ import { movedText } from "#core/words/move-text.ts";
 import { answerWords, askedWords } from "./asked-words.ts";
 import { doText } from "./do-text.ts";
 import { seatName } from "./names.ts";
+import { noticedWords } from "./noise-words.ts";
 
 /** What a finding or a move said, in one line. */
 export function toldWords(language: Language, model: Model, entry: Entry): string {
@@ -16,6 +17,7 @@ export function toldWords(language: Language, model: Model, entry: Entry): strin
   if (entry.entry === "absent") return report.nobodyAt(seatName(model.rig, entry.position));
   if (entry.entry !== "finding") return entry.entry;
   const { finding } = entry;
+  if (isNoticed(finding)) return noticedWords(language, model.rig, finding);
   if (!isAnswered(finding)) return askedWords(language, model, finding.asked);
   const { asked, results, otherTimes } = finding;
   const words = (some: Results) =>

@@ -1,5 +1,6 @@
 import { earChecks } from "#core/checks/check.ts";
 import { bends } from "#core/checks/finding.ts";
+import { noises, trialNames } from "#core/checks/noise.ts";
 import type { Move } from "#core/rig/moves.ts";
 import type { Entry, Said } from "./log.ts";
 import {
@@ -71,6 +72,8 @@ function isFinding(value: unknown): boolean {
     return byInstrument && hasTexts(asked, "part", "from", "to") && isRead(value);
   if (asked.check === "matrix")
     return byInstrument && hasTexts(asked, "position") && isMeasured(value);
+  if (asked.check === "noise")
+    return isOfNoise(asked) && areResults(results) && otherTimes === undefined;
   return isAsked(asked) && areResults(results) && isMaybe(otherTimes, areResults);
 }
 
@@ -90,6 +93,18 @@ const areGains = (value: unknown): boolean =>
   Array.isArray(value) &&
   value.length === 4 &&
   value.every((one) => Array.isArray(one) && one.length === 2 && one.every(isNumber));
+
+/** What was tried against a noise, where. */
+const isOfNoise = ({ position, noise, trial }: Fields): boolean =>
+  isText(position) && noises.some((one) => one === noise) && isTrial(trial);
+
+function isTrial(value: unknown): boolean {
+  if (!hasTexts(value, "try")) return false;
+  if (value.try === "elsewhere") return isText(value.position);
+  const names: Readonly<Record<string, readonly string[]>> = trialNames;
+  const wanted = Object.hasOwn(names, String(value.try)) ? names[String(value.try)] : undefined;
+  return wanted !== undefined && hasTexts(value, ...wanted);
+}
 
 /** What a person was asked. */
 function isAsked(asked: Fields): boolean {

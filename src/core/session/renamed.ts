@@ -2,9 +2,12 @@ import {
   type Answered,
   type Finding,
   isAnswered,
+  isNoticed,
   isReading,
+  type Noticed,
   type Results,
 } from "#core/checks/finding.ts";
+import type { Trial } from "#core/checks/noise.ts";
 import type { Move } from "#core/rig/moves.ts";
 import { clientId, listenerOf, operatorId } from "#core/rig/rig.ts";
 import type { Names } from "#core/rig/same-parts.ts";
@@ -26,6 +29,7 @@ function placeIn(place: string, { part, position }: Names): string | undefined {
 /** A finding in the names of another drawing; nothing where what it speaks of is there no more. */
 export function findingIn(finding: Finding, names: Names): Finding | undefined {
   if (isAnswered(finding)) return answeredIn(finding, names);
+  if (isNoticed(finding)) return noticedIn(finding, names);
   if (!isReading(finding))
     return names.position(finding.asked.position) === undefined ? undefined : finding;
   const part = names.part(finding.asked.part);
@@ -47,6 +51,22 @@ function answeredIn(finding: Answered, names: Names): Finding | undefined {
     default:
       return names.position(asked.position) === undefined ? undefined : finding;
   }
+}
+
+/** What was tried is in the names of the rig as well. */
+function noticedIn(finding: Noticed, names: Names): Noticed | undefined {
+  const { asked } = finding;
+  if (names.position(asked.position) === undefined) return undefined;
+  const trial = trialIn(asked.trial, names);
+  return trial && { ...finding, asked: { ...asked, trial } };
+}
+
+function trialIn(trial: Trial, names: Names): Trial | undefined {
+  if (trial.try === "elsewhere")
+    return names.position(trial.position) === undefined ? undefined : trial;
+  if (!("part" in trial)) return trial;
+  const part = names.part(trial.part);
+  return part === undefined ? undefined : { ...trial, part };
 }
 
 /** Sights begin with the part that shows them. */

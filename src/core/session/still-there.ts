@@ -1,4 +1,4 @@
-import { type Finding, type Happening, isAnswered } from "#core/checks/finding.ts";
+import { type Finding, type Happening, isAnswered, isNoticed } from "#core/checks/finding.ts";
 import type { Model } from "#core/diagnosis/model.ts";
 import { type Arranged, arranged, asDrawn, standInFor } from "#core/rig/arranged.ts";
 import type { Move } from "#core/rig/moves.ts";
@@ -100,8 +100,9 @@ function isThere({ looks }: Model, { parts }: Rig, finding: Finding): boolean {
     const { place } = finding.asked;
     return looks.some((look) => look.place === place);
   }
-  if (!("part" in finding.asked)) return true;
-  const { part } = finding.asked;
+  const named = isNoticed(finding) ? finding.asked.trial : finding.asked;
+  if (!("part" in named)) return true;
+  const { part } = named;
   return parts.some(({ id }) => id === part);
 }
 

@@ -2,6 +2,7 @@ import { complaintWords } from "./english-complaints.ts";
 import { faults } from "./english-faults.ts";
 import { refusals } from "./english-measuring.ts";
 import { moves } from "./english-moves.ts";
+import { noiseWords } from "./english-noises.ts";
 import { patching } from "./english-patching.ts";
 import { prompts } from "./english-prompts.ts";
 import { answers, heard, names, phrases, report } from "./english-report.ts";
@@ -38,6 +39,7 @@ export const english: Language = {
   heard,
   answers,
   complaints: complaintWords,
+  noises: noiseWords,
   checks: {
     left: {
       name: "one knock",

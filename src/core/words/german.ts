@@ -3,6 +3,7 @@ import { boxes } from "./german-boxes.ts";
 import { complaintWords } from "./german-complaints.ts";
 import { refusals } from "./german-measuring.ts";
 import { moves } from "./german-moves.ts";
+import { noiseWords } from "./german-noises.ts";
 import { patching } from "./german-patching.ts";
 import { prompts } from "./german-prompts.ts";
 import { answers, heard, names, phrases, report } from "./german-report.ts";
@@ -112,6 +113,7 @@ export const german: Language = {
   heard,
   answers,
   complaints: complaintWords,
+  noises: noiseWords,
   checks,
   effects,
   asItShouldBe: "alles, wie es sein soll",

@@ -8,6 +8,7 @@ import type { Effect } from "#core/rig/effect.ts";
 import type { SignalName } from "#core/signals/catalogue.ts";
 import type { InstrumentName } from "#core/signals/instruments.ts";
 import type { MoveWords } from "./move-words.ts";
+import type { NoiseWords } from "./noise-words.ts";
 import type { PatchingWords } from "./patching-words.ts";
 import type { AnswerWords, NameWords, PhraseWords, ReportWords } from "./report-words.ts";
 import type { SheetWords } from "./sheet-words.ts";
@@ -53,6 +54,7 @@ export interface Language {
   readonly heard: Readonly<Record<Heard, string>>;
   readonly answers: AnswerWords;
   readonly complaints: ComplaintWords;
+  readonly noises: NoiseWords;
   /** What is before a colon is said by itself where there is little room. */
   readonly effects: Readonly<Record<Effect, string>>;
   readonly asItShouldBe: string;
