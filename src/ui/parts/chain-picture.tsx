@@ -1,3 +1,4 @@
+import type { VNode } from "preact";
 import type { Link } from "#core/rig/chain.ts";
 import type { Effect } from "#core/rig/effect.ts";
 import { isBox } from "./chain-place.ts";
@@ -14,10 +15,12 @@ interface Props {
   readonly nameOf: (link: Link) => string;
   /** What is wrong, and where in links from the start; left out for a chain with nothing wrong. */
   readonly wrong?: { readonly effect: Effect; readonly along: number };
+  /** What is drawn over the lanes. */
+  readonly over?: (shape: ChainShape) => VNode;
 }
 
 /** The way to one position as two lanes, with what is wrong drawn where it is. */
-export function ChainPicture({ links, nameOf, wrong }: Props) {
+export function ChainPicture({ links, nameOf, wrong, over }: Props) {
   const shape = chainShape(useWide(62), links.length);
   const { at, length, gap, slot, junction, width, height } = shape;
   const ears = wrong === undefined ? effectLanes.straight.ears : effectLanes[wrong.effect].ears;
@@ -59,6 +62,7 @@ export function ChainPicture({ links, nameOf, wrong }: Props) {
         />
       )}
       <Cups shape={shape} ears={ears} />
+      {over?.(shape)}
     </svg>
   );
 }

@@ -1,5 +1,6 @@
 import type { Rig } from "#core/rig/rig.ts";
 import { rigIn } from "#core/session/log.ts";
+import { noisesIn } from "#core/session/noises.ts";
 import { useWords } from "#ui/words/use-words.ts";
 import { ComplaintSaid } from "./complaint-said.tsx";
 import { ComplaintOthers, ComplaintSeat } from "./complaint-seats.tsx";
@@ -7,7 +8,7 @@ import { type AtComplaint, isOneSided, outcomeOf, stepAfter } from "./complaint-
 import type { Step, Told } from "./complaint-told.ts";
 import { ComplaintFeed, ComplaintListeners, ComplaintWorn } from "./complaint-where.tsx";
 import { Heading } from "./frame.tsx";
-import { begun, entered, type Page } from "./page.ts";
+import { begun, entered, type Page, type View } from "./page.ts";
 import type { Held } from "./use-page.ts";
 
 interface Props {
@@ -46,8 +47,17 @@ function complained(page: Page, told: Told, inHand: Rig | undefined, at: number)
   const from = rig === undefined ? page : begun(page, rig, undefined, at);
   return {
     ...entries.reduce((sum, said) => entered(sum, said, at), from),
-    view: { screen: "position", position },
+    view: firstView(position, told),
   };
+}
+
+/** Of a noise, where it comes in; of all else, what the ears tell. */
+function firstView(position: string, { said = [] }: Told): View {
+  const there: View = { screen: "position", position };
+  const [noise, another] = noisesIn(said);
+  return noise !== undefined && another === undefined
+    ? { screen: "noise", position, noise }
+    : there;
 }
 
 function Asked({ step, ...at }: AtComplaint & { readonly step: Step }) {

@@ -79,6 +79,7 @@ const fromStart: readonly View["screen"][] = [
 
 /** The same screen with one answer less, where there is one to take away. */
 function answerBefore(view: View): View | undefined {
+  if (view.screen === "noise") return { screen: "position", position: view.position };
   if (view.screen === "prove") {
     const lead = saidBefore(view.lead);
     return lead && { screen: "prove", lead };

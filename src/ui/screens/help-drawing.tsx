@@ -2,6 +2,7 @@ import type { VNode } from "preact";
 import type { Effect } from "#core/rig/effect.ts";
 import { signals } from "#core/signals/catalogue.ts";
 import { BalancePicture } from "#ui/parts/balance-picture.tsx";
+import { ComplaintPicture } from "#ui/parts/complaint-picture.tsx";
 import { CupAtMicrophone } from "#ui/parts/cup-at-microphone.tsx";
 import { EffectGlyph } from "#ui/parts/effect-glyph.tsx";
 import { LeadEndPicture } from "#ui/parts/end-picture.tsx";
@@ -45,6 +46,7 @@ const drawings: Readonly<Record<HelpName, () => VNode>> = {
   sheet: () => <SheetPicture trunk={[]} wrong={undefined} seats={boardSeats} />,
   words: () => <LeadEndPicture end="TRS" />,
   complaint: lanes("left gone"),
+  noise: () => <ComplaintPicture complaint="hum" />,
   "sound out": () => <KindPicture kind="laptop" />,
   prove: () => <LeadEndPicture end="two TS" />,
   "prove reading": () => <LeadEndPicture end="TRS" />,

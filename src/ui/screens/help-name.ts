@@ -18,6 +18,7 @@ const single: { readonly [Screen in Exclude<View["screen"], Several>]: HelpName 
   sheet: "sheet",
   words: "words",
   complaint: "complaint",
+  noise: "noise",
   "sound out": "sound out",
   sounds: "sounds",
   flex: "flex",

@@ -6,6 +6,7 @@ import { ComplaintScreen } from "./complaint.tsx";
 import { Curtain } from "./curtain.tsx";
 import { HandsUp } from "./hands-up.tsx";
 import { Listen } from "./listen.tsx";
+import type { NoiseView } from "./noise-view.ts";
 import type { View } from "./page.ts";
 import type { Plan } from "./plan.ts";
 import { rigFor } from "./plan-foresee.ts";
@@ -124,6 +125,18 @@ const AtPosition = ({ view: { position, microphone }, ...props }: AtPositionProp
     <Microphone {...props} position={position} heard={microphone} />
   );
 
+interface NoiseAtProps {
+  readonly held: Session;
+  readonly view: NoiseView;
+}
+
+/** Where a noise comes in. */
+const NoiseAt = ({ held, view: { position, noise } }: NoiseAtProps) => (
+  <Fetched key="noise" held={held} from={() => import("./noise-screen.tsx")}>
+    {({ NoiseScreen }) => <NoiseScreen held={held} position={position} noise={noise} />}
+  </Fetched>
+);
+
 /** What follows from the log. */
 function InSession({ held }: { readonly held: Held }) {
   const session = useSession(held);
@@ -148,6 +161,8 @@ function InSession({ held }: { readonly held: Held }) {
           {({ SheetScreen }) => <SheetScreen held={session} />}
         </Fetched>
       );
+    case "noise":
+      return <NoiseAt held={session} view={page.view} />;
     case "board":
       return <Board held={session} />;
     case "position":

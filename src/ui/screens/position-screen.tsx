@@ -9,6 +9,7 @@ import { DoScreen } from "./do-screen.tsx";
 import { Healthy } from "./healthy.tsx";
 import { LastAnswer } from "./last-answer.tsx";
 import { LookScreen } from "./look-screen.tsx";
+import { NoiseLink } from "./noise-link.tsx";
 import { NumbersHere } from "./numbers-here.tsx";
 import type { Ready } from "./ready.ts";
 import { Absent, SeatOptions, WantedSo } from "./seat-options.tsx";
@@ -41,6 +42,7 @@ export function PositionScreen(props: AtPosition) {
       <WantedSo held={props.held} position={props.position} />
       <Needed key={props.held.page.log.length} advice={advice} {...props} />
       <ByMicrophone advice={advice} {...props} />
+      <NoiseLink {...props} />
       <WhyNext derived={derived} choice={choice} />
       <SeatOptions {...props} />
       <DidElse key={`done ${props.held.page.log.length}`} {...props} />

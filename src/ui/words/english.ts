@@ -11,6 +11,7 @@ import { help } from "./english/help.ts";
 import { listening, training } from "./english/listening.ts";
 import { marks } from "./english/marks.ts";
 import { measure } from "./english/measure.ts";
+import { noises } from "./english/noises.ts";
 import { numbers } from "./english/numbers.ts";
 import { plan } from "./english/plan.ts";
 import { planFacts } from "./english/plan-facts.ts";
@@ -37,6 +38,7 @@ export const words = {
   verdict,
   complaint,
   help,
+  noises,
   numbers,
   sheet,
   rig,

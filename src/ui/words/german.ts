@@ -11,6 +11,7 @@ import { help } from "./german/help.ts";
 import { listening, training } from "./german/listening.ts";
 import { marks } from "./german/marks.ts";
 import { measure } from "./german/measure.ts";
+import { noises } from "./german/noises.ts";
 import { numbers } from "./german/numbers.ts";
 import { plan } from "./german/plan.ts";
 import { planFacts } from "./german/plan-facts.ts";
@@ -38,6 +39,7 @@ export const words: Words = {
   verdict,
   complaint,
   help,
+  noises,
   numbers,
   sheet,
   rig,

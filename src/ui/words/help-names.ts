@@ -11,6 +11,7 @@ export const helpNames = [
   "sheet",
   "words",
   "complaint",
+  "noise",
   "sound out",
   "prove",
   "prove reading",

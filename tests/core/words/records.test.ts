@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { noises } from "#core/checks/noise.ts";
 import { contactsOf } from "#core/parts/plugs.ts";
 import { english } from "#core/words/english.ts";
 import { german } from "#core/words/german.ts";
@@ -15,6 +16,8 @@ const samples = {
     [Number.NEGATIVE_INFINITY, 1],
   ],
   "language.refusals": () => [[0.25, 0.125]],
+  "language.noises.causes": () => noises.map((noise) => ["mixer, phones", noise]),
+  "language.noises.trials": () => noises.map((noise) => ["mixer, phones", noise]),
   "language.names": () => [
     ["feed lead"],
     ["headphones 2"],

@@ -56,6 +56,11 @@ const screens: Readonly<Record<HelpName, HelpText>> = {
     answer:
       "Take down what somebody complains of in their own words. No word decides anything: each only makes some faults likelier, and the next question is chosen from there.",
   },
+  noise: {
+    question: "Where does the noise come in?",
+    answer:
+      "Whatever is turned down takes with it what comes in before it, and nothing that comes in behind it. So each knob tells in which half of the way a hiss, a hum or a crackle begins. Try the one thing, say what became of it, and put it back.",
+  },
   "sound out": {
     question: "Where does the sound come out?",
     answer:

@@ -56,6 +56,11 @@ const screens: Words["help"]["screens"] = {
     answer:
       "Aufnehmen, worüber jemand klagt, in dessen eigenen Worten. Kein Wort entscheidet etwas: Jedes macht nur manche Fehler wahrscheinlicher, und danach richtet sich die nächste Frage.",
   },
+  noise: {
+    question: "Wo kommt das Geräusch herein?",
+    answer:
+      "Was zugedreht wird, nimmt mit, was davor hereinkommt, und nichts, was dahinter hereinkommt. So sagt jeder Regler, in welcher Hälfte des Weges ein Rauschen, Brummen oder Knistern beginnt. Das eine versuchen, sagen, was daraus wurde, und es zurückstellen.",
+  },
   "sound out": {
     question: "Wo kommt der Ton heraus?",
     answer:
