@@ -19,7 +19,13 @@ const inPart = [
   "input overloaded",
   "driver torn",
 ] as const;
-const atSocket = ["before the knob", "behind the knob", "knob dirty", "output at its end"] as const;
+const atSocket = [
+  "before the knob",
+  "behind the knob",
+  "behind the last knob",
+  "knob dirty",
+  "output at its end",
+] as const;
 
 export type CauseName = Cause["cause"];
 

@@ -112,7 +112,9 @@ function causeOf({ boxes }: Way, at: number, name: Noisy): Cause {
   const { part, socket, link, knob } = box;
   if (link) return { cause: "radio link", part };
   if (!knob) return { cause: "the box itself", part };
-  return { cause: name === "input noise" ? "before the knob" : "behind the knob", part, socket };
+  if (name === "input noise") return { cause: "before the knob", part, socket };
+  const last = boxes[at + 1] === undefined;
+  return { cause: last ? "behind the last knob" : "behind the knob", part, socket };
 }
 
 const silent = (stage: Stage, kept: Noisy | undefined): Stage => {

@@ -12,7 +12,7 @@ import type { World } from "./world.ts";
 import { type Worlds, worldsAt } from "./worlds.ts";
 
 /** Causes that no trial here tells apart, the likeliest first, and how likely one of them is. */
-export interface SuspectedNoise {
+interface SuspectedNoise {
   readonly causes: readonly Cause[];
   readonly probability: Probability;
 }
@@ -37,7 +37,7 @@ export interface Hunt {
 }
 
 /** Where a hunt ends. */
-export const sureNoise: Probability = 0.9;
+const sureNoise: Probability = 0.9;
 /** A trial that tells less is not worth a hand. */
 const worth = 0.02;
 /** Asking again finds slips and nothing else. */

@@ -3,8 +3,11 @@ import type { Rig } from "#core/rig/rig.ts";
 import type { Cause, CauseName } from "./cause.ts";
 
 /** What helps against a noise, a closed list; what costs least first. */
-export const remedies = [
+const remedies = [
   "turn the earlier up",
+  "turn it up and the next down",
+  "earlier up, next down",
+  "wheel before the ears",
   "quieter box",
   "mend at the source",
   "nearer and another channel",
@@ -26,24 +29,21 @@ export const remedies = [
   "pad",
   "turn it down",
   "fewer or other headphones",
+  "less sensitive headphones",
   "ask by ear",
 ] as const;
 export type Remedy = (typeof remedies)[number];
 
 /** What must be said with it. */
-export const cautions = [
-  "never lift a mains earth",
-  "a tingle",
-  "volume first",
-  "power off",
-] as const;
+const cautions = ["never lift a mains earth", "a tingle", "volume first", "power off"] as const;
 export type NoiseCaution = (typeof cautions)[number];
 
 const remedyFor: Readonly<Record<CauseName, readonly Remedy[]>> = {
   "in the programme": ["mend at the source"],
   "before the knob": ["turn the earlier up", "quieter box"],
-  "behind the knob": ["turn the earlier up", "quieter box", "fewer or other headphones"],
-  "the box itself": ["turn the earlier up", "quieter box"],
+  "behind the knob": ["turn it up and the next down", "quieter box"],
+  "behind the last knob": ["wheel before the ears", "less sensitive headphones", "quieter box"],
+  "the box itself": ["earlier up, next down", "quieter box"],
   "radio link": ["nearer and another channel", "other way by cable"],
   "ground loop": [
     "all from one outlet",
@@ -77,6 +77,7 @@ const cautionFor: Readonly<Partial<Record<CauseName, readonly NoiseCaution[]>>> 
   "input overloaded": ["volume first"],
   "before the knob": ["volume first"],
   "behind the knob": ["volume first"],
+  "behind the last knob": ["volume first"],
   "the box itself": ["volume first"],
 };
 

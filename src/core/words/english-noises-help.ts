@@ -19,10 +19,12 @@ export const remediesIn: Pick<NoiseWords, "means" | "remedies" | "cautions"> = {
       "Every input has a little noise of its own. Where what comes in is weak, it is turned up together with it.",
     "behind the knob":
       "An output has noise of its own that is always there. It is heard where little is sent, or where headphones are very sensitive.",
+    "behind the last knob":
+      "Its output has noise of its own that is always there, whatever is turned. Very sensitive headphones show it.",
     "the box itself": "Every box has noise of its own; without a knob it is always as loud.",
     "radio link": "Weak or disturbed reception is heard as rushing, cracks or gaps.",
     "ground loop":
-      "Both boxes have a mains earth, and the lead joins the two a second time. A current of the mains flows round that ring and through the lead's return, where it is heard.",
+      "Both boxes come to earth, by their mains leads or by another one (USB, a network, a screen), and the audio lead joins the two a second time. A current of the mains flows round that ring and through the lead's return, where it is heard.",
     "lead picks it up":
       "A long unbalanced lead beside supplies, dimmers or mains leads takes their field in.",
     "return lost":
@@ -45,6 +47,14 @@ export const remediesIn: Pick<NoiseWords, "means" | "remedies" | "cautions"> = {
   remedies: {
     "turn the earlier up":
       "Turn up what comes before it, as far as it stays clean, and turn this down again to the old loudness.",
+    "turn it up and the next down":
+      "Turn this knob up, as far as it stays clean, and the next one after it down to the old loudness.",
+    "earlier up, next down":
+      "Turn up what comes before it, as far as it stays clean, and the next knob after it down to the old loudness.",
+    "wheel before the ears":
+      "Put a lead with a volume wheel before the headphones: the wheel down, the knob up. It takes the hiss down with the rest.",
+    "less sensitive headphones":
+      "Give out headphones that are less sensitive, such as ones over the ears in place of in-ears.",
     "quieter box": "Take another output, or a box with less noise of its own.",
     "mend at the source":
       "Go to where it comes from: another microphone or channel, the gain set anew there, another recording.",

@@ -18,30 +18,28 @@ export const noiseWords: NoiseWords = {
     distortion: "rough or torn, most of all where it is loud",
   },
   trials: {
-    "programme stopped": () =>
-      "Stop what plays, and mute open microphones. Leave every knob as it is, and listen to the silence.",
+    "programme stopped": () => "Stop what plays, mute the microphones, and listen to the silence.",
     "knob down": (where, noise) =>
       noise === "distortion"
         ? `Turn the knob of ${where} down by about a third, until it is clearly softer.`
-        : `Turn the knob of ${where} all the way down, and listen to the silence.`,
+        : `Turn the knob of ${where} all the way down, and listen.`,
     "knob to and fro": (where) =>
       `Volume low first. Turn the knob of ${where} slowly to and fro, a few times.`,
     "feed out": (where) =>
-      `Volume down first. Pull the lead out of the input of ${where}, then turn the volume slowly back to where it was.`,
+      `Volume down first. Pull the lead out of the input of ${where}, then turn slowly back up.`,
     "on battery": (where) =>
       `Pull the power supply out of ${where}, so that it runs on its battery.`,
     "one outlet": () =>
-      "Plug the power leads of all boxes on this way into one outlet strip. Every earth stays as it is.",
-    "lead bent": (where) =>
-      `Volume low first. Bend and move ${where} along the whole length, away from power supplies as well.`,
+      "Take the power of all boxes on this way from one outlet strip. Every earth stays as it is.",
+    "lead bent": (where) => `Volume low first. Bend and move ${where} along its whole length.`,
     "plugs turned": (where) =>
       `Volume low first. Turn each plug of ${where} gently in its socket; do not pull it.`,
     "nearer the sender": (where) =>
       `Carry the receiver to within a few steps of ${where}, with nothing between.`,
     "quieter source": () =>
-      "Turn the source down until it is much softer. Then turn the last knob before the ears slowly up, to as loud as before.",
+      "Turn the source well down, then the last knob before the ears slowly up, to as loud as before.",
     "other headphones": () =>
-      "Volume down first. Plug in headphones that are known to be good, then turn the volume slowly back up.",
+      "Volume down first. Plug in headphones that are known to be good, then turn slowly back up.",
     elsewhere: (where) => `Listen at ${where}, or ask who sits there.`,
     recording: () =>
       "Record a minute of what is played, or take the recording there is, and listen to it on other gear.",
@@ -86,9 +84,11 @@ export const noiseWords: NoiseWords = {
       `${sound[noise]} comes in at ${where}, before its knob: it is turned up with the programme`,
     "behind the knob": (where, noise) =>
       `${sound[noise]} comes from ${where} itself, behind its knob: no knob there turns it down`,
+    "behind the last knob": (where, noise) =>
+      `${sound[noise]} comes from ${where} itself, behind its knob, the last before the ears`,
     "the box itself": (where, noise) => `${sound[noise]} comes from ${where} itself`,
     "radio link": (where, noise) => `${sound[noise]} comes in by radio, behind ${where}`,
-    "ground loop": (where) => `a ground loop: two earths are joined by the lead into ${where}`,
+    "ground loop": (where) => `a ground loop, closed by the lead into ${where}`,
     "lead picks it up": (where) => `${where} picks up the mains`,
     "return lost": (where) => `the return is lost or bad in ${where}`,
     "power supply": (where) => `the power supply of ${where} hums`,

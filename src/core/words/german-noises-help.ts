@@ -19,11 +19,13 @@ export const remediesIn: Pick<NoiseWords, "means" | "remedies" | "cautions"> = {
       "Jeder Eingang rauscht ein wenig. Kommt wenig hinein, wird das Rauschen mit aufgedreht.",
     "behind the knob":
       "Ein Ausgang hat sein eigenes Rauschen, das immer da ist. Man hört es, wo wenig gesendet wird oder wo Kopfhörer sehr empfindlich sind.",
+    "behind the last knob":
+      "Der Ausgang hat sein eigenes Rauschen, das immer da ist, was auch gedreht wird. Sehr empfindliche Kopfhörer zeigen es.",
     "the box itself": "Jedes Gerät rauscht selbst; ohne Regler immer gleich laut.",
     "radio link":
       "Schwacher oder gestörter Empfang ist als Rauschen, Knacken oder Aussetzen zu hören.",
     "ground loop":
-      "Beide Geräte haben einen Schutzleiter, und das Kabel verbindet die zwei noch einmal. In diesem Ring fließt ein Netzstrom, auch durch die Masse des Kabels, und dort wird er hörbar.",
+      "Beide Geräte sind geerdet, über ihr Netzkabel oder über ein anderes (USB, Netzwerk, Bildschirm), und das Tonkabel verbindet die zwei noch einmal. In diesem Ring fließt ein Netzstrom, auch durch die Masse des Kabels, und dort wird er hörbar.",
     "lead picks it up":
       "Ein langes unsymmetrisches Kabel neben Netzteilen, Dimmern oder Netzkabeln nimmt deren Feld auf.",
     "return lost":
@@ -49,6 +51,14 @@ export const remediesIn: Pick<NoiseWords, "means" | "remedies" | "cautions"> = {
   remedies: {
     "turn the earlier up":
       "Was davor kommt so weit aufdrehen, wie es sauber bleibt, und hier wieder auf die alte Lautstärke zurückdrehen.",
+    "turn it up and the next down":
+      "Diesen Regler so weit aufdrehen, wie es sauber bleibt, und den nächsten dahinter auf die alte Lautstärke zurückdrehen.",
+    "earlier up, next down":
+      "Was davor kommt so weit aufdrehen, wie es sauber bleibt, und den nächsten Regler dahinter auf die alte Lautstärke zurückdrehen.",
+    "wheel before the ears":
+      "Ein Kabel mit Lautstärkerad vor den Kopfhörer setzen: das Rad zurück, den Regler auf. Das nimmt das Rauschen mit herunter.",
+    "less sensitive headphones":
+      "Einen weniger empfindlichen Kopfhörer ausgeben, etwa einen ohrumschließenden statt In-Ears.",
     "quieter box": "Einen anderen Ausgang nehmen, oder ein Gerät, das selbst weniger rauscht.",
     "mend at the source":
       "Dorthin gehen, wo es herkommt: anderes Mikrofon oder anderer Kanal, dort neu einpegeln, andere Aufnahme.",

@@ -19,26 +19,25 @@ export const noiseWords: NoiseWords = {
   },
   trials: {
     "programme stopped": () =>
-      "Die Wiedergabe anhalten und offene Mikrofone stummschalten. Alle Regler bleiben, wie sie sind. In die Stille hören.",
+      "Die Wiedergabe anhalten, Mikrofone stummschalten und in die Stille hören.",
     "knob down": (where, noise) =>
       noise === "distortion"
         ? `Den Regler von ${where} um etwa ein Drittel zurückdrehen, bis es deutlich leiser ist.`
-        : `Den Regler von ${where} ganz zudrehen und in die Stille hören.`,
+        : `Den Regler von ${where} ganz zudrehen und hören.`,
     "knob to and fro": (where) =>
       `Erst leiser drehen. Den Regler von ${where} ein paarmal langsam hin- und herdrehen.`,
     "feed out": (where) =>
-      `Erst leiser drehen. Das Kabel aus dem Eingang von ${where} ziehen, dann langsam wieder so weit aufdrehen wie vorher.`,
+      `Erst leiser drehen. Das Kabel aus dem Eingang von ${where} ziehen, dann langsam wieder aufdrehen.`,
     "on battery": (where) => `Das Netzteil von ${where} abziehen, sodass der Akku speist.`,
     "one outlet": () =>
-      "Die Netzkabel aller Geräte auf diesem Weg in eine Steckdosenleiste stecken. Jeder Schutzleiter bleibt, wie er ist.",
-    "lead bent": (where) =>
-      `Erst leiser drehen. ${where} auf ganzer Länge biegen und bewegen, auch weg von Netzteilen.`,
+      "Alle Geräte auf diesem Weg aus einer Steckdosenleiste speisen. Jeder Schutzleiter bleibt, wie er ist.",
+    "lead bent": (where) => `Erst leiser drehen. ${where} auf ganzer Länge biegen und bewegen.`,
     "plugs turned": (where) =>
       `Erst leiser drehen. Jeden Stecker von ${where} sacht in seiner Buchse drehen, nicht ziehen.`,
     "nearer the sender": (where) =>
       `Den Empfänger auf ein paar Schritte an ${where} heranbringen, nichts dazwischen.`,
     "quieter source": () =>
-      "Die Quelle deutlich leiser drehen. Dann den letzten Regler vor den Ohren langsam aufdrehen, bis es so laut ist wie vorher.",
+      "Die Quelle deutlich leiser drehen, dann den letzten Regler vor den Ohren langsam auf, bis es so laut ist wie vorher.",
     "other headphones": () =>
       "Erst leiser drehen. Einen Kopfhörer einstecken, der sicher gut ist, dann langsam wieder aufdrehen.",
     elsewhere: (where) => `Am Platz ${where} hören, oder dort fragen.`,
@@ -85,10 +84,11 @@ export const noiseWords: NoiseWords = {
       `${sound[noise]} kommt bei ${where} vor dem Regler hinein: Es wird mit dem Programm lauter`,
     "behind the knob": (where, noise) =>
       `${sound[noise]} kommt von ${where} selbst, hinter dem Regler: Kein Regler dort macht es leiser`,
+    "behind the last knob": (where, noise) =>
+      `${sound[noise]} kommt von ${where} selbst, hinter dem Regler, dem letzten vor den Ohren`,
     "the box itself": (where, noise) => `${sound[noise]} kommt von ${where} selbst`,
     "radio link": (where, noise) => `${sound[noise]} kommt über Funk hinein, hinter ${where}`,
-    "ground loop": (where) =>
-      `eine Brummschleife: Das Kabel in ${where} verbindet zwei Erdungen ein zweites Mal`,
+    "ground loop": (where) => `eine Brummschleife, geschlossen durch das Kabel in ${where}`,
     "lead picks it up": (where) => `${where} fängt Netzbrummen ein`,
     "return lost": (where) => `die Masse fehlt oder ist schlecht in ${where}`,
     "power supply": (where) => `das Netzteil von ${where} brummt`,

@@ -26,7 +26,12 @@ const plug = (
 
 /** What a hand does, in a few lines. The words beside it say it too. */
 const drawings: Readonly<Record<TrialName, VNode>> = {
-  "programme stopped": <path class="box" d="M104 34H156V86H104Z" />,
+  "programme stopped": (
+    <>
+      <circle class="box" cx="130" cy="58" r="42" />
+      <path class="said-over" d="M114 42H146V74H114Z" />
+    </>
+  ),
   "knob down": (
     <>
       {knob}

@@ -39,7 +39,7 @@ export function NoiseFound({ held, ready, position, hunt }: Props) {
       </p>
       <NoiseWay ready={ready} hunt={hunt} />
       <div class="columns">
-        <Helping held={held} ready={ready} position={position} hunt={hunt} causes={first.causes} />
+        <Helping held={held} ready={ready} position={position} causes={first.causes} />
         <div class="beside">
           <h2>{noises.what}</h2>
           {first.causes.map((one) => (
@@ -55,10 +55,10 @@ export function NoiseFound({ held, ready, position, hunt }: Props) {
   );
 }
 
-type HelpingProps = Props & { readonly causes: readonly Cause[] };
+type HelpingProps = AtPosition & { readonly causes: readonly Cause[] };
 
 /** What helps, what costs least first, with the cautions above it; and the way on. */
-function Helping({ held, ready, position, hunt, causes }: HelpingProps) {
+function Helping({ held, ready, position, causes }: HelpingProps) {
   const { language, noises } = useWords();
   const { remedies, cautions } = language.noises;
   const moves = causes.flatMap((one) => mendingMoves(rigNow(ready.derived), one));
@@ -94,7 +94,6 @@ function Helping({ held, ready, position, hunt, causes }: HelpingProps) {
           {noises.other}
         </button>
       </div>
-      <p class="dim">{hunt.sure && moves.length > 0 ? "" : noises.putBack}</p>
     </div>
   );
 }

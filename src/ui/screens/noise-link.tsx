@@ -5,7 +5,7 @@ import type { AtPosition } from "./position-screen.tsx";
 
 /** The way to where a noise comes in; a simulated rig has none. */
 export function NoiseLink({ held, ready: { derived, bench }, position }: AtPosition) {
-  const { language, noises } = useWords();
+  const { noises } = useWords();
   if (bench || instrumentAt(rigNow(derived), position) !== undefined) return null;
   const spoken = noisesAt(derived, position);
   return (
@@ -17,7 +17,7 @@ export function NoiseLink({ held, ready: { derived, bench }, position }: AtPosit
           class="quiet"
           onClick={() => held.show({ screen: "noise", position, noise })}
         >
-          {noises.whereFrom(language.noises.named[noise])}
+          {noises.whereFrom[noise]}
         </button>
       ))}
       {spoken.length === 0 && (

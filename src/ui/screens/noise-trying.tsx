@@ -29,7 +29,7 @@ export function NoiseTrying({ held, ready, position, hunt, next }: Props) {
       <Tape>{seatName(rig, position)}</Tape>
       <Heading>{trialWords(language, rig, trial, hunt.noise)}</Heading>
       <p class="dim">{again ? noises.onceMore : noises.listen[hunt.noise]}</p>
-      <Mains hunt={hunt} />
+      <Mains hunt={hunt} next={next} />
       <NoiseWay ready={ready} hunt={hunt} trial={trial} />
       <div class="columns">
         <div class="trying">
@@ -56,15 +56,18 @@ export function NoiseTrying({ held, ready, position, hunt, next }: Props) {
   );
 }
 
-const always: readonly NoiseCaution[] = ["never lift a mains earth", "a tingle"];
-
-/** Where hands are at supplies, what keeps them alive comes first. */
-function Mains({ hunt }: { readonly hunt: Hunt }) {
+/** Where hands are at supplies, what keeps them alive. */
+function Mains({ hunt: { noise }, next: { trial } }: Pick<Props, "hunt" | "next">) {
   const { language } = useWords();
-  if (hunt.noise !== "hum") return null;
+  if (noise !== "hum") return null;
+  const atSupply = trial.try === "on battery" || trial.try === "one outlet";
+  const shown: readonly NoiseCaution[] = [
+    ...(atSupply ? (["never lift a mains earth"] as const) : []),
+    "a tingle",
+  ];
   return (
     <ul class="noise-cautions">
-      {always.map((one) => (
+      {shown.map((one) => (
         <li key={one}>{language.noises.cautions[one]}</li>
       ))}
     </ul>

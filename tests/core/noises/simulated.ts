@@ -16,6 +16,9 @@ export const startRigs: readonly (readonly [name: string, rig: BuiltRig])[] = st
   .filter(({ key }) => key !== "draw your own")
   .map(({ key, make }) => [key, build(make(words))] as const);
 
+/** Whoever sits last. */
+export const lastOf = ({ positions }: BuiltRig): string => positions.at(-1)?.id ?? "";
+
 /** One of some, by their weights. */
 export function drawnOne<One extends { readonly weight: number }>(
   some: readonly One[],

@@ -3,8 +3,13 @@ import type { Noise } from "#core/checks/noise.ts";
 /** Where a noise comes in: what is asked, and what was found. */
 export const noises = {
   link: "It hisses, hums, crackles or distorts",
-  whereFrom: (noise: string) => `Where does it come in: ${noise}?`,
-  which: "What is it?",
+  whereFrom: {
+    hiss: "Where does the hiss come in?",
+    hum: "Where does the hum come in?",
+    crackle: "Where does the crackle come in?",
+    distortion: "Where does the distortion come in?",
+  } satisfies Readonly<Record<Noise, string>>,
+  which: "Which of these is it?",
   programme: "programme",
   listen: {
     hiss: "Nothing plays from here. Leave every other knob as it stands.",

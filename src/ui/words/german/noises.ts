@@ -3,8 +3,13 @@ import type { Words } from "#ui/words/use-words.ts";
 /** Where a noise comes in, in German. */
 export const noises: Words["noises"] = {
   link: "Es rauscht, brummt, knistert oder verzerrt",
-  whereFrom: (noise) => `Wo kommt es herein: ${noise}?`,
-  which: "Was ist es?",
+  whereFrom: {
+    hiss: "Wo kommt das Rauschen herein?",
+    hum: "Wo kommt das Brummen herein?",
+    crackle: "Wo kommt das Knistern herein?",
+    distortion: "Wo kommt die Verzerrung herein?",
+  },
+  which: "Was davon ist es?",
   programme: "Programm",
   listen: {
     hiss: "Von hier läuft nichts. Alle anderen Regler bleiben, wie sie stehen.",
