@@ -51,7 +51,8 @@ export function toneChangeAt(rig: Rig, feed: Feed): ToneChange | undefined {
   const [now, high] = [ohms, peak].map((one) => received(withDrivers(rig, feed.position, one)));
   const far = received(withDrivers(rig, feed.position, farther));
   if (now === undefined || high === undefined || now === 0 || far === 0) return undefined;
-  const source = Math.max(0, ohms * (far / now - 1));
+  const by = far / now;
+  const source = Math.max(0, (farther * ohms * (by - 1)) / (farther - by * ohms));
   return {
     source,
     damping: ohms / Math.max(source, 1e-3),
@@ -61,5 +62,5 @@ export function toneChangeAt(rig: Rig, feed: Feed): ToneChange | undefined {
   };
 }
 
-/** As good as nothing hanging there: the most that drivers may have. */
+/** Other drivers, as far from these as they come, by which the source is found. */
 const farther: Ohms = 2000;
