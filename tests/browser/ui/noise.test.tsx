@@ -49,7 +49,7 @@ describe("from a complaint to where it comes in", () => {
     await press("2");
     await press("nobody asked yet");
     await expect.element(heading()).toHaveTextContent("Stop what plays");
-    expect(player.world().muted).toBe(true);
+    await expect.poll(() => player.world().muted).toBe(true);
     await expect.element(tab.getByText("What becomes of the hum?")).toBeVisible();
     await expect.element(tab.getByText(/tingles, stop/)).toBeVisible();
     await keys("3");
