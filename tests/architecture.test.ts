@@ -19,7 +19,14 @@ const layers: Record<string, readonly string[]> = {
   "core/training": ["core/units", "core/parts", "core/rig", "core/listening", "core/checks"],
   "core/patching": ["core/units", "core/circuit", "core/parts", "core/rig", "core/listening"],
   "core/drawing": ["core/units", "core/parts", "core/rig", "core/patching"],
-  "core/level": ["core/units", "core/circuit", "core/parts", "core/rig"],
+  "core/level": [
+    "core/units",
+    "core/circuit",
+    "core/parts",
+    "core/rig",
+    "core/patching",
+    "core/drawing",
+  ],
   "core/inference": [],
   "core/diagnosis": [
     "core/units",

@@ -33,7 +33,7 @@ export function NumberTyped(props: Props) {
   const id = useId();
   const [draft, setDraft] = useState<Draft>();
   const shown =
-    draft && (!draft.entered || valueOf(read, draft.text) === value) ? draft : undefined;
+    draft && (!draft.entered || numberIn(read, draft.text) === value) ? draft : undefined;
   const typed = shown && readIn(read, shown.text);
   const wrong = typed !== undefined && "wrong" in typed;
   const enter = () => {
@@ -70,7 +70,7 @@ export function NumberTyped(props: Props) {
 const readIn = (read: Props["read"], text: string): Typed | undefined =>
   text.trim() === "" ? undefined : read(text);
 
-function valueOf(read: Props["read"], text: string): number | undefined {
+function numberIn(read: Props["read"], text: string): number | undefined {
   const typed = readIn(read, text);
   return typed && "value" in typed ? typed.value : undefined;
 }
