@@ -57,7 +57,7 @@ export interface Feed {
 }
 
 /** A knob that nobody said anything of stands here. Common practice, no source. */
-export const usualKnob = 0.5;
+const usualKnob = 0.5;
 
 /** The way to a position as the rig is drawn, with nothing wrong. Nothing where an instrument stands, or nothing feeds it. */
 export function feedTo(rig: BuiltRig, position: string): Feed | undefined {

@@ -1,6 +1,7 @@
 import type { Decibels, Ohms, Volts } from "#core/units/units.ts";
 import { bounds, type FigureName } from "./figures.ts";
 import type { SensitivityUnit } from "./sensitivity.ts";
+import { isFigure } from "./told.ts";
 import { fromDbu, fromDbv, voltsFor } from "./volts.ts";
 
 /** A number as it was typed from a data sheet, in the unit that it is kept in; or why it is none. */
@@ -45,9 +46,7 @@ function voltsIn(number: number, rest: string, plain: string, ohms: Ohms): Volts
 }
 
 const within = (name: FigureName, value: number): Typed =>
-  value >= bounds[name].least && value <= bounds[name].most
-    ? { value }
-    : { wrong: "cannot be", is: value };
+  isFigure(name, value) ? { value } : { wrong: "cannot be", is: value };
 
 /**
  * A number of a box or of headphones as somebody typed it: '4', '1.2 V', '+18 dBu', '80 mW in 32 Ω' where volts are wanted, '−98 dBu' where noise is, '100 dB/mW'

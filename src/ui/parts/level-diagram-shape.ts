@@ -45,6 +45,8 @@ const dbu = (volts: Volts): Decibels => Math.max(2 * floor, toDbu(volts));
 
 /** Where a box is entered and left, as a part of its column; and how far the ear's lines reach into theirs. */
 const side = { input: 0.2, output: 0.8 } as const;
+/** Before it a source has nothing but the names of the lines. */
+const begins = 0.36;
 const atEar = [0.28, 0.72] as const;
 /** Less is not to be seen. */
 const seen: Decibels = 0.05;
@@ -92,7 +94,7 @@ const spotOf = (
 function startOf({ stages: [source] }: Feed, mean: Decibels, columns: number): Spot {
   const { "most volts": most, "input noise": noise } = source?.figures ?? {};
   const full = dbu(most?.typical ?? fromDbu(floor));
-  return spotOf(side.input / columns, full + mean, -mean, 0, dbu(1e-6 * (noise?.typical ?? 1e-3)));
+  return spotOf(begins / columns, full + mean, -mean, 0, dbu(1e-6 * (noise?.typical ?? 1e-3)));
 }
 
 /** A point of the drawing in hundredths, from the upper left. */

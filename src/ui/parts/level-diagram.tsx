@@ -80,11 +80,14 @@ export function LevelDiagram({ diagram, across, level, hiss, room, said }: Props
       <Soft at={at} from={ear} columns={columns} between={level} across={across} />
       <Soft at={at} from={ear} columns={columns} between={hiss} across={across} />
       <Names at={at} diagram={diagram} said={said} />
-      <Scales at={at} said={said} />
-      <Ear at={at} columns={columns} level={level} hiss={hiss} said={said} />
+      <Scales at={at} across={across} said={said} />
+      <Ear at={at} diagram={diagram} hiss={hiss} said={said} />
     </div>
   );
 }
+
+/** Beyond either end of the scale. */
+const beyond: Decibels = 1000;
 
 const placed = ([x, y]: readonly [number, number]) => ({ left: `${x}%`, top: `${y}%` });
 
@@ -186,20 +189,26 @@ function Names({ at, diagram: { spots, ceilings, cut }, said }: SaidProps) {
 }
 
 /** Round numbers of both scales. */
-const rounds: Readonly<Record<"volts" | "pressure", readonly Decibels[]>> = {
+const rounds = {
   volts: [-100, -80, -60, -40, -20, 0, 20],
   pressure: [0, 20, 40, 60, 80, 100, 120],
-};
+} as const;
 
-function Scales({ at, said }: Pick<SaidProps, "at" | "said">) {
+interface ScalesProps extends Pick<SaidProps, "at" | "said"> {
+  readonly across: boolean;
+}
+
+function Scales({ at, across, said }: ScalesProps) {
   const marks = (scale: "volts" | "pressure", along: number, shift: Decibels) => (
     <>
-      {rounds[scale].map((round) => (
-        <span key={round} class={`mark ${scale}`} style={placed(at(along, round - shift))}>
-          {String(round).replace("-", "−")}
-        </span>
-      ))}
-      <span class={`mark unit ${scale}`} style={placed(at(along, 200))}>
+      {rounds[scale]
+        .filter((_, index) => across || index % 2 === 0)
+        .map((round) => (
+          <span key={round} class={`mark ${scale}`} style={placed(at(along, round - shift))}>
+            {String(round).replace("-", "−")}
+          </span>
+        ))}
+      <span class={`mark unit ${scale}`} style={placed(at(along, across ? beyond : -beyond))}>
         {said[scale]}
       </span>
     </>
@@ -212,24 +221,23 @@ function Scales({ at, said }: Pick<SaidProps, "at" | "said">) {
   );
 }
 
-interface EarProps extends Pick<SaidProps, "at" | "said"> {
-  readonly columns: number;
-  readonly level: Between;
+interface EarProps extends SaidProps {
   readonly hiss: Between;
 }
 
 /** How loud that is, and whether the hiss is heard. */
-function Ear({ at, columns, level, hiss, said }: EarProps) {
+function Ear({ at, diagram: { columns, spots }, hiss, said }: EarProps) {
   const middle = (columns - 0.5) / columns;
+  const loudest = spots.at(-1)?.peaks ?? 0;
   return (
     <>
-      <span class="ear-says loud" style={placed(at(middle, level.value - earAt))}>
+      <span class="ear-says loud" style={placed(at(middle, loudest))}>
         {said.loud}
       </span>
       <span class="ear-says hiss" style={placed(at(middle, hiss.value - earAt))}>
         {said.hiss}
       </span>
-      <span class="ear-says covered" style={placed(at(middle, -400))}>
+      <span class="ear-says covered" style={placed(at(middle, -beyond))}>
         {said.covered}
       </span>
     </>

@@ -117,7 +117,7 @@ function useDragOf(up: number, onTurn: Props["onTurn"], onLetGo: Props["onLetGo"
     onPointerDown: (event: PointerEvent & { readonly currentTarget: HTMLElement }) => {
       if (event.button !== 0) return;
       event.preventDefault();
-      event.currentTarget.focus();
+      event.currentTarget.focus({ preventScroll: true });
       event.currentTarget.setPointerCapture(event.pointerId);
       const { pointerId: pointer, clientX: x, clientY: y } = event;
       press.current = { pointer, x, y, from: up, up };

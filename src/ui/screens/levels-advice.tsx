@@ -2,7 +2,6 @@ import type { Room } from "#core/level/audible.ts";
 import { roomNames, wantedLevels, wantedNames } from "#core/level/heard.ts";
 import { Roving } from "#ui/parts/roving.tsx";
 import { useWords } from "#ui/words/use-words.ts";
-import { targetsFor } from "./levels-targets.ts";
 import { usualRoom } from "./levels-view.ts";
 import { type AtLevels, knobPuts } from "./use-levels.ts";
 
@@ -12,8 +11,7 @@ const near = 0.012;
 /** The one large move: every knob where it is best for how loud it should be, with the hiss now and then. */
 export function LevelsAdvice({ at }: { readonly at: AtLevels }) {
   const { levels, figures } = useWords();
-  const { way, told, view } = at;
-  const targets = targetsFor(at);
+  const { way, told, view, targets } = at;
   const turnable = way.feed.stages.some(({ knob }) => knob !== undefined);
   const there = way.feed.stages.every(
     ({ knob }, stage) => Math.abs((knob ?? 0) - (targets.knobs[stage] ?? 0)) < near,
@@ -53,7 +51,18 @@ export function LevelsAdvice({ at }: { readonly at: AtLevels }) {
                 {levels.whatThen(whole(targets.level), whole(told.hiss.value), whole(targets.hiss))}
               </p>
             )}
-            <p class="note">{targets.byThumb ? levels.byThumb : levels.byNumbers}</p>
+            <p class="note">
+              {targets.byThumb ? levels.byThumb(whole(targets.byThumb.hiss)) : levels.byNumbers}
+            </p>
+            {targets.byThumb && (
+              <button
+                type="button"
+                class="quiet"
+                onClick={() => at.put(...knobPuts(way, { ...targets.byThumb?.knobs }))}
+              >
+                {levels.setByThumb}
+              </button>
+            )}
           </div>
         </div>
       )}

@@ -10,7 +10,6 @@ import { diagramOf } from "#ui/parts/level-diagram-shape.ts";
 import { LevelKnob } from "#ui/parts/level-knob.tsx";
 import { useWide } from "#ui/parts/use-wide.ts";
 import { useWords, type Words } from "#ui/words/use-words.ts";
-import { targetsFor } from "./levels-targets.ts";
 import { usualRoom } from "./levels-view.ts";
 import type { AtLevels } from "./use-levels.ts";
 
@@ -18,9 +17,8 @@ import type { AtLevels } from "./use-levels.ts";
 export function LevelsChain({ at }: { readonly at: AtLevels }) {
   const words = useWords();
   const across = useWide(60);
-  const { way, told, view } = at;
+  const { way, told, view, targets } = at;
   const diagram = diagramOf(way.feed, told, usualProgramme);
-  const targets = targetsFor(at).knobs;
   return (
     <div
       class={across ? "level-diagram across" : "level-diagram down"}
@@ -38,7 +36,7 @@ export function LevelsChain({ at }: { readonly at: AtLevels }) {
         {way.feed.stages.map(({ part }, stage) => (
           <li key={part}>
             <Box at={at} part={part} />
-            <Knob at={at} stage={stage} target={targets[stage]} />
+            <Knob at={at} stage={stage} target={targets.knobs[stage]} />
             <Along at={at} part={part} />
           </li>
         ))}

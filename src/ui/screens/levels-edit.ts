@@ -36,6 +36,10 @@ const refusing = (
   refused: Extract<Edited, { refusal: unknown }>["refusal"] | undefined,
 ) => (page.view.screen === "levels" ? { ...page, view: { ...page.view, refused } } : page);
 
+/** The rig drawn otherwise. */
+export const redrawn = (page: Page, rig: Rig, at: number): Page =>
+  refusing(entered(page, { entry: "drawing", rig }, at), undefined);
+
 /** The last drawing taken back, or the last one that was taken back put in force again. */
 export function stepped(page: Page, way: "undone" | "redone", at: number): Page {
   const entry = way === "undone" ? lastDrawing(page.log) : lastUndone(page.log);

@@ -13,7 +13,7 @@ export function LevelsInstead({ at }: { readonly at: AtLevels }) {
   const words = useWords();
   const { levelsMore: levels, figures } = words;
   const { rig, way } = at;
-  const wanted = wantedIn(at);
+  const wanted = wantedIn(at.view);
   const { feed } = way;
   // Neither depends on how the knobs stand: what is drawn is enough.
   // biome-ignore lint/correctness/useExhaustiveDependencies: a knob in the hand changes nothing here

@@ -1,5 +1,6 @@
 import { heardIn, loudnessOf } from "#core/level/heard.ts";
 import { placeName, seatName } from "#core/report/names.ts";
+import { sentence } from "#core/report/phrases.ts";
 import { lastDrawing, lastUndone } from "#core/session/log.ts";
 import { Tape } from "#ui/parts/tape.tsx";
 import { useWords } from "#ui/words/use-words.ts";
@@ -10,11 +11,13 @@ import { stepped } from "./levels-edit.ts";
 import { LevelsHiss } from "./levels-hiss.tsx";
 import { LevelsInstead } from "./levels-instead.tsx";
 import { LevelsNumbers } from "./levels-numbers.tsx";
+import { LevelsOneMore } from "./levels-one-more.tsx";
 import { LevelsSeats } from "./levels-seats.tsx";
 import { LevelsTime } from "./levels-time.tsx";
 import type { LevelsView } from "./levels-view.ts";
 import { type AtLevels, useLevels } from "./use-levels.ts";
 import type { Held } from "./use-page.ts";
+import { useUndoKeys } from "./use-undo-keys.ts";
 
 /** How loud and how hissy it is at a position, as a picture whose knobs turn. */
 export function LevelsScreen({ held, view }: { readonly held: Held; readonly view: LevelsView }) {
@@ -36,6 +39,7 @@ export function LevelsScreen({ held, view }: { readonly held: Held; readonly vie
       <LevelsHiss at={at} />
       <LevelsInstead at={at} />
       <LevelsTime at={at} />
+      <LevelsOneMore at={at} />
       <LevelsSeats at={at} />
     </section>
   );
@@ -59,21 +63,22 @@ function Head({ at }: { readonly at: AtLevels }) {
   );
 }
 
-/** Less is no spread worth a word, decibels. */
-const narrow = 3;
+/** Less is no spread worth a word, and less of a peak is not missed; decibels. */
+const [narrow, heard] = [3, 0.5];
 
 function Unsure({ at: { told, way, rig } }: { readonly at: AtLevels }) {
   const { levels, figures, language } = useWords();
   const { low, high } = told.level;
-  const { tightest } = told.now;
-  const cut = -tightest.headroom;
+  const cut = told.now.places.find(({ headroom }) => headroom < -heard);
   const whole = (value: number) => figures.fixed(Math.max(0, value), 0);
   return (
     <>
-      {cut > 0.5 && (
+      {cut && (
         <p class="levels-cut">
           <Tape yellow>
-            {levels.cutAt(placeName(language, rig, tightest.part), figures.fixed(cut, 0))}
+            {sentence(
+              levels.cutAt(placeName(language, rig, cut.part), figures.fixed(-cut.headroom, 0)),
+            )}
           </Tape>
         </p>
       )}
@@ -88,11 +93,13 @@ function Steps({ at: { held } }: { readonly at: AtLevels }) {
   const { rig: words } = useWords();
   const { page, change, edges } = held;
   const step = (way: "undone" | "redone") => change((one) => stepped(one, way, edges.now()));
+  useUndoKeys(step);
   return (
     <p class="steps">
       <button
         type="button"
         class="say"
+        aria-keyshortcuts="Control+Z"
         disabled={lastDrawing(page.log) === undefined}
         onClick={() => step("undone")}
       >
@@ -101,6 +108,7 @@ function Steps({ at: { held } }: { readonly at: AtLevels }) {
       <button
         type="button"
         class="say"
+        aria-keyshortcuts="Control+Shift+Z"
         disabled={lastUndone(page.log) === undefined}
         onClick={() => step("redone")}
       >

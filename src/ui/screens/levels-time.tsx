@@ -1,4 +1,8 @@
-import { allowed, type RuleName, rules } from "#core/level/exposure.ts";
+import { useMemo, useState } from "preact/hooks";
+import { allowed, doseOfAll, type RuleName, rules } from "#core/level/exposure.ts";
+import { usualProgramme } from "#core/level/stages.ts";
+import { derive } from "#core/session/derive.ts";
+import { soundedIn } from "#core/session/exposed.ts";
 import { useWords, type Words } from "#ui/words/use-words.ts";
 import type { AtLevels } from "./use-levels.ts";
 
@@ -16,8 +20,9 @@ export function LevelsTime({ at }: { readonly at: AtLevels }) {
   const words = useWords();
   const { levelsMore: levels, figures } = words;
   const { value, low, high } = at.told.level;
+  const [open, setOpen] = useState(false);
   return (
-    <details>
+    <details onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
       <summary>{levels.time.question(longOf(words, value, "day"))}</summary>
       <p class="note">{levels.time.at(figures.fixed(value, 0))}</p>
       <ul class="rules">
@@ -30,6 +35,7 @@ export function LevelsTime({ at }: { readonly at: AtLevels }) {
           </li>
         ))}
       </ul>
+      {open && <Tests at={at} />}
       <p class="note">{levels.time.leftOut}</p>
       <p>{levels.time.stop}</p>
     </details>
@@ -52,3 +58,31 @@ function longOf(
   const rounded = 5 * Math.round(minutes / 5);
   return levels.time.long(Math.floor(rounded / 60), rounded % 60);
 }
+
+/** The session's own test signals, as loud as they would be with the knobs as they stand. */
+function Tests({ at: { held, position, told } }: { readonly at: AtLevels }) {
+  const { levelsMore: levels, figures } = useWords();
+  const { log } = held.page;
+  const sounded = useMemo(() => {
+    const derived = derive(log);
+    return derived ? soundedIn(derived).filter((one) => one.position === position) : [];
+  }, [log, position]);
+  if (sounded.length === 0) return <p class="note">{levels.time.noTests}</p>;
+  const heard = sounded.map(({ level, seconds }) => ({
+    level: told.level.value + level - usualProgramme.level,
+    seconds,
+  }));
+  const most = Math.max(...heard.map(({ level }) => level));
+  const share = 100 * doseOfAll(rules.day, heard);
+  return (
+    <p class="note">
+      {levels.time.tests(
+        figures.fixed(most, 0),
+        share < least ? levels.time.underShare : levels.time.share(figures.fixed(share, 1)),
+      )}
+    </p>
+  );
+}
+
+/** Less of a day's measure is not told in numbers, hundredths. */
+const least = 0.1;

@@ -3,8 +3,9 @@ import { usualProgramme } from "#core/level/stages.ts";
 import { knobSetting } from "#core/level/told.ts";
 import { type Reckoned, reckoned, turned, type Way, wayTo } from "#core/level/way.ts";
 import { type BuiltRig, build, type Rig } from "#core/rig/rig.ts";
-import { rigIn } from "#core/session/log.ts";
-import { type Put, put } from "./levels-edit.ts";
+import { type Log, rigIn } from "#core/session/log.ts";
+import { type Put, put, redrawn } from "./levels-edit.ts";
+import { type Targets, targetsFor, wantedIn } from "./levels-targets.ts";
 import type { LevelsView } from "./levels-view.ts";
 import type { Held } from "./use-page.ts";
 
@@ -17,17 +18,20 @@ export interface AtLevels {
   /** As it is drawn, the knob in the hand as it stands there. */
   readonly way: Way;
   readonly told: Reckoned;
+  /** Where its knobs should stand. */
+  readonly targets: Targets;
   /** Turns the knob of a box; nothing is entered. */
   readonly turn: (stage: number, up: number) => void;
   /** Lets it go. */
   readonly letGo: (stage: number, up: number) => void;
   readonly put: (...all: readonly Put[]) => void;
+  readonly draw: (rig: Rig) => void;
   readonly look: (next: Partial<LevelsView>) => void;
 }
 
-/** The knob in the hand, of a rig as it is drawn: with the next drawing it is let go. */
+/** The knob in the hand, at a log: with the next entry it is let go. */
 interface InHand {
-  readonly rig: Rig;
+  readonly log: Log;
   readonly stage: number;
   readonly up: number;
 }
@@ -43,12 +47,14 @@ export function useLevels(held: Held, view: LevelsView): AtLevels | undefined {
     [rig, position],
   );
   const [hand, setHand] = useState<InHand>();
-  const held1 = hand?.rig === drawn ? hand : undefined;
-  const shown = useMemo(() => way && turnedBy(way, held1), [way, held1]);
+  const turning = hand?.log === page.log ? hand : undefined;
+  const shown = useMemo(() => way && turnedBy(way, turning), [way, turning]);
+  const wanted = wantedIn(view);
+  const targets = useMemo(() => way && targetsFor(way.feed, wanted), [way, wanted]);
   const told = useMemo(() => shown && reckoned(shown, usualProgramme), [shown]);
-  if (!(drawn && rig && position !== undefined && shown && told)) return undefined;
+  if (!(drawn && rig && position !== undefined && shown && told && targets)) return undefined;
   const enter = (...all: readonly Put[]) => change((one) => put(one, all, edges.now()));
-  const turn = (stage: number, up: number) => setHand({ rig: drawn, stage, up });
+  const turn = (stage: number, up: number) => setHand({ log: page.log, stage, up });
   return {
     held,
     view,
@@ -56,12 +62,14 @@ export function useLevels(held: Held, view: LevelsView): AtLevels | undefined {
     position,
     way: shown,
     told,
+    targets,
     turn,
     letGo: (stage, up) => {
       turn(stage, up);
       enter(...knobPuts(shown, { [stage]: up }));
     },
     put: enter,
+    draw: (next) => change((one) => redrawn(one, next, edges.now())),
     look: (next) =>
       change((one) =>
         one.view.screen === "levels" ? { ...one, view: { ...one.view, ...next } } : one,

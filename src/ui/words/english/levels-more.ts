@@ -51,11 +51,32 @@ export const levelsMore = {
       "children's week": "a week for children, by 75 dB for forty hours (the same)",
     },
     tests: (level: string, share: string) =>
-      `The test signals heard here in this session come to ${level} at most, ${share} of a day's measure.`,
+      `The test signals heard here in this session were ${level} dB at most, as the knobs stand: ${share} of a day's measure.`,
+    share: (hundredths: string) => `${hundredths} %`,
+    underShare: "less than 0.1 %",
     noTests: "No test signal was answered here in this session.",
     leftOut:
       "Left out: whatever else is heard that day, single loud bangs, what the headphones do to the tone, the numbers that nobody typed. It is reckoned, not measured, and no medical advice.",
     stop: "Ringing or dull ears are a reason to stop, and to have them looked at if it stays.",
+  },
+  oneMore: {
+    question: "One more wants to listen",
+    how: "Each with what it does to who listens already, no knob touched, and the hiss of the newcomer. The best first.",
+    ways: {
+      "free output": (place: string) => `from a free output: ${place}`,
+      "more outputs": (part: string) => `from a box with more outputs in place of ${part}`,
+      splitter: (place: string) => `by a splitter: ${place}`,
+      "another amplifier": (place: string) => `from another amplifier: ${place}`,
+    },
+    same: "nobody notices",
+    softer: (by: string) => `${by} dB softer for who is there`,
+    louder: (by: string) => `${by} dB louder for who is there`,
+    hiss: (hiss: string) => `hiss ${hiss} dB`,
+    short: (by: string) => `${by} dB too soft for the newcomer`,
+    strained: "an output has too much to drive then",
+    lost: (effect: string) => `not the whole of it: ${effect}`,
+    draw: "draw it so",
+    none: "Nothing here has room for one more. Draw a splitter or an amplifier first.",
   },
   elsewhere: "At another position",
 };

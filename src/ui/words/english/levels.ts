@@ -32,11 +32,11 @@ const hissIs: Readonly<Record<Room | "nowhere", string>> = {
 };
 
 const rooms: Readonly<Record<Room, string>> = {
-  silent: "a silent room",
+  silent: "silence",
   studio: "a studio",
   "quiet room": "a quiet room",
-  "room with people": "a room with people",
-  "stage before the show": "a stage before the show",
+  "room with people": "people around",
+  "stage before the show": "a stage",
 };
 
 const coveredIn: Readonly<Record<Room, string>> = {
@@ -67,7 +67,7 @@ export const levels = {
   rooms,
   wants,
   between: (low: string, high: string, unknown: number) =>
-    `${low} to ${high} dB, as far as ${counted(unknown, "number", "numbers")} that nobody typed may lie apart. Tap a box to type what its sheet says.`,
+    `It may be ${low} to ${high} dB: ${counted(unknown, "number is", "numbers are")} taken as usual. Tap a box to type what its sheet says.`,
   cutAt: (part: string, by: string) =>
     `${part} cuts the peaks off, by ${by} dB: turn down what comes before`,
   chain: "from the source to the ears",
@@ -100,8 +100,9 @@ export const levels = {
   setAlready: "The knobs stand so",
   whatThen: (level: string, now: string, then: string) =>
     `Then it is ${level} dB at the ear. Hiss: now ${now} dB, then ${then}.`,
-  byThumb:
-    "No number of these boxes was typed, so this is the rule of thumb: the first knob about half, and the amplifier makes up for the rest.",
+  byThumb: (hiss: string) =>
+    `Reckoned with what is usual, as no number of these boxes was typed. The rule of thumb where nothing is known, the first knob about half and the amplifier makes up, comes to a hiss of ${hiss} dB here.`,
+  setByThumb: "set them by the rule of thumb",
   byNumbers:
     "As the numbers have it: every knob from the first on as high as stays clean, and the last makes up. That is where hiss is least.",
   short: (by: string) => `So loud it cannot be without cutting peaks off: ${by} dB are missing.`,

@@ -30,7 +30,7 @@ export const levelNumbers: Words["levelNumbers"] = {
   usual: (typical, low, high, unit) =>
     `Üblich: ${typical} ${unit}; acht von zehn liegen zwischen ${low} und ${high}.`,
   thatIs: (value) => `Das sind ${value}.`,
-  notUnderstood: (text, hint) => `„${text}“ ist hier als Zahl nicht zu verstehen. ${hint}`,
+  notUnderstood: (text, hint) => `»${text}« ist hier als Zahl nicht zu verstehen. ${hint}`,
   cannotBe: (value, least, most) =>
     `${value} kann nicht sein: Verstanden wird von ${least} bis ${most}.`,
   ofWhat: "Worauf das Datenblatt sie bezieht",

@@ -51,11 +51,32 @@ export const levelsMore: Words["levelsMore"] = {
       "children's week": "in der Woche für Kinder, nach 75 dB für vierzig Stunden (ebenda)",
     },
     tests: (level, share) =>
-      `Die Prüfsignale, die in dieser Sitzung hier gehört wurden, kommen auf höchstens ${level}, das ist ${share} vom Maß eines Tages.`,
+      `Die Prüfsignale, die in dieser Sitzung hier gehört wurden, waren höchstens ${level} dB laut, so wie die Regler stehen: ${share} vom Maß eines Tages.`,
+    share: (hundredths) => `${hundredths} %`,
+    underShare: "weniger als 0,1 %",
     noTests: "In dieser Sitzung wurde hier noch kein Prüfsignal beantwortet.",
     leftOut:
       "Nicht dabei: was an dem Tag sonst noch zu hören ist, einzelne laute Knalle, was der Kopfhörer am Klang ändert, und die Zahlen, die niemand eingetragen hat. Es ist gerechnet, nicht gemessen, und kein ärztlicher Rat.",
     stop: "Pfeifen oder dumpfes Hören ist ein Grund aufzuhören, und es untersuchen zu lassen, wenn es bleibt.",
+  },
+  oneMore: {
+    question: "Noch jemand möchte mithören",
+    how: "Jeweils mit dem, was es für die ändert, die schon hören, ohne dass jemand einen Regler anfasst, und dem Rauschen beim Neuen. Das Beste zuerst.",
+    ways: {
+      "free output": (place) => `aus einem freien Ausgang: ${place}`,
+      "more outputs": (part) => `aus einem Gerät mit mehr Ausgängen anstelle von ${part}`,
+      splitter: (place) => `mit einem Verteiler: ${place}`,
+      "another amplifier": (place) => `aus einem weiteren Verstärker: ${place}`,
+    },
+    same: "niemand merkt es",
+    softer: (by) => `für die anderen ${by} dB leiser`,
+    louder: (by) => `für die anderen ${by} dB lauter`,
+    hiss: (hiss) => `Rauschen ${hiss} dB`,
+    short: (by) => `für den Neuen ${by} dB zu leise`,
+    strained: "ein Ausgang hat dann zu viel zu treiben",
+    lost: (effect) => `nicht das Ganze: ${effect}`,
+    draw: "so zeichnen",
+    none: "Hier ist für niemanden mehr Platz. Erst einen Verteiler oder einen Verstärker zeichnen.",
   },
   elsewhere: "An einem anderen Platz",
 };

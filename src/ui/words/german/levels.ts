@@ -40,11 +40,11 @@ export const levels: Words["levels"] = {
     "stage before the show": "auf der Bühne nicht zu hören",
   },
   rooms: {
-    silent: "stiller Raum",
+    silent: "Stille",
     studio: "Studio",
     "quiet room": "leiser Raum",
-    "room with people": "Raum mit Leuten",
-    "stage before the show": "Bühne vor Beginn",
+    "room with people": "unter Leuten",
+    "stage before the show": "Bühne",
   },
   wants: {
     "quiet talk": (level) => `leises Reden, ${level} dB`,
@@ -52,7 +52,7 @@ export const levels: Words["levels"] = {
     "loud stage": (level) => `laute Bühne, ${level} dB`,
   },
   between: (low, high, unknown) =>
-    `${low} bis ${high} dB, so weit ${unknown === 1 ? "eine Zahl, die" : `${unknown} Zahlen, die`} niemand eingetragen hat, auseinanderliegen ${unknown === 1 ? "kann" : "können"}. Ein Gerät antippen, um einzutragen, was sein Datenblatt sagt.`,
+    `Es können ${low} bis ${high} dB sein: ${unknown === 1 ? "Eine Zahl gilt" : `${unknown} Zahlen gelten`} als üblich. Ein Gerät antippen, um einzutragen, was sein Datenblatt sagt.`,
   cutAt: (part, by) =>
     `Hier werden Spitzen abgeschnitten, um ${by} dB: ${part}. Davor leiser stellen`,
   chain: "von der Quelle bis zu den Ohren",
@@ -84,8 +84,9 @@ export const levels: Words["levels"] = {
   setAlready: "Die Regler stehen so",
   whatThen: (level, now, then) =>
     `Dann sind es ${level} dB am Ohr. Rauschen: jetzt ${now} dB, dann ${then}.`,
-  byThumb:
-    "Von diesen Geräten ist keine Zahl eingetragen, also gilt die Faustregel: der erste Regler etwa halb, und der Verstärker holt den Rest auf.",
+  byThumb: (hiss) =>
+    `Gerechnet mit dem, was üblich ist, da von diesen Geräten keine Zahl eingetragen ist. Die Faustregel, wenn nichts bekannt ist: der erste Regler etwa halb, und der Verstärker holt auf. Damit rauscht es hier mit ${hiss} dB.`,
+  setByThumb: "nach der Faustregel stellen",
   byNumbers:
     "Wie die Zahlen es sagen: jeder Regler vom ersten an so hoch, wie es sauber bleibt, und der letzte holt auf. So rauscht es am wenigsten.",
   short: (by) => `So laut geht es nicht, ohne Spitzen abzuschneiden: Es fehlen ${by} dB.`,
