@@ -6,6 +6,7 @@ import type { Answered } from "#core/training/score.ts";
 import type { Settings } from "#storage/settings.ts";
 import type { Notice } from "#ui/words/notice.ts";
 import type { Told } from "./complaint-told.ts";
+import type { LevelsView } from "./levels-view.ts";
 import type { Plan } from "./plan.ts";
 import { type LeadSaid, leadIn } from "./prove-said.ts";
 import type { RigView } from "./rig-view.ts";
@@ -19,6 +20,8 @@ export type View =
     }
   /** The rig as a picture to be changed, and what of it is in hand. */
   | RigView
+  /** How loud and how hissy it is at a position. */
+  | LevelsView
   | {
       readonly screen: "position";
       readonly position: string;
