@@ -24,6 +24,8 @@ export interface AuditionHow {
   readonly loop?: boolean;
   /** Which is heard first; healthy unless given. */
   readonly first?: Version;
+  /** Whoever listens may turn the volume up for a part of it; false unless given. */
+  readonly turnedUp?: boolean;
 }
 
 /** What a press puts into the graph. */
@@ -112,7 +114,11 @@ function evenly(sound: Sound, level: DecibelsFullScale): Sound {
 }
 
 /** The healthy version with the faulty one instead; refused when they are not in step or a gain is not finite. */
-export function ofAudition({ healthy, faulty }: Audition, loop: boolean): Programme | "refused" {
+export function ofAudition(
+  { healthy, faulty }: Audition,
+  loop: boolean,
+  turnedUp = false,
+): Programme | "refused" {
   const [first, second] = [voiceOf(healthy), voiceOf(faulty)];
   const inStep =
     first?.sound.rate === second?.sound.rate &&
@@ -125,6 +131,7 @@ export function ofAudition({ healthy, faulty }: Audition, loop: boolean): Progra
     loop: loop ? whole(sound) : undefined,
     lasts: sound.left.length / sound.rate,
     sounding: 1,
+    turnedUp,
   };
 }
 

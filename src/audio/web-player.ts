@@ -73,8 +73,11 @@ class WebPlayer implements Player {
   readonly speak = (prompts: readonly Prompt[], how: SpeakHow = {}): Promise<Ending> =>
     this.#press((context) => this.#speech.said(prompts, context, how));
 
-  readonly audition = (audition: Audition, { loop, first }: AuditionHow = {}): Promise<Ending> =>
-    this.#press(() => ofAudition(audition, loop ?? false), first ?? "healthy");
+  readonly audition = (
+    audition: Audition,
+    { loop, first, turnedUp }: AuditionHow = {},
+  ): Promise<Ending> =>
+    this.#press(() => ofAudition(audition, loop ?? false, turnedUp), first ?? "healthy");
 
   readonly hear = (version: Version) => {
     const [run, { context }] = [this.#run, this.#output];

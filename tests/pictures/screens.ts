@@ -103,6 +103,17 @@ async function prove(page: Page, stand: Stand): Promise<void> {
   await stand("prove, suspected");
 }
 
+async function levels(page: Page, stand: Stand): Promise<void> {
+  await press(page, "Tallow Hall story evening");
+  await press(page, "How loud, how much hiss");
+  await page.locator(".level-diagram").waitFor({ timeout: 15_000 });
+  await stand("levels");
+  await press(page, "Set the knobs so");
+  await press(page, "numbers of headphones 1");
+  for (const one of await page.locator(".levels details > summary").all()) await one.click();
+  await stand("levels, all of it");
+}
+
 /** A screen that one press of the first one leads to. */
 const one =
   (name: string, button: string, then?: (page: Page) => Promise<void>) =>
@@ -123,6 +134,7 @@ export const ways = (number: number): readonly ((page: Page, stand: Stand) => Pr
   },
   (page, stand) => round(page, stand, number),
   handsUp,
+  levels,
   complaint,
   plan,
   prove,

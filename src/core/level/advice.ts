@@ -4,7 +4,7 @@ import type { Feed, Programme, Stage } from "./stages.ts";
 import { knobFor, knobLevel, passedAt } from "./taper.ts";
 
 /** Further down than this the sides of a ganged knob differ: the last one is not asked to go there, as long as another can. Common practice, no source. */
-export const lowestUseful: Decibels = -40;
+const lowestUseful: Decibels = -40;
 
 /** Where to set every knob of a way, in the order of its stages. */
 export interface Advice {

@@ -41,7 +41,7 @@ export const inDecibels = (name: FigureName): boolean => bounds[name].unit === "
  * What a stage is: the most it gives on one leg with nothing on it, its gain with the knob all the way up, the noise ahead of its knob (at its input; of
  * a source at its output, all the way up), the noise behind it at the output, and the most its input takes.
  */
-export type StageFigures = Readonly<Record<Exclude<FigureName, "sensitivity">, Usual>>;
+type StageFigures = Readonly<Record<Exclude<FigureName, "sensitivity">, Usual>>;
 
 const usual = (low: number, typical: number, high: number): Usual => ({ low, typical, high });
 const none = usual(0, 0, 0);
@@ -85,7 +85,7 @@ const stages = {
     "most input volts": usual(3, 6, 12),
   },
 } as const satisfies Readonly<Record<string, StageFigures>>;
-export type StageName = keyof typeof stages;
+type StageName = keyof typeof stages;
 
 const ofKind: Readonly<Partial<Record<PartKind, StageName>>> = {
   laptop: "pocket output",

@@ -7,6 +7,7 @@ import {
   outputOhms,
   type Usual,
 } from "./figures.ts";
+import { perVolt } from "./sensitivity.ts";
 import type { Feed, Stage } from "./stages.ts";
 import { feedTo } from "./stages.ts";
 import { ohmsIn } from "./told.ts";
@@ -57,7 +58,8 @@ export function unknownsOf(rig: Rig, feed: Feed): readonly Unknown[] {
 }
 
 function ofWorn(feed: Feed): readonly Unknown[] {
-  const { part, sensitivity } = feed.worn;
+  const { part, sensitivity, unit } = feed.worn;
+  if (unit === "dB") return [inEitherUnit(feed)];
   if (sensitivity.low === sensitivity.high) return [];
   return [
     {
@@ -70,6 +72,21 @@ function ofWorn(feed: Feed): readonly Unknown[] {
       }),
     },
   ];
+}
+
+/** A sheet that does not say of what may mean either. */
+function inEitherUnit(feed: Feed): Unknown {
+  const { part, sensitivity, unit, ohms } = feed.worn;
+  const { value, low, high } = perVolt(sensitivity.typical, unit, ohms);
+  return {
+    part,
+    name: "sensitivity",
+    usual: { typical: value, low, high },
+    with: (ofOneVolt) => ({
+      ...feed,
+      worn: { ...feed.worn, unit: "dB/V", sensitivity: { ...sensitivity, typical: ofOneVolt } },
+    }),
+  };
 }
 
 /** Resistances change the circuits, which are solved again. */

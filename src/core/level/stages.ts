@@ -1,5 +1,6 @@
 import type { Source } from "#core/circuit/circuit.ts";
 import { solve } from "#core/circuit/solve.ts";
+import { catalogue } from "#core/parts/catalogue.ts";
 import type { Socket } from "#core/parts/part.ts";
 import { solved } from "#core/rig/circuit-step.ts";
 import { inside } from "#core/rig/inside-step.ts";
@@ -84,10 +85,10 @@ export function feedTo(rig: BuiltRig, position: string): Feed | undefined {
   };
 }
 
-/** Of one driver as the circuit has it. */
+/** Of one driver as its kind has it; what has none of its own is taken as ordinary headphones. */
 function usualOhms(rig: BuiltRig, worn: string): Ohms {
-  const driver = rig.part(worn).body.find(({ name }) => name === "left driver");
-  return driver?.kind === "resistor" ? driver.ohms : 32;
+  const { ohms } = catalogue[rig.part(worn).kind].parameters;
+  return ohms !== undefined && "unit" in ohms ? ohms.typical : 32;
 }
 
 const insideOf = (rig: BuiltRig, part: string): Matrix =>

@@ -1,3 +1,4 @@
+import { catalogue } from "#core/parts/catalogue.ts";
 import { build, type Rig, wornAt } from "#core/rig/rig.ts";
 import { toDecibels } from "#core/units/decibels.ts";
 import type { Decibels, Ohms } from "#core/units/units.ts";
@@ -41,26 +42,28 @@ const received = (feed: Feed | undefined): number =>
     ),
   );
 
-/** What a source's resistance does to the tone at a position, from the circuit solved with drivers of two impedances. Nothing where nothing has drivers of its own. */
+/** What a source's resistance does to the tone at a position, from the circuit solved with drivers of several impedances. Nothing where nothing has drivers of its own. */
 export function toneChangeAt(rig: Rig, feed: Feed): ToneChange | undefined {
   const { ohms, part } = feed.worn;
-  const settings = rig.parts.find(({ id }) => id === part)?.settings;
-  const own = settings?.[peakSetting];
+  const one = rig.parts.find(({ id }) => id === part);
+  const range = one && catalogue[one.kind].parameters.ohms;
+  if (range === undefined || !("unit" in range)) return undefined;
+  const own = one?.settings?.[peakSetting];
   const told = typeof own === "number" && own > 0;
   const peak = told ? own : peaks.typical * ohms;
-  const [now, high] = [ohms, peak].map((one) => received(withDrivers(rig, feed.position, one)));
-  const far = received(withDrivers(rig, feed.position, farther));
-  if (now === undefined || high === undefined || now === 0 || far === 0) return undefined;
-  const by = far / now;
-  const source = Math.max(0, (farther * ohms * (by - 1)) / (farther - by * ohms));
+  const [now, far] = [ohms, range.most].map((each) =>
+    received(withDrivers(rig, feed.position, each)),
+  );
+  if (now === undefined || far === undefined || now === 0 || far === 0 || ohms >= range.most)
+    return undefined;
+  // Of one voltage behind one resistance, what drivers of two impedances get.
+  const source = Math.max(0, (far - now) / (now / ohms - far / range.most));
+  const share = (driver: Ohms) => driver / (driver + source);
   return {
     source,
     damping: ohms / Math.max(source, 1e-3),
-    bump: toDecibels(high / now),
+    bump: toDecibels(share(peak) / share(ohms)),
     peak,
     told,
   };
 }
-
-/** Other drivers, as far from these as they come, by which the source is found. */
-const farther: Ohms = 2000;

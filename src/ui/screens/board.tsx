@@ -26,6 +26,7 @@ import {
   trunkTrouble,
   whereTo,
 } from "./seat-state.ts";
+import { ToLevels } from "./to-levels.tsx";
 import { ToTheRig } from "./to-the-rig.tsx";
 import type { Session } from "./use-session.ts";
 
@@ -68,6 +69,7 @@ export function Board({ held }: { readonly held: Session }) {
         )}
         <LastAnswer held={held} />
         <ToTheRig held={held} />
+        <ToLevels held={held} />
         <button type="button" class="quiet" onClick={() => show({ screen: "start" })}>
           {board.anotherRig}
         </button>

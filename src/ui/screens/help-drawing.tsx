@@ -6,6 +6,7 @@ import { ComplaintPicture } from "#ui/parts/complaint-picture.tsx";
 import { CupAtMicrophone } from "#ui/parts/cup-at-microphone.tsx";
 import { EffectGlyph } from "#ui/parts/effect-glyph.tsx";
 import { LeadEndPicture } from "#ui/parts/end-picture.tsx";
+import { HissPicture } from "#ui/parts/hiss-picture.tsx";
 import { HookUpPicture } from "#ui/parts/hook-up-picture.tsx";
 import { KindPicture } from "#ui/parts/kind-picture.tsx";
 import { SeatHead } from "#ui/parts/seat-head.tsx";
@@ -40,6 +41,9 @@ const drawings: Readonly<Record<HelpName, () => VNode>> = {
   "hands up": threeHeads,
   curtain: lanes("difference"),
   rig: () => <KindPicture kind="headphone amplifier" />,
+  levels: () => (
+    <HissPicture below={45} playing={false} lasts={{ programme: 3, between: 0.5, hiss: 4 }} />
+  ),
   sessions: () => <SheetPicture trunk={[]} wrong={undefined} seats={boardSeats} />,
   plan: () => <KindPicture kind="mixer" />,
   listen: lanes("mono"),

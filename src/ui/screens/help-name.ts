@@ -12,6 +12,7 @@ const single: { readonly [Screen in Exclude<View["screen"], Several>]: HelpName 
   "hands up": "hands up",
   curtain: "curtain",
   rig: "rig",
+  levels: "levels",
   sessions: "sessions",
   plan: "plan",
   listen: "listen",

@@ -52,6 +52,12 @@ export function Inside({ held }: { readonly held: Held }) {
           {({ RigScreen }) => <RigScreen held={held} />}
         </Fetched>
       );
+    case "levels":
+      return (
+        <Fetched key="levels" held={held} from={() => import("./levels-screen.tsx")}>
+          {({ LevelsScreen }) => <LevelsScreen held={held} view={view} />}
+        </Fetched>
+      );
     case "sessions":
       return <SessionsScreen held={held} view={view} />;
     case "complaint":
@@ -147,6 +153,7 @@ function InSession({ held }: { readonly held: Held }) {
     case "listen":
     case "training":
     case "rig":
+    case "levels":
     case "complaint":
     case "sound out":
     case "sounds":

@@ -6,6 +6,7 @@ import type { Answered } from "#core/training/score.ts";
 import type { Settings } from "#storage/settings.ts";
 import type { Notice } from "#ui/words/notice.ts";
 import type { Told } from "./complaint-told.ts";
+import type { LevelsView } from "./levels-view.ts";
 import type { NoiseView } from "./noise-view.ts";
 import type { Plan } from "./plan.ts";
 import { type LeadSaid, leadIn } from "./prove-said.ts";
@@ -18,8 +19,9 @@ export type View =
       /** The position that was left by itself, since it was found healthy. */
       readonly came?: string;
     }
-  /** The rig as a picture to be changed, and what of it is in hand. */
   | RigView
+  | LevelsView
+  | NoiseView
   | {
       readonly screen: "position";
       readonly position: string;
@@ -48,7 +50,6 @@ export type View =
   | { readonly screen: "words"; readonly word?: string; readonly from?: View }
   /** One complaint, as far as it was told. */
   | { readonly screen: "complaint"; readonly told: Told }
-  | NoiseView
   /** Which output plays; and where one came from. */
   | { readonly screen: "sound out"; readonly from: View }
   /** A lead to be proved, as far as it was said. */

@@ -13,6 +13,7 @@ import { NoiseLink } from "./noise-link.tsx";
 import { NumbersHere } from "./numbers-here.tsx";
 import type { Ready } from "./ready.ts";
 import { Absent, SeatOptions, WantedSo } from "./seat-options.tsx";
+import { ToLevels } from "./to-levels.tsx";
 import { TwistScreen } from "./twist-screen.tsx";
 import type { Session } from "./use-session.ts";
 import { Verdict } from "./verdict.tsx";
@@ -47,6 +48,7 @@ export function PositionScreen(props: AtPosition) {
       <SeatOptions {...props} />
       <DidElse key={`done ${props.held.page.log.length}`} {...props} />
       <LastAnswer held={props.held} />
+      <ToLevels held={props.held} position={props.position} />
       <NumbersHere held={props.held} derived={derived} position={props.position} />
     </>
   );

@@ -1,10 +1,9 @@
-import { useLayoutEffect } from "preact/hooks";
 import type { Refusal } from "#core/drawing/edited.ts";
 import { lastDrawing, lastUndone, rigIn } from "#core/session/log.ts";
-import { isWrittenIn } from "#ui/parts/keys.ts";
 import { useWords } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
 import type { Page } from "./page.ts";
+import { useUndoKeys } from "./use-undo-keys.ts";
 
 interface Props {
   readonly page: Page;
@@ -55,24 +54,4 @@ export function RigHead({ page, step, refused }: Props) {
       )}
     </header>
   );
-}
-
-/** Ctrl+Z and Ctrl+Shift+Z, or with the Command key, but where somebody writes. */
-function useUndoKeys(step: Props["step"]): void {
-  useLayoutEffect(() => {
-    const down = (event: KeyboardEvent) => {
-      const way = wayOf(event);
-      if (way === undefined || isWrittenIn(event.target)) return;
-      event.preventDefault();
-      step(way);
-    };
-    window.addEventListener("keydown", down);
-    return () => window.removeEventListener("keydown", down);
-  }, [step]);
-}
-
-function wayOf({ key, ctrlKey, metaKey, shiftKey }: KeyboardEvent) {
-  const letter = ctrlKey || metaKey ? key.toLowerCase() : "";
-  if (letter === "y" || (letter === "z" && shiftKey)) return "redone";
-  return letter === "z" ? "undone" : undefined;
 }

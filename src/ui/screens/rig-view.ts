@@ -1,7 +1,7 @@
 import type { PlugEnd, Refusal } from "#core/drawing/edited.ts";
 import type { Meant } from "#ui/parts/rig-keys.ts";
 
-/** What of the rig's picture is in hand. */
+/** The rig as a picture to be changed, and what of it is in hand. */
 export interface RigView {
   readonly screen: "rig";
   /** The thing that was pressed, whose few actions are shown. */

@@ -8,6 +8,9 @@ import { doing } from "./english/doing.ts";
 import { figures } from "./english/figures.ts";
 import { flex } from "./english/flex.ts";
 import { help } from "./english/help.ts";
+import { levelNumbers } from "./english/level-numbers.ts";
+import { levels } from "./english/levels.ts";
+import { levelsMore } from "./english/levels-more.ts";
 import { listening, training } from "./english/listening.ts";
 import { marks } from "./english/marks.ts";
 import { measure } from "./english/measure.ts";
@@ -45,6 +48,9 @@ export const words = {
   trade,
   sessions,
   figures,
+  levels,
+  levelNumbers,
+  levelsMore,
   listening,
   training,
   marks,

@@ -8,6 +8,9 @@ import { doing } from "./german/doing.ts";
 import { figures } from "./german/figures.ts";
 import { flex } from "./german/flex.ts";
 import { help } from "./german/help.ts";
+import { levelNumbers } from "./german/level-numbers.ts";
+import { levels } from "./german/levels.ts";
+import { levelsMore } from "./german/levels-more.ts";
 import { listening, training } from "./german/listening.ts";
 import { marks } from "./german/marks.ts";
 import { measure } from "./german/measure.ts";
@@ -46,6 +49,9 @@ export const words: Words = {
   trade,
   sessions,
   figures,
+  levels,
+  levelNumbers,
+  levelsMore,
   listening,
   training,
   marks,

@@ -5,6 +5,7 @@ export const helpNames = [
   "hands up",
   "curtain",
   "rig",
+  "levels",
   "sessions",
   "plan",
   "listen",

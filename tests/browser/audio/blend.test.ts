@@ -186,7 +186,8 @@ describe("what is not an audition", () => {
 
   test("its length is told, and what of it is played over and over", () => {
     expect(ofAudition(tones, false)).toMatchObject({ lasts: expect.closeTo(0.3, 6) });
-    expect(ofAudition(tones, false)).toMatchObject({ loop: undefined });
+    expect(ofAudition(tones, false)).toMatchObject({ loop: undefined, turnedUp: false });
+    expect(ofAudition(tones, false, true)).toMatchObject({ turnedUp: true });
     expect(ofAudition(tones, true)).toMatchObject({ loop: { from: 0, to: 0.3 * rate } });
   });
 });

@@ -26,6 +26,11 @@ const screens: Readonly<Record<HelpName, HelpText>> = {
     answer:
       "The rig from its source to every pair of ears, as this program has it. Drag the end of a lead to another socket, press a thing to name, change or copy it; whatever you do can be undone.",
   },
+  levels: {
+    question: "How loud is it, and how much does it hiss?",
+    answer:
+      "The programme from its source to the ears: its peaks above it, noise below, and over every box the level at which it clips. Turn the knobs and see what arrives; what nobody typed is taken as usual, with how far that may be off.",
+  },
   sessions: {
     question: "Which evening do you want?",
     answer:

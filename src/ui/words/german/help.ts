@@ -26,6 +26,11 @@ const screens: Words["help"]["screens"] = {
     answer:
       "Der Aufbau von der Quelle bis zu jedem Paar Ohren, wie das Programm ihn kennt. Das Ende eines Kabels in eine andere Buchse ziehen, auf ein Teil drücken, um es zu benennen, zu ändern oder zu kopieren; alles lässt sich zurücknehmen.",
   },
+  levels: {
+    question: "Wie laut ist es, und wie sehr rauscht es?",
+    answer:
+      "Das Programm von der Quelle bis zu den Ohren: darüber seine Spitzen, darunter das Rauschen, und über jedem Gerät der Pegel, ab dem es verzerrt. Die Regler lassen sich drehen; was niemand eingetragen hat, gilt als üblich, mit dem, was das ausmachen kann.",
+  },
   sessions: {
     question: "Welcher Abend soll es sein?",
     answer:
