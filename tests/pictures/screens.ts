@@ -77,6 +77,22 @@ async function complaint(page: Page, stand: Stand): Promise<void> {
   await stand("complaint, further");
 }
 
+async function noise(page: Page, stand: Stand): Promise<void> {
+  await press(page, first.start.wrong);
+  for (const name of ["It hums", /^a headphone amplifier/, /^headphones/, /^3/, /^nobody asked/])
+    await press(page, name);
+  await page.locator(".noise-answers").waitFor({ timeout: 15_000 });
+  await stand("noise");
+  for (let step = 0; step < 12; step++) {
+    if (await page.locator(".noise.found").isVisible()) break;
+    await page.locator(".noise-answers .point").first().click({ timeout: 8000 });
+    await page.waitForTimeout(200); // the next to try, or the end
+  }
+  await stand("noise, found");
+  await press(page, "Another noise");
+  await stand("noise, which");
+}
+
 async function plan(page: Page, stand: Stand): Promise<void> {
   await press(page, first.start.plan);
   await page.getByText("What is drawn gives it").waitFor({ timeout: 15_000 });
@@ -136,6 +152,7 @@ export const ways = (number: number): readonly ((page: Page, stand: Stand) => Pr
   handsUp,
   levels,
   complaint,
+  noise,
   plan,
   prove,
   one("listen", first.start.hear),

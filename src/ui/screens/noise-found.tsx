@@ -14,6 +14,7 @@ import { LastAnswer } from "./last-answer.tsx";
 import { NoiseSuspects } from "./noise-suspects.tsx";
 import { NoiseWay } from "./noise-way.tsx";
 import type { AtPosition } from "./position-screen.tsx";
+import { ToLevels } from "./to-levels.tsx";
 
 type Props = AtPosition & { readonly hunt: Hunt };
 
@@ -48,6 +49,9 @@ export function NoiseFound({ held, ready, position, hunt }: Props) {
           <NoiseSuspects ready={ready} hunt={hunt} heading={verdict.notRuledOut} after={1} />
           <AlsoByEar ready={ready} hunt={hunt} />
           <Noticed ready={ready} hunt={hunt} />
+          {(hunt.noise === "hiss" || hunt.noise === "distortion") && (
+            <ToLevels held={held} position={position} />
+          )}
         </div>
       </div>
       <LastAnswer held={held} />
