@@ -84,6 +84,7 @@ const layers: Record<string, readonly string[]> = {
     "core/listening",
     "core/checks",
     "core/signals",
+    "core/level",
     "core/noises",
     "core/diagnosis",
     "core/session",

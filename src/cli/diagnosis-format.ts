@@ -167,7 +167,9 @@ export const diagnosisFormat = z
     rig: text("What the rig is called."),
     positions: z.array(positionResult).describe("Every position, or the one that was asked for."),
     groups: z.array(group).describe("Every group on the way to these positions."),
-    neverTested: z.array(z.string()).describe("What no check here can tell, in words."),
+    neverTested: z
+      .array(z.string())
+      .describe("What no check here can tell, in words, and noises that nobody asked after."),
   })
   .meta({
     title: "Leftwright diagnosis",

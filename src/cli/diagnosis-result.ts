@@ -1,6 +1,8 @@
 import { shownIn } from "#core/diagnosis/advice.ts";
 import { type Derived, english } from "#core/index.ts";
 import { faultWords } from "#core/report/fault-words.ts";
+import { neverTestedAt } from "#core/report/never-tested.ts";
+import { askedIn } from "#core/session/noises.ts";
 import {
   type Diagnosis,
   diagnosisFormatName,
@@ -19,7 +21,13 @@ export const diagnosisOf = (derived: Derived, positions: readonly string[]): Dia
   rig: derived.rig.name,
   positions: positions.map((position) => positionResult(derived, position)),
   groups: groupsFor(derived, positions),
-  neverTested: [...english.neverTested],
+  neverTested: [
+    ...neverTestedAt(
+      english,
+      derived.rig.positions.filter(({ id }) => positions.includes(id)),
+      askedIn(derived),
+    ),
+  ],
 });
 
 function positionResult(derived: Derived, position: string): PositionResult {

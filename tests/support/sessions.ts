@@ -1,5 +1,7 @@
+import type { Noise, Trial } from "#core/checks/noise.ts";
+import type { Rig } from "#core/rig/rig.ts";
 import { fromHeadphoneSocket } from "#core/rig/rigs.ts";
-import { add, type Log, type Said } from "#core/session/log.ts";
+import { add, type Log, rigIn, type Said } from "#core/session/log.ts";
 
 /** Seats at a table of any size, made up for this program. */
 const who = ["host", "reader", "fiddle", "guest", "desk", "second reader", "bell ringer", "door"];
@@ -53,4 +55,57 @@ export function evening(positions: number): Log {
   pressed.hear(last, "pair", "nothing", "all round");
   pressed.say({ entry: "absent", position: `position ${positions - 1}` });
   return pressed.log;
+}
+
+type Settings = NonNullable<Rig["parts"][number]["settings"]>;
+
+/** The rig of a log with more said of its parts: one more drawing. */
+export function saidOf(log: Log, said: Readonly<Record<string, Settings>>, time = 0): Log {
+  const rig = rigIn(log);
+  if (rig === undefined) throw new Error("there is no rig");
+  const parts = rig.parts.map((part) => ({
+    ...part,
+    ...(said[part.id] === undefined ? {} : { settings: { ...part.settings, ...said[part.id] } }),
+  }));
+  return add(log, { entry: "drawing", rig: { ...rig, parts } }, time);
+}
+
+/** What was noticed of a noise. */
+export const noticed = (
+  position: string,
+  noise: Noise,
+  trial: Trial,
+  ...given: readonly string[]
+): Said => ({
+  entry: "finding",
+  finding: { asked: { check: "noise", position, noise, trial }, results: [given] },
+});
+
+/** A torn driver, as nothing but other headphones takes it away. */
+export const torn = (position: string): readonly Said[] =>
+  [0, 1].map(() => noticed(position, "distortion", { try: "other headphones" }, "gone"));
+
+/** The same evening once every knob was set and the amplifier's numbers were typed, and two noises were looked for, one of which a hand went to. */
+export function evenSaid(positions: number): Log {
+  const log = evening(positions);
+  const time = (log.at(-1)?.at ?? 0) + 60_000;
+  const outputs = Array.from({ length: positions }, (_, at) => [
+    `output ${at + 1}: knob`,
+    0.2 + 0.03 * (at % 8),
+  ]);
+  const set = saidOf(
+    log,
+    {
+      laptop: { "phones: knob": 0.8 },
+      mixer: { "phones: knob": 0.5 },
+      amplifier: { "most volts": 4, gain: 12, ...Object.fromEntries(outputs) },
+    },
+    time,
+  );
+  const knob: Trial = { try: "knob down", part: "amplifier", socket: "output 1" };
+  return [
+    noticed("position 1", "hiss", knob, "the same"),
+    ...torn("position 2"),
+    { entry: "move", move: { move: "replaced", place: "headphones 2" } } as const,
+  ].reduce((so, one) => add(so, one, time), set);
 }

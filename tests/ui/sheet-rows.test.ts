@@ -5,7 +5,8 @@ import { csvOf, guarded } from "#core/report/csv.ts";
 import { sheetOf } from "#core/report/session-sheet.ts";
 import { fromHeadphoneSocket } from "#core/rig/rigs.ts";
 import { add } from "#core/session/log.ts";
-import { evening } from "#tests/support/sessions.ts";
+import { evening, evenSaid } from "#tests/support/sessions.ts";
+import { earSaid, ownKnobsSaid, sharedKnobs } from "#ui/screens/sheet-gear-words.ts";
 import { rowsOf } from "#ui/screens/sheet-rows.ts";
 import { earsSaid, notTestedSaid, sayerOf } from "#ui/screens/sheet-words.ts";
 import { words as english } from "#ui/words/english.ts";
@@ -38,6 +39,46 @@ describe.each(["en", "de"] as const)("in %s", (tongue) => {
   test("numbers are numbers whatever the language writes", () => {
     const levels = rows.map((row) => row[6]).filter((one) => typeof one === "number");
     expect(levels).toEqual([-41, -41, -41, -41, -41, -41]);
+  });
+});
+
+describe("noises and levels", () => {
+  const { rows } = told(evenSaid(8));
+  const about = (kind: string) => rows.filter(([one]) => one === kind);
+
+  test("each noise has its row, with how sure that is, and with what was done since", () => {
+    expect(about("noise").map((row) => [row[1], row[3], row[5]])).toEqual([
+      ["1 host", "hiss", 99],
+      ["2 reader", "distortion", 95],
+    ]);
+    const [, second] = about("noise").map((row) => row[4]);
+    expect(second).toMatch(/driver of headphones 2 .*; since then: seen to: headphones 2; not/);
+    expect(about("not tested").map((row) => row[4])).toContain(
+      "Hum, crackle and distortion; hiss, except at 1 host",
+    );
+  });
+
+  test("each position has its knobs from the source on, and its level as three numbers", () => {
+    const [first, second] = about("position").map((row) => row.slice(12));
+    const shared = "laptop, phones at 8.0; mixer, phones at 5.0";
+    expect(first?.[0]).toBe(`${shared}; amplifier, output 1 at 2.0`);
+    const [level, low, high] = (first?.slice(1) ?? []).map(Number);
+    expect(low).toBeLessThan(level ?? 0);
+    expect(high).toBeGreaterThan(level ?? 0);
+    expect(second?.[0]).toBe(`${shared}; amplifier, output 2 at 2.3`);
+    expect(second?.slice(1)).toEqual([undefined, undefined, undefined]);
+  });
+
+  test("in German as well", () => {
+    const { sheet, sayer } = told(evenSaid(8), "de");
+    const [first] = sheet.seats;
+    expect(first && ownKnobsSaid(sayer, first, sharedKnobs(sheet.seats))).toMatch(
+      /^Kopfhörer\u00ADverstärker, Ausgang 1 auf 2,0$/,
+    );
+    expect(first && earSaid(sayer, first)).toMatch(/^\d+ dB \(\d+–\d+\)$/);
+    expect(notTestedSaid(sayer, sheet)).toContain(
+      "Brummen, Knistern und Verzerrung; Rauschen, außer bei: 1 host",
+    );
   });
 });
 

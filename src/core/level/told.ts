@@ -1,5 +1,5 @@
 import type { Settings } from "#core/parts/kind.ts";
-import { bounds, type FigureName, type Usual } from "./figures.ts";
+import { bounds, type FigureName, figureNames, type Usual } from "./figures.ts";
 
 /** A number as it is reckoned with: told by somebody, or usual. */
 export interface Told extends Usual {
@@ -12,6 +12,12 @@ export const settingFor = (name: FigureName, socket?: string): string =>
 
 /** The setting that says how far up an output's knob stands, from nought to one. */
 export const knobSetting = (socket: string): string => `${socket}: knob`;
+
+/** Whether any knob of a part was set, or any number of it typed. */
+export const saysOfLevels = (settings: Settings = {}): boolean =>
+  Object.keys(settings).some((name) => levelSettings.has(name.split(": ").at(-1) ?? ""));
+
+const levelSettings = new Set<string>([...figureNames, "knob"]);
 
 /** Whether it can be: finite, and within what is understood. */
 export const isFigure = (name: FigureName, value: number): boolean =>

@@ -1,11 +1,14 @@
 import { isUnlisted } from "#core/diagnosis/fault-sets.ts";
 import type { Group } from "#core/diagnosis/groups.ts";
 import { provedIn } from "#core/proving/choice.ts";
+import type { Move } from "#core/rig/moves.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { type Derived, derive } from "#core/session/derive.ts";
 import { holding, type Log, rigIn, titleOf } from "#core/session/log.ts";
+import { type AskedNoise, askedIn } from "#core/session/noises.ts";
 import { type Found, foundIn } from "./sheet-found.ts";
+import { type HuntedNoise, huntedIn } from "./sheet-noises.ts";
 import { type SheetSeat, seatsIn } from "./sheet-seats.ts";
 
 /** A session as it is handed over on paper: plain data, without a word of any language. */
@@ -20,6 +23,10 @@ export interface Sheet {
   readonly seats: readonly SheetSeat[];
   /** Faults that were found, in the order they were. */
   readonly found: readonly Found[];
+  /** Noises that were looked for or complained of, position by position. */
+  readonly hunted: readonly HuntedNoise[];
+  /** The noises that were asked after, of the ways as they are now. */
+  readonly asked: readonly AskedNoise[];
   /** What answers here as a healthy chain does, and so was not tested. */
   readonly unheard: readonly Unheard[];
 }
@@ -71,10 +78,18 @@ function* sheetFrom(log: Log, derived: Derived): Generator<void, Sheet, void> {
     begun: times.reduce((least, at) => Math.min(least, at), Number.POSITIVE_INFINITY),
     ended: times.reduce((most, at) => Math.max(most, at), 0),
     rig: derived.rig,
-    seats: yield* seatsIn(derived),
+    seats: yield* seatsIn(derived, sinceDrawn(entries)),
     found: yield* foundIn(derived),
+    hunted: yield* huntedIn(derived),
+    asked: askedIn(derived),
     unheard: unheardBy(derived.groups),
   };
+}
+
+/** Every move since the rig was drawn last. */
+function sinceDrawn(entries: Log): readonly Move[] {
+  const drawn = entries.findLastIndex(({ entry }) => entry === "drawing");
+  return entries.slice(drawn + 1).flatMap((one) => (one.entry === "move" ? [one.move] : []));
 }
 
 /** Every inaudible fault, by the part it is of. */

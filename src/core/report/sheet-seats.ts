@@ -1,17 +1,19 @@
 import type { Happening, MeasuredGains } from "#core/checks/finding.ts";
 import { relativeGains } from "#core/rig/ear-matrix.ts";
 import { type Effect, effectOf } from "#core/rig/effect.ts";
+import type { Move } from "#core/rig/moves.ts";
 import { clientId, type WantedFeed } from "#core/rig/rig.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import type { Derived, State } from "#core/session/derive.ts";
 import { levelsAt } from "#core/session/levels.ts";
 import type { Decibels, DecibelsFullScale, Probability } from "#core/units/units.ts";
+import { levelOf, type SheetLevel } from "./sheet-levels.ts";
 
 /** How a position stands when the sheet is made; 'as ordered' is a feed that is mono or in one ear on purpose. */
 export type SeatState = State | "as ordered";
 
 /** One position on the sheet. */
-export interface SheetSeat {
+export interface SheetSeat extends SheetLevel {
   readonly id: string;
   readonly name: string;
   /** What is worn there now, or the instrument. */
@@ -41,7 +43,10 @@ export interface Wrong {
 }
 
 /** Every position of a session, in the order of the rig; gives way after each. */
-export function* seatsIn(derived: Derived): Generator<void, readonly SheetSeat[], void> {
+export function* seatsIn(
+  derived: Derived,
+  sinceDrawn: readonly Move[],
+): Generator<void, readonly SheetSeat[], void> {
   const now = derived.evidence.era.course.state.rig;
   const seats: SheetSeat[] = [];
   for (const { id, name, wears, wants } of derived.rig.positions) {
@@ -55,6 +60,7 @@ export function* seatsIn(derived: Derived): Generator<void, readonly SheetSeat[]
       level: played,
       balance: pushed,
       measured: measured?.gains,
+      ...levelOf(derived, id, sinceDrawn),
     });
     yield;
   }

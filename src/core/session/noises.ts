@@ -1,6 +1,6 @@
 import { type Complaint, complaints } from "#core/checks/complaints.ts";
 import { type Finding, isAnswered, isNoticed, type Noticed } from "#core/checks/finding.ts";
-import { type Noise, noises } from "#core/checks/noise.ts";
+import { answersTo, type Noise, noises } from "#core/checks/noise.ts";
 import { type Hunt, huntAt } from "#core/noises/hunt.ts";
 import { type BuiltRig, build, type Rig } from "#core/rig/rig.ts";
 import type { Derived } from "./derive.ts";
@@ -21,6 +21,26 @@ export function noticedAt(derived: Derived, position: string, noise: Noise): rea
       : [],
   );
 }
+
+/** Whether it tells anything: it could be tried, and was not answered 'can't tell'. */
+export function tellsSomething({ asked, results }: Noticed): boolean {
+  const [given = []] = results;
+  return given.length > 0 && given.length < answersTo(asked.trial.try).length;
+}
+
+/** A noise that somebody asked after at a position. */
+export interface AskedNoise {
+  readonly position: string;
+  readonly noise: Noise;
+}
+
+/** Every noise that somebody asked after and noticed something of, on the way to its position as it is now. */
+export const askedIn = (derived: Derived): readonly AskedNoise[] =>
+  derived.rig.positions.flatMap(({ id: position }) =>
+    noises
+      .filter((noise) => noticedAt(derived, position, noise).some(tellsSomething))
+      .map((noise) => ({ position, noise })),
+  );
 
 /** Every finding, and how many moves were made before it. */
 function findingsIn({ happenings }: Derived) {
@@ -78,7 +98,8 @@ export function noisesAt(derived: Derived, position: string): readonly Noise[] {
   return noises.filter((noise) => spoken.has(noise));
 }
 
-function spokenOf(finding: Finding): readonly Noise[] {
+/** The noises that a finding speaks of. */
+export function spokenOf(finding: Finding): readonly Noise[] {
   if (isNoticed(finding)) return [finding.asked.noise];
   if (!isAnswered(finding) || finding.asked.check !== "complaint") return [];
   const [said = []] = finding.results;

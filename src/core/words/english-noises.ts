@@ -1,5 +1,5 @@
 import { answersIn, remediesIn } from "./english-noises-help.ts";
-import type { NoiseWords } from "./noise-words.ts";
+import { listed, type NoiseWords } from "./noise-words.ts";
 
 const sound = {
   hiss: "the hiss",
@@ -104,5 +104,7 @@ export const noiseWords: NoiseWords = {
   },
   ...remediesIn,
   alsoByEar: (faults) => `May bring it too, and the checks by ear find it: ${faults.join("; ")}.`,
+  unasked: (named) => listed(named, "and"),
+  askedOnlyAt: (named, seats) => `${named}, except at ${seats}`,
   tells: (bits, seconds) => `It tells ${bits} bits in about ${seconds} s.`,
 };

@@ -20,6 +20,7 @@ export const phrases: PhraseWords = {
 /** Names are in English as they stand in a rig. */
 export const names: NameWords = {
   alone: (id) => id,
+  socket: (part, socket) => `${part}, ${socket}`,
   within: (place) => (/^headphones|^in-ears/.test(place) ? place : `the ${place}`),
 };
 

@@ -103,7 +103,6 @@ export const english: Language = {
     "both sides inverted together",
     "two faults that cancel each other",
     "the level: loud enough, or too loud",
-    "hiss, hum and crackle",
     "what comes and goes more seldom than every second time",
     "a volume knob that is uneven near its bottom",
     "listening with one cup off",

@@ -1,5 +1,5 @@
 import { answersIn, remediesIn } from "./german-noises-help.ts";
-import type { NoiseWords } from "./noise-words.ts";
+import { listed, type NoiseWords } from "./noise-words.ts";
 
 const sound = {
   hiss: "das Rauschen",
@@ -105,5 +105,7 @@ export const noiseWords: NoiseWords = {
   ...remediesIn,
   alsoByEar: (faults) =>
     `Kann es auch mitbringen, und die Prüfungen nach Gehör finden es: ${faults.join("; ")}.`,
+  unasked: (named) => listed(named, "und"),
+  askedOnlyAt: (named, seats) => `${named}, außer bei: ${seats}`,
   tells: (bits, seconds) => `Es sagt ${bits} Bit in etwa ${seconds} s.`,
 };

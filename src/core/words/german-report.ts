@@ -1,4 +1,4 @@
-import { plugWords, quoted, shownName } from "./german-names.ts";
+import { plugWords, quoted, shownName, socketName } from "./german-names.ts";
 import type { Language } from "./language.ts";
 import type { AnswerWords, NameWords, PhraseWords, ReportWords } from "./report-words.ts";
 
@@ -18,7 +18,11 @@ export const phrases: PhraseWords = {
 };
 
 /** A name in quotation marks wants no article, and so no case. */
-export const names: NameWords = { alone: shownName, within: quoted };
+export const names: NameWords = {
+  alone: shownName,
+  socket: (part, socket) => `${shownName(part)}, ${socketName(socket)}`,
+  within: quoted,
+};
 
 /** Where something was heard. */
 export const heard: Language["heard"] = {

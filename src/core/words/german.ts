@@ -123,7 +123,6 @@ export const german: Language = {
     "beide Seiten zugleich verpolt",
     "zwei Fehler, die sich aufheben",
     "der Pegel: laut genug oder zu laut",
-    "Rauschen, Brummen und Knistern",
     "was seltener als jedes zweite Mal auftritt",
     "ein Lautstärkeregler, der ganz unten ungleich läuft",
     "Hören mit nur einer Muschel",

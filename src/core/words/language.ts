@@ -78,7 +78,7 @@ export interface Language {
   };
   /** Said after a fault that comes and goes. */
   readonly nowAndThen: string;
-  /** What no check here can tell, whatever was answered. */
+  /** What no check here can tell, whatever was answered. Noises that nobody asked after are said besides (`noises.unasked`). */
   readonly neverTested: readonly string[];
   readonly where: (spot: Spot) => string;
   /** What is said before anything is plugged in. */

@@ -26,6 +26,15 @@ export interface NoiseWords {
   readonly cautions: Readonly<Record<NoiseCaution, string>>;
   /** Faults that the checks by ear find bring this noise with them. */
   readonly alsoByEar: (faults: readonly string[]) => string;
+  /** Noises that nobody asked after, and one that somebody asked after at some seats alone. */
+  readonly unasked: (named: readonly string[]) => string;
+  readonly askedOnlyAt: (named: string, seats: string) => string;
   /** So many bits for so many seconds. */
   readonly tells: (bits: string, seconds: number) => string;
 }
+
+/** Names in a row, the word for 'and' before the last. */
+export const listed = (names: readonly string[], and: string): string =>
+  names.length < 2
+    ? names.join("")
+    : `${names.slice(0, -1).join(", ")} ${and} ${names.at(-1) ?? ""}`;

@@ -15,6 +15,8 @@ export interface PhraseWords {
 export interface NameWords {
   /** By itself, as beside a drawing. Names that the program gave are said in the language, all others as they were given. */
   readonly alone: (id: string) => string;
+  /** A socket of a part by itself, as in a list. */
+  readonly socket: (part: string, socket: string) => string;
   /** In a sentence: a part, or a socket of it. */
   readonly within: (place: string) => string;
 }

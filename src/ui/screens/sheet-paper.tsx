@@ -1,20 +1,17 @@
 import { sentence } from "#core/report/phrases.ts";
 import type { Sheet } from "#core/report/session-sheet.ts";
 import type { Found } from "#core/report/sheet-found.ts";
-import type { SheetSeat } from "#core/report/sheet-seats.ts";
-import { Tick } from "#ui/parts/marks.tsx";
 import { SheetPicture } from "#ui/parts/sheet-picture.tsx";
 import { onTrunk, trunkOf } from "./seat-state.ts";
 import { SheetHead } from "./sheet-head.tsx";
+import { SheetNoises } from "./sheet-noises.tsx";
+import { SheetSeats } from "./sheet-seats.tsx";
 import {
-  detailsSaid,
   endSaid,
   faultSaid,
   notTestedSaid,
-  partSaid,
   type SheetSayer,
   seatsSaid,
-  stateSaid,
   surelySaid,
 } from "./sheet-words.ts";
 
@@ -32,8 +29,9 @@ export function Paper({ sheet, sayer, noGear, onTitle }: Props) {
     <article class="sheet">
       <SheetHead sheet={sheet} sayer={sayer} noGear={noGear} onTitle={onTitle} />
       <Rig sheet={sheet} sayer={sayer} />
-      <Seats seats={sheet.seats} sayer={sayer} />
+      <SheetSeats seats={sheet.seats} sayer={sayer} />
       <AllFound found={sheet.found} sayer={sayer} />
+      <SheetNoises hunted={sheet.hunted} sayer={sayer} />
       <section class="not-tested">
         <h2>{sayer.words.sheet.notTested}</h2>
         <ul>
@@ -62,61 +60,6 @@ function Rig({ sheet: { seats }, sayer: { rig } }: Pick<Props, "sheet" | "sayer"
         ...(wrong && !wrong.shared && state !== "as ordered" ? { effect: wrong.effect } : {}),
       }))}
     />
-  );
-}
-
-/** Every position in a row. On paper the names of the columns stand on every page. */
-function Seats({
-  seats,
-  sayer,
-}: {
-  readonly seats: readonly SheetSeat[];
-  readonly sayer: SheetSayer;
-}) {
-  const { sheet } = sayer.words;
-  return (
-    <table>
-      <caption>{sheet.positions}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{sheet.position}</th>
-          <th scope="col">{sheet.result}</th>
-          <th scope="col" class="worn">
-            {sheet.worn}
-          </th>
-          <th scope="col" class="figure">
-            {sheet.level}
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {seats.map((seat) => (
-          <tr key={seat.id}>
-            <th scope="row">{seat.name}</th>
-            <td>
-              <Result seat={seat} sayer={sayer} />
-            </td>
-            <td class="worn">{partSaid(sayer, seat.wears)}</td>
-            <td class="figure">
-              {seat.level === undefined ? "–" : sayer.words.figures.dbfs(seat.level)}
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
-}
-
-function Result({ seat, sayer }: { readonly seat: SheetSeat; readonly sayer: SheetSayer }) {
-  const details = detailsSaid(sayer, seat);
-  return (
-    <>
-      <span class={`stands ${seat.state.replaceAll(" ", "-")}`}>
-        {seat.state === "healthy" && <Tick />}
-        {stateSaid(sayer, seat)}
-      </span>
-      {details && <span class="detail">{details}</span>}
-    </>
   );
 }
 

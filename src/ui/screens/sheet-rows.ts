@@ -1,6 +1,7 @@
 import type { Cell } from "#core/report/csv.ts";
 import type { Sheet } from "#core/report/session-sheet.ts";
 import type { SheetSeat } from "#core/report/sheet-seats.ts";
+import { knobsSaid, noiseNamed, noiseSaid, sinceSaid } from "./sheet-gear-words.ts";
 import {
   detailsSaid,
   endSaid,
@@ -20,9 +21,13 @@ type Row = Readonly<Partial<Record<keyof SheetSayer["words"]["sheet"]["columns"]
 export function rowsOf(sheet: Sheet, sayer: SheetSayer): readonly (readonly Cell[])[] {
   const { columns } = sayer.words.sheet;
   const order = Object.keys(columns) as (keyof typeof columns)[];
-  const rows = [...aboutIt(sheet, sayer), ...seatRows(sheet, sayer), ...foundRows(sheet, sayer)];
-  const all = [...rows, ...notTestedRows(sheet, sayer)];
-  return [order.map((name) => columns[name]), ...all.map((row) => order.map((name) => row[name]))];
+  const all = [aboutIt, seatRows, foundRows, noiseRows, notTestedRows].flatMap((rows) =>
+    rows(sheet, sayer),
+  );
+  return [
+    order.map((name) => columns[name]),
+    ...all.map((row: Row) => order.map((name) => row[name])),
+  ];
 }
 
 const utc = (at: number): string => new Date(at).toISOString();
@@ -51,6 +56,7 @@ const seatRows = ({ seats }: Sheet, sayer: SheetSayer): readonly Row[] =>
     level: tenth(seat.level),
     balance: seat.balance === "never" ? undefined : tenth(seat.balance),
     ...measuredCells(seat),
+    ...levelCells(sayer, seat),
   }));
 
 function measuredCells({ measured }: SheetSeat): Row {
@@ -70,6 +76,22 @@ const foundRows = ({ found }: Sheet, sayer: SheetSayer): readonly Row[] =>
     sure: hundredth(one.probability),
     time: utc(one.mended?.at ?? one.at),
     mended: one.mended && endSaid(sayer, one),
+  }));
+
+function levelCells(sayer: SheetSayer, { knobs, ear }: SheetSeat): Row {
+  const said = knobs.length === 0 ? undefined : knobsSaid(sayer, knobs);
+  if (ear === undefined) return { knobs: said };
+  return { knobs: said, ear: tenth(ear.value), earLow: tenth(ear.low), earHigh: tenth(ear.high) };
+}
+
+const noiseRows = ({ hunted }: Sheet, sayer: SheetSayer): readonly Row[] =>
+  hunted.map((one) => ({
+    kind: sayer.words.sheet.kinds.noise,
+    name: seatsSaid(sayer, [one.position]),
+    result: noiseNamed(sayer, one),
+    detail: [noiseSaid(sayer, one), sinceSaid(sayer, one)].filter(Boolean).join("; "),
+    sure: one.from && hundredth(one.from.probability),
+    time: utc(one.at),
   }));
 
 /** On paper the faults that cannot be heard are counted; here each has its row. */

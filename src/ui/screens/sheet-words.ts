@@ -1,5 +1,6 @@
 import type { MeasuredGains } from "#core/checks/finding.ts";
 import { isUnlisted } from "#core/diagnosis/fault-sets.ts";
+import { neverTestedAt } from "#core/report/never-tested.ts";
 import { capital, inHundred } from "#core/report/phrases.ts";
 import type { Sheet } from "#core/report/session-sheet.ts";
 import type { Found } from "#core/report/sheet-found.ts";
@@ -136,7 +137,10 @@ function alikeIn(rig: BuiltRig, unheard: Sheet["unheard"]) {
 }
 
 /** All that was not tested: positions, what cannot be told here, and what no check can tell. */
-export function notTestedSaid(sayer: SheetSayer, { seats, unheard }: Sheet): readonly string[] {
+export function notTestedSaid(
+  sayer: SheetSayer,
+  { seats, unheard, asked }: Sheet,
+): readonly string[] {
   const { sheet, language } = sayer.words;
   const named = (...states: readonly SheetSeat["state"][]) =>
     seats.filter(({ state }) => states.includes(state)).map(({ name }) => name);
@@ -150,6 +154,6 @@ export function notTestedSaid(sayer: SheetSayer, { seats, unheard }: Sheet): rea
     ...(silent.length > 0 ? [sheet.notHeard(silent.join(", "))] : []),
     ...(begun.length > 0 ? [sheet.unfinished(begun.join(", "))] : []),
     ...(parts.length > 0 ? [sheet.unheard(parts.join(", "))] : []),
-    ...language.neverTested.map(capital),
+    ...neverTestedAt(language, seats, asked).map(capital),
   ];
 }

@@ -3,7 +3,7 @@ import { afterEach, expect, test, vi } from "vitest";
 import { cdp, page as tab } from "vitest/browser";
 import { holding, titleOf } from "#core/session/log.ts";
 import { createMemoryStorage } from "#storage/memory-storage.ts";
-import { evening } from "#tests/support/sessions.ts";
+import { evening, evenSaid } from "#tests/support/sessions.ts";
 import { clean } from "../support/clean.ts";
 import { heading, keys, open, press } from "../support/open.tsx";
 
@@ -13,9 +13,9 @@ afterEach(() => {
 });
 
 /** The sheet of an evening, by way of the board. */
-async function openSheet(tongue = "en") {
+async function openSheet(tongue = "en", log = evening(6)) {
   const storage = createMemoryStorage();
-  storage.setItem("leftwright.log", JSON.stringify(evening(6)));
+  storage.setItem("leftwright.log", JSON.stringify(log));
   const opened = open({ storage, tongues: [tongue] });
   await press(tongue === "en" ? "Go on with the last session" : "Weiter mit der letzten Sitzung");
   await press(tongue === "en" ? "the sheet" : "das Blatt");
@@ -43,6 +43,20 @@ test("every position, every fault and what was not tested stand on it", {
   expect(paper()).toMatch(/4 guest: .*Still there\./);
   expect(paper()).toContain("Not heard: 5 desk, 6 second reader");
   expect(paper()).toContain("Both sides inverted together");
+});
+
+test("how knobs stand and how loud that should be, and noises that were looked for", {
+  timeout: 30_000,
+}, async () => {
+  await openSheet("en", evenSaid(6));
+  await expect.element(row("1 host")).toHaveTextContent(/amplifier, output 1 at 2\.0/);
+  await expect.element(row("1 host")).toHaveTextContent(/\d+ dB \(\d+–\d+\)/);
+  await expect.element(row("2 reader")).toHaveTextContent(/output 2 at 2\.3.*–/);
+  expect(paper()).toContain("Knobs on every way: laptop, phones at 8.0; mixer, phones at 5.0");
+  expect(paper()).toMatch(/1 host, hiss: .* \(99 in 100\)\./);
+  expect(paper()).toMatch(/2 reader, distortion: .*Since then: .*; not looked for again\./);
+  expect(paper()).toContain("Hum, crackle and distortion; hiss, except at 1 host");
+  await clean("sheet of noises and levels");
 });
 
 test("its name and who did it are written in place, each an entry; what is not changed is none", async () => {
@@ -99,7 +113,7 @@ test("it is printed, and saved as a file of rows that a spreadsheet reads", asyn
   expect([...bytes.subarray(0, 3)]).toEqual([0xef, 0xbb, 0xbf]);
   const lines = new TextDecoder().decode(bytes).split("\r\n");
   expect(lines.filter((line) => line.startsWith("position,"))).toHaveLength(6);
-  expect(lines).toContain("position,1 host,headphones 1,Healthy,,,-41,,,,,");
+  expect(lines).toContain("position,1 host,headphones 1,Healthy,,,-41,,,,,,,,,");
 });
 
 test("in German it says the same, with numbers as they are written there", async () => {

@@ -18,6 +18,7 @@ const samples = {
   "language.refusals": () => [[0.25, 0.125]],
   "language.noises.causes": () => noises.map((noise) => ["mixer, phones", noise]),
   "language.noises.trials": () => noises.map((noise) => ["mixer, phones", noise]),
+  "language.names.socket": () => [["amplifier", "output 1"]],
   "language.names": () => [
     ["feed lead"],
     ["headphones 2"],
