@@ -8,7 +8,8 @@ export const where: Language["where"] = ({ part, at, into, plug, socket }) => {
   const named = /\d$/.test(part) ? part : `the ${part}`;
   if (into === undefined) return at === "settings" || at === "body" ? named : `${named}, ${at}`;
   const which = plug === undefined ? "the plug" : `the ${plug} plug`;
+  // It stands within sentences and by itself, on tape: so no comma that a sentence would have to close.
   return socket === undefined
     ? `${which} of ${named} at the ${into}`
-    : `${which} of ${named}, in the socket marked ${socket} at the ${into},`;
+    : `${which} of ${named} (in the socket marked ${socket} at the ${into})`;
 };
