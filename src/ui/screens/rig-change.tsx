@@ -47,7 +47,7 @@ export function RigChange({ at, part }: Props) {
       {seen.map(field)}
       {rest.length > 0 && (
         <details>
-          <summary>{words.change}</summary>
+          <summary>{words.papers}</summary>
           {rest.map(field)}
         </details>
       )}

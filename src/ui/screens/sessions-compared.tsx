@@ -59,8 +59,22 @@ function useCompared({ log: then }: Listed, { log: now }: Listed): Compared | un
   return both;
 }
 
-const headline = (words: Words["sessions"], { another }: Compared, changed: number): string =>
-  another ? words.another : words.changed(changed);
+function headline(words: Words["sessions"], both: Compared, changed: number): string {
+  if (both.another) return words.another;
+  // Levels alone may be missing.
+  const anyHeard = both.positions.some(({ gaps }) =>
+    gaps.every((gap) => gap === "no levels in both"),
+  );
+  return changed > 0 || anyHeard ? words.changed(changed) : words.nothingYet;
+}
+
+/** Why something cannot be compared; what was heard neither then nor now in one. */
+function gapsText({ gaps: said }: Words["sessions"], { gaps }: Change): string {
+  const never = gaps.includes("not heard then") && gaps.includes("not heard now");
+  if (!never) return gaps.map((gap) => said[gap]).join("; ");
+  const rest = gaps.filter((gap) => gap !== "not heard then" && gap !== "not heard now");
+  return [said["never heard"], ...rest.map((gap) => said[gap])].join("; ");
+}
 
 interface SentencesProps {
   readonly change: Change;
@@ -88,9 +102,7 @@ function Sentences({ change, was, is }: SentencesProps) {
       {lines.map((line) => (
         <p key={line}>{line}</p>
       ))}
-      {change.gaps.length > 0 && (
-        <p class="dim">{change.gaps.map((gap) => words.gaps[gap]).join("; ")}</p>
-      )}
+      {change.gaps.length > 0 && <p class="dim">{gapsText(words, change)}</p>}
     </>
   );
 }
