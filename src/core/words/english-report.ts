@@ -21,11 +21,8 @@ export const phrases: PhraseWords = {
 /** Names are in English as they stand in a rig. */
 export const names: NameWords = {
   alone: (id) => id,
-  within: (place) => {
-    const [part = place, ...socket] = place.split(", ");
-    if (/^headphones|^in-ears/.test(part)) return place;
-    return [withThe(part), ...socket].join(", ");
-  },
+  within: (place) =>
+    /^headphones|^in-ears/.test(place) ? place : place.replace(/^[^,]+/, withThe),
 };
 
 /** Where something was heard. */
@@ -85,8 +82,6 @@ export const report: ReportWords = {
   inShared: (text) => `${text}, in what all share`,
   inOwn: (text, seat) => `${text}, in what ${seat} alone has`,
   seenAt: (seen, into, plug) =>
-    plug === undefined
-      ? `${seen}, at ${withThe(into)}`
-      : `${seen}, the ${plug} plug at ${withThe(into)}`,
+    `${seen}, ${plug === undefined ? "" : `the ${plug} plug `}at ${withThe(into)}`,
   inSocket: (socket) => `in the socket marked ${socket}`,
 };

@@ -1,4 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
+import { capital } from "#core/report/phrases.ts";
 import { build, type Rig } from "#core/rig/rig.ts";
 import {
   type Change,
@@ -59,21 +60,11 @@ function useCompared({ log: then }: Listed, { log: now }: Listed): Compared | un
   return both;
 }
 
-function headline(words: Words["sessions"], both: Compared, changed: number): string {
-  if (both.another) return words.another;
-  // Levels alone may be missing.
-  const anyHeard = both.positions.some(({ gaps }) =>
-    gaps.every((gap) => gap === "no levels in both"),
-  );
-  return changed > 0 || anyHeard ? words.changed(changed) : words.nothingYet;
-}
-
-/** Why something cannot be compared; what was heard neither then nor now in one. */
-function gapsText({ gaps: said }: Words["sessions"], { gaps }: Change): string {
-  const never = gaps.includes("not heard then") && gaps.includes("not heard now");
-  if (!never) return gaps.map((gap) => said[gap]).join("; ");
-  const rest = gaps.filter((gap) => gap !== "not heard then" && gap !== "not heard now");
-  return [said["never heard"], ...rest.map((gap) => said[gap])].join("; ");
+function headline(words: Words["sessions"], { another, positions }: Compared, changed: number) {
+  if (another) return words.another;
+  return positions.every(({ gaps }) => gaps.includes("not heard now"))
+    ? capital(words.notHeard)
+    : words.changed(changed);
 }
 
 interface SentencesProps {
@@ -102,7 +93,9 @@ function Sentences({ change, was, is }: SentencesProps) {
       {lines.map((line) => (
         <p key={line}>{line}</p>
       ))}
-      {change.gaps.length > 0 && <p class="dim">{gapsText(words, change)}</p>}
+      {change.gaps.length > 0 && (
+        <p class="dim">{change.gaps.map((gap) => words.gaps[gap]).join("; ")}</p>
+      )}
     </>
   );
 }

@@ -29,7 +29,7 @@ function refused(refusal: Refusal): string {
     case "does not fit":
       return `The ${plug(refusal.plug)} plug of ${refusal.part} does not go into this socket (${plug(refusal.socket)}). Put an adapter between, take another lead, or change the size of its plug.`;
     case "nothing free":
-      return `${refusal.part} has no free socket for this. Put a splitter or a headphone amplifier in the way first.`;
+      return `${refusal.part} has no free socket for this. Put a splitter or an amplifier in the way first.`;
     case "nothing joins":
       return "No lead in the list joins these two. Choose another socket, or put an adapter or a box between.";
     case "last position":
@@ -98,7 +98,7 @@ export const rig = {
   moreThings: "everything there is",
   whereTo: (kind: string) => `Where does it go: ${kind}?`,
   noPlace:
-    "Nothing here takes it now. Free a socket, or put a splitter or a headphone amplifier in the way first.",
+    "Nothing here takes it now. Free a socket, or put a splitter or an amplifier in the way first.",
   putAway: "put away",
   name: "name",
   tape: "What stands on its tape",
@@ -118,7 +118,6 @@ export const rig = {
   otherLead: "another lead",
   noOtherLead: "No other kind of lead joins these sockets.",
   change: "change",
-  papers: "what its manual says",
   otherKind: "another kind",
   set: "set",
   earlier: "hear it earlier",

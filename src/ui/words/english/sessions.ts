@@ -89,7 +89,6 @@ export const sessions = {
   changed: (count: number) =>
     count === 0 ? "Nothing has changed" : `${counted(count, "position", "positions")} changed`,
   change,
-  nothingYet: "Nothing was heard both times",
   another: "This is another rig",
   anotherMore:
     "No name on a tape agrees, and nothing else shows that it is the same rig: nothing can be compared.",
@@ -109,7 +108,6 @@ export const sessions = {
     "only now": "was not in that rig",
     "not heard then": "was not heard then",
     "not heard now": "is not heard yet",
-    "never heard": "was not heard then, nor yet now",
     "no levels in both": "levels cannot be compared: they were not taken both times",
   },
   gone: (parts: string) => `No longer there: ${parts}.`,

@@ -36,7 +36,7 @@ function refused(refusal: Refusal): string {
     case "does not fit":
       return `Der Stecker (${plug(refusal.plug)}) von ${refusal.part} passt nicht in diese Buchse (${plug(refusal.socket)}). Einen Adapter dazwischen, ein anderes Kabel oder eine andere Steckergröße wählen.`;
     case "nothing free":
-      return `${refusal.part} hat dafür keine freie Buchse. Zuerst einen Verteiler oder Kopfhörerverstärker dazwischensetzen.`;
+      return `${refusal.part} hat dafür keine freie Buchse. Zuerst einen Verteiler oder Verstärker dazwischensetzen.`;
     case "nothing joins":
       return "Kein Kabel der Liste verbindet die beiden. Eine andere Buchse wählen oder einen Adapter oder ein Gerät dazwischensetzen.";
     case "last position":
@@ -105,7 +105,7 @@ export const rig: Words["rig"] = {
   moreThings: "alles, was es gibt",
   whereTo: (kind) => `Wohin damit: ${kind}?`,
   noPlace:
-    "Dafür ist hier gerade nichts frei. Eine Buchse freimachen oder zuerst einen Verteiler oder Kopfhörerverstärker dazwischensetzen.",
+    "Dafür ist hier gerade nichts frei. Eine Buchse freimachen oder zuerst einen Verteiler oder Verstärker dazwischensetzen.",
   putAway: "weglegen",
   name: "benennen",
   tape: "Was auf dem Klebeband steht",
@@ -125,7 +125,6 @@ export const rig: Words["rig"] = {
   otherLead: "anderes Kabel",
   noOtherLead: "Kein anderes Kabel der Liste verbindet diese Buchsen.",
   change: "ändern",
-  papers: "was in der Anleitung steht",
   otherKind: "andere Art",
   set: "übernehmen",
   earlier: "früher anhören",

@@ -96,7 +96,6 @@ export const sessions: Sessions = {
     return count === 1 ? "Ein Platz hat sich geändert" : `${count} Plätze haben sich geändert`;
   },
   change,
-  nothingYet: "Nichts wurde beide Male gehört",
   another: "Das ist ein anderer Aufbau",
   anotherMore:
     "Kein Name auf einem Klebeband stimmt überein, und auch sonst zeigt nichts, dass es derselbe Aufbau ist: Es gibt nichts zu vergleichen.",
@@ -116,7 +115,6 @@ export const sessions: Sessions = {
     "only now": "war nicht in jenem Aufbau",
     "not heard then": "wurde damals nicht gehört",
     "not heard now": "wurde noch nicht gehört",
-    "never heard": "wurde damals nicht gehört und jetzt auch noch nicht",
     "no levels in both": "Pegel sind nicht zu vergleichen: Sie wurden nicht beide Male gemessen",
   },
   gone: (parts) => `Nicht mehr da: ${parts}.`,
