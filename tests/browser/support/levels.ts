@@ -13,6 +13,8 @@ export async function openLevels(rig: Rig, log: Log = add([], { entry: "drawing"
   await press("How loud, how much hiss");
   await expect.poll(() => document.querySelector(".level-diagram")).not.toBeNull();
   await expect.element(heading()).toHaveFocus();
+  // What still moves takes the mouse's press for itself.
+  await Promise.all(document.getAnimations().map((one) => one.finished));
   return opened;
 }
 
