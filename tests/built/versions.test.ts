@@ -1,7 +1,7 @@
 import { rm } from "node:fs/promises";
 import type { Browser, Page } from "playwright";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { newer, newerBuild } from "./versions.ts";
+import { goneWord, newer, newerBuild } from "./versions.ts";
 import { inFlight, kept, launched, press, stayedHome, visit } from "./visits.ts";
 
 let browser: Browser;
@@ -56,6 +56,13 @@ test("a page that is still old goes on with its own files, also without a networ
   expect(await one.page.title()).toBe("Leftwright");
   await press(one.page, "Measure with a sound card");
   await measuring(one.page).waitFor();
+  // Words are no part of what a page is built of: their files have the same names in every version.
+  const word = (page: Page) =>
+    page.evaluate(async (path) => {
+      const answer = await fetch(path);
+      return [answer.status, (await answer.arrayBuffer()).byteLength > 1000];
+    }, goneWord);
+  expect(await word(one.page), "a word that the newer one has no more").toEqual([200, true]);
   await one.close();
 });
 

@@ -1,4 +1,4 @@
-import { mkdtemp } from "node:fs/promises";
+import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { build } from "vite";
@@ -6,7 +6,10 @@ import { build } from "vite";
 /** The title of the version that is newer. */
 export const newer = "the newer one";
 
-/** Another version of the page, built for real into a folder of its own: with a title of its own, and other names of its files. */
+/** A spoken word that the newer version has no more. */
+export const goneWord = "prompts/de/take-them-off.wav";
+
+/** Another version of the page, built for real into a folder of its own: with a title of its own, other names of its files, and a word less. */
 export async function newerBuild(): Promise<string> {
   const outDir = await mkdtemp(join(tmpdir(), "newer-"));
   const { VITEST } = process.env;
@@ -26,6 +29,8 @@ export async function newerBuild(): Promise<string> {
             /\/ui\/screens\/(frame|inside|measuring-screens)\.tsx$/.test(id)
               ? `${code}\nglobalThis.newer = true;`
               : undefined,
+          // Before all that was built is listed.
+          writeBundle: { order: "pre", handler: () => rm(join(outDir, goneWord)) },
         },
       ],
     });

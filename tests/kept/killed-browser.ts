@@ -90,7 +90,11 @@ async function run(profile: string): Promise<Running> {
     stdio: "ignore",
   });
   try {
-    const told = await waited("the browser", () => readFile(port, "utf8"));
+    // On a busy machine the file is there before anything is written in it.
+    const told = await waited("the browser", async () => {
+      const text = await readFile(port, "utf8");
+      return text.includes("\n") ? text : undefined;
+    });
     const browser = await engine.connectOverCDP(`http://127.0.0.1:${told.split("\n")[0]}`);
     const inside = await browser.newBrowserCDPSession();
     const { processInfo } = await inside.send("SystemInfo.getProcessInfo");

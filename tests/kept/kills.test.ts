@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { long } from "#tests/support/long.ts";
 import { type Served, serveBuilt } from "#tests/support/served.ts";
-import { type Counts, lives } from "./lives.ts";
+import { type Counts, lives, takesBack } from "./lives.ts";
 import { seen } from "./what-is-left.ts";
 
 let served: Served;
@@ -12,8 +12,15 @@ afterAll(() => served.close());
 
 /** So many browsers beside each other: much of the time they wait for a sound to end. */
 const browsers = 6;
-/** How many entries are made in one before the first kill. */
-const ahead = [0, 3, 6];
+/** What is pressed in one before the first kill. */
+const chance = undefined;
+const ahead = [
+  [],
+  [chance, chance, chance],
+  // The right is heard on the left, and nothing can be turned round: a look is next.
+  [chance, "left ear", "Not possible here"],
+  Array.from({ length: 6 }, () => chance),
+];
 const kills = long ? 2000 : 36;
 /** It counts kills, not seconds: a busy machine may take ten times as long; ms. */
 const timeout = long ? 3_600_000 : 900_000;
@@ -31,7 +38,7 @@ test("killed at every step of a round, nothing is lost and nothing doubled", {
         url: served.url,
         seed,
         kills: kills / browsers,
-        ahead: ahead[seed % ahead.length] ?? 0,
+        ahead: ahead[seed % ahead.length] ?? [],
       }),
     ),
   );
@@ -45,9 +52,15 @@ test("killed at every step of a round, nothing is lost and nothing doubled", {
   expect(sum(all, (counts) => counts.kills)).toBe(kills);
   expect(whole).toBeGreaterThan(long ? 100 : 2);
   const places = new Set(all.flatMap((counts) => [...counts.places]));
-  // Where a round begins, where it asks, and where it has something done or comes to its end.
+  // Where a round begins, where it asks, where it has something looked at or done or comes to its end, and where an answer is taken back.
   expect([...places]).toEqual(
-    expect.arrayContaining(["main > .start", "main .ask", "main .do .main, main .verdict .main"]),
+    expect.arrayContaining([
+      "main > .start",
+      "main .ask",
+      "main .look .sight",
+      "main .do .main, main .verdict .main",
+      takesBack,
+    ]),
   );
 });
 
@@ -62,7 +75,7 @@ describe("what looks at the disk finds", () => {
   });
   const disk = { "1-1": [entry(1), entry(2)] };
   const known = { disk, session: "1-1", entries: 2 };
-  const press = { anew: false, acknowledged: true };
+  const press = { anew: false, place: "main .ask", acknowledged: true };
 
   test.each([
     ["an entry that is lost", known, press, disk],

@@ -28,14 +28,17 @@ const longest = 9;
 const within = 50;
 /** One of so many ends the whole browser. */
 const wholeBrowser = 8;
+/** In one of so many the last answer is taken back, where there is one. */
+const takenBack = 3;
+export const takesBack = "take the last answer back";
 
 /** What is to be lived through. */
 interface Asked {
   readonly url: string;
   readonly seed: number;
   readonly kills: number;
-  /** How many entries are made before the first kill, so that few kills come to every place of a round. */
-  readonly ahead: number;
+  /** The entries that are made before the first kill, each by what is pressed for it, or by chance: so that few kills come to every place of a round. */
+  readonly ahead: readonly (string | undefined)[];
 }
 
 /** One life of the page after the other in one profile: presses, is killed, begins again, and sees what is left; so many times. */
@@ -63,7 +66,7 @@ export async function lives({ url, seed, kills, ahead }: Asked): Promise<Counts>
       counts.early += left.early;
       known = left.known;
       if (counts.kills === kills) return counts;
-      if (counts.kills === 0 && ahead > 0)
+      if (counts.kills === 0 && ahead.length > 0)
         known = await goneAhead({ browser, page, known, draw, counts }, ahead);
       press = await oneLife({ browser, page, known, draw, counts });
     }
@@ -73,15 +76,16 @@ export async function lives({ url, seed, kills, ahead }: Asked): Promise<Counts>
 }
 
 /** A session with so many entries, made without a kill. */
-async function goneAhead(life: Life, entries: number): Promise<Known> {
-  for (let made = 0; made < entries; made += 1) {
-    const { how } = await toAnEntry(life, made === 0);
+async function goneAhead(life: Life, ahead: Asked["ahead"]): Promise<Known> {
+  for (const [made, rather] of ahead.entries()) {
+    const { how } = await toAnEntry(life, made === 0, rather);
     const pressed = await pressNext(life.page, how);
     if (pressed?.acknowledged !== true) life.counts.wrong.push("a press was never taken");
   }
   const disk = await onTheDisk(life.page);
   const [session, lie = []] = Object.entries(disk)[0] ?? [];
-  if (lie.length !== entries) life.counts.wrong.push(`${lie.length} of ${entries} were written`);
+  if (lie.length !== ahead.length)
+    life.counts.wrong.push(`${lie.length} of ${ahead.length} were written`);
   return { disk, session, entries: lie.length };
 }
 
@@ -103,15 +107,16 @@ async function oneLife(life: Life): Promise<Press> {
   const { known, counts } = life;
   const anew = known.entries === 0 || known.entries >= longest;
   const processes = await life.browser.pages();
-  const { how, place } = await toAnEntry(life, anew);
+  const back = (counts.first + counts.kills) % takenBack === 1 ? takesBack : undefined;
+  const { how, place } = await toAnEntry(life, anew, back);
   counts.places.add(place);
-  return { anew, acknowledged: await pressedAndKilled(life, how, processes) };
+  return { anew, place, acknowledged: await pressedAndKilled(life, how, processes) };
 }
 
 /** Presses what makes no entry, until something that does is offered. */
-async function toAnEntry({ page, draw }: Life, anew: boolean) {
+async function toAnEntry({ page, draw }: Life, anew: boolean, rather: string | undefined) {
   for (const late = Date.now() + 20_000; Date.now() < late; ) {
-    const how = { anew, chance: draw() };
+    const how = { anew, chance: draw(), rather };
     const there = await offered(page, how);
     if (there?.entry) return { how, place: there.place };
     if (there === undefined) await new Promise((resolve) => setTimeout(resolve, 15));

@@ -16,6 +16,8 @@ interface How {
   readonly anew: boolean;
   /** Which of several, from zero to one. */
   readonly chance: number;
+  /** What is pressed rather than anything else, where it is offered: what stands on a button, or the place on the head that it is. */
+  readonly rather?: string | undefined;
 }
 
 /** What the screen offers, and whether that makes an entry; undefined while it offers nothing. */
@@ -30,10 +32,16 @@ export const pressNext = (page: Page, how: How): Promise<Pressed | undefined> =>
 function pressing({
   anew,
   chance,
+  rather,
   looks,
 }: How & { readonly looks: boolean }): Promise<Pressed | undefined> {
   const all = (selector: string) => [...document.querySelectorAll<HTMLElement>(selector)];
   const main = () => document.querySelector("main")?.textContent ?? "";
+  // With every entry a screen, or the answer that was last, is another; all else on it may change by itself.
+  const heading = () => document.querySelector("main h1");
+  const last = () => document.querySelector("main .last span")?.textContent;
+  const changedFrom = (was: Element | null, said: string | undefined) =>
+    heading() !== null && (heading() !== was || last() !== said);
   const named = (text: string) => all("main button").find((one) => one.textContent === text);
   const some = (of: readonly HTMLElement[]) => of[Math.floor(chance * of.length)];
   type Choice = readonly [button: HTMLElement | undefined, entry: boolean];
@@ -58,15 +66,21 @@ function pressing({
     ["main .do .main, main .verdict .main", () => [all("main .main")[0], true]],
     ["main", () => [named("take the last answer back"), true]],
   ];
-  const [place = "", choice] = ways.find(([selector]) => document.querySelector(selector)) ?? [];
+  const wished = all("main button").find(
+    (one) => rather !== undefined && (one.textContent === rather || one.dataset.place === rather),
+  );
+  const [place = "", choice] =
+    wished === undefined || document.querySelector(".page.playing") !== null
+      ? (ways.find(([selector]) => document.querySelector(selector)) ?? [])
+      : [rather, (): Choice => [wished, true]];
   const [button, entry] = choice?.() ?? [undefined, false];
   if (button === undefined) return Promise.resolve(undefined);
   if (looks) return Promise.resolve({ entry, place, acknowledged: false });
-  const before = main();
+  const [before, headingBefore, lastBefore] = [main(), heading(), last()];
   return new Promise((resolve) => {
     const late = setTimeout(() => resolve({ entry, place, acknowledged: false }), 5000);
     const watch = new MutationObserver(() => {
-      if (main() === before || main() === "") return;
+      if (entry ? !changedFrom(headingBefore, lastBefore) : main() === before) return;
       // It says that it is not kept yet.
       if (document.querySelector("main [role=alert]") !== null) return;
       clearTimeout(late);

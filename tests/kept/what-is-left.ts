@@ -15,6 +15,8 @@ export interface Known {
 export interface Press {
   /** It began a session. */
   readonly anew: boolean;
+  /** Where, as it is told. */
+  readonly place: string;
   /** The screen had shown that it was taken. */
   readonly acknowledged: boolean;
 }
@@ -38,7 +40,7 @@ export function seen(known: Known, press: Press | undefined, disk: Disk) {
 
 /** What one press, or none, must not have made. */
 function amiss(press: Press | undefined, more: number, now: number): readonly string[] {
-  if (press?.acknowledged && more < 1) return ["lost: what the screen had shown"];
+  if (press?.acknowledged && more < 1) return [`lost: what the screen had shown, ${press.place}`];
   if (more > (press === undefined ? 0 : 1)) return [`doubled: ${more} entries of one press`];
   return press?.anew && more === 1 && now !== 1 ? ["a new session has another's entry"] : [];
 }

@@ -1,83 +1,52 @@
-import type { Page } from "playwright";
+import { wavOfCapture } from "#pack/wav.ts";
+import { captured } from "#tests/browser/support/returned.ts";
+import { board } from "#ui/words/english/board.ts";
 import { first } from "#ui/words/english/first.ts";
+import { help } from "#ui/words/english/help.ts";
+import { rig as rigWords } from "#ui/words/english/rig.ts";
+import { sessions as sessionWords } from "#ui/words/english/sessions.ts";
+import { press, type Way } from "./pressing.ts";
+import { round } from "./round.ts";
 
-/** Called wherever a screen stands that is to be looked at. */
-export type Stand = (name: string) => Promise<void>;
+const start: Way = async (page, stand) => {
+  await stand("start");
+  await press(page, /look and language/i);
+  await stand("start, look");
+  await press(page, first.whatIsThis);
+  await page.getByText(help.toWords).waitFor();
+  await stand("start, help");
+  await press(page, help.toWords);
+  await stand("words");
+};
 
-const press = (page: Page, name: string | RegExp): Promise<void> =>
-  page
-    .getByRole("button", { name, exact: typeof name === "string" })
-    .first()
-    .click({ timeout: 8000 });
-
-/** Plays, and waits until it can be answered. */
-async function listened(page: Page): Promise<void> {
-  const hands = page.getByRole("button", { name: "Hands are off the gear" });
-  if (await hands.isVisible()) await hands.click();
-  await press(page, "Play");
-  await page
-    .locator("section:not(.listening) :is(.spot, .push)")
-    .first()
-    .waitFor({ timeout: 15_000 });
-}
-
-/** The bench rig whose number hides a fault, at a seat that has it. */
-async function atBench(page: Page, number: number): Promise<void> {
-  await page.getByLabel(first.start.number).fill(String(number));
-  await press(page, first.start.bench);
-}
-
-/** From the bench to a verdict: whoever sits there hears everything all round, and nobody may touch anything. */
-async function round(page: Page, stand: Stand, number: number): Promise<void> {
-  await atBench(page, number);
-  await page.getByRole("button", { name: /^4 guest/ }).waitFor();
-  await stand("board before");
-  await press(page, /^4 guest/);
-  await stand("play");
-  const seen = new Set<string>();
-  for (let step = 0; step < 20; step++) {
-    const kind = (await page.locator("main section").first().getAttribute("class")) ?? "";
-    if (!seen.has(kind) && kind !== "ask") await stand(kind);
-    seen.add(kind);
-    if (/verdict|healthy/.test(kind)) break;
-    await answer(page, kind, seen.has("question") ? undefined : () => stand("question"));
-    seen.add("question");
-  }
-  await press(page, first.board);
-  await stand("board with trouble");
-  await press(page, "lift the curtain");
-  await stand("curtain");
-}
-
-async function answer(page: Page, kind: string, question?: () => Promise<void>): Promise<void> {
-  if (kind.startsWith("do")) return press(page, "Not possible here");
-  if (/look|twist/.test(kind)) return page.locator(".sight").first().click({ timeout: 8000 });
-  await listened(page);
-  await question?.();
-  for (const name of ["all round", "all round", "both cups", "never in the middle"]) {
-    const button = page.getByRole("button", { name, exact: true });
-    if (await button.isVisible()) await button.click();
-    await page.waitForTimeout(100); // the next question, or the next screen
-  }
-}
-
-async function handsUp(page: Page, stand: Stand): Promise<void> {
+const handsUp: Way = async (page, stand) => {
   await press(page, "Tallow Hall story evening");
-  await press(page, "All at once, hands up");
+  await press(page, board.allAtOnce);
   await stand("hands up");
   await press(page, "Play to all");
   await page.getByRole("button", { name: "play again" }).waitFor({ timeout: 15_000 });
   await stand("hands up, pointing");
-}
+};
 
-async function complaint(page: Page, stand: Stand): Promise<void> {
+const rig: Way = async (page, stand) => {
+  await press(page, "Tallow Hall story evening");
+  await press(page, board.theRig);
+  await page.locator(".rig-picture").waitFor();
+  await stand("rig");
+  await press(page, /^amplifier, headphone amplifier/);
+  await stand("rig, in hand");
+  await press(page, rigWords.change);
+  await stand("rig, change");
+};
+
+const complaint: Way = async (page, stand) => {
   await press(page, first.start.wrong);
   await stand("complaint");
   await press(page, "Only one ear works");
   await stand("complaint, further");
-}
+};
 
-async function noise(page: Page, stand: Stand): Promise<void> {
+const noise: Way = async (page, stand) => {
   await press(page, first.start.wrong);
   for (const name of ["It hums", /^a headphone amplifier/, /^headphones/, /^3/, /^nobody asked/])
     await press(page, name);
@@ -91,9 +60,9 @@ async function noise(page: Page, stand: Stand): Promise<void> {
   await stand("noise, found");
   await press(page, "Another noise");
   await stand("noise, which");
-}
+};
 
-async function plan(page: Page, stand: Stand): Promise<void> {
+const plan: Way = async (page, stand) => {
   await press(page, first.start.plan);
   await page.getByText("What is drawn gives it").waitFor({ timeout: 15_000 });
   await stand("plan");
@@ -103,9 +72,9 @@ async function plan(page: Page, stand: Stand): Promise<void> {
   await stand("plan, a lead to take");
   await press(page, "small mixer");
   await stand("plan, tray");
-}
+};
 
-async function prove(page: Page, stand: Stand): Promise<void> {
+const prove: Way = async (page, stand) => {
   await press(page, first.start.prove);
   await stand("prove, one end");
   await press(page, /^stereo jack three/);
@@ -117,9 +86,45 @@ async function prove(page: Page, stand: Stand): Promise<void> {
   await stand("prove, meter");
   await press(page, /^no beep/);
   await stand("prove, suspected");
-}
+};
 
-async function levels(page: Page, stand: Stand): Promise<void> {
+const training: Way = async (page, stand) => {
+  await press(page, first.start.train);
+  await page.locator(".choices button").first().waitFor({ timeout: 15_000 });
+  await stand("training");
+  await page.locator(".choices button").first().click();
+  await page.locator(".outcome").waitFor();
+  await stand("training, named");
+};
+
+/** Out of a recording, made with a lead whose right side is soft and leaks into the left. */
+const measure: Way = async (page, stand) => {
+  await press(page, first.start.measure);
+  const file = page.locator("input[type=file]");
+  await file.waitFor({ state: "attached", timeout: 15_000 });
+  await stand("measure");
+  const buffer = Buffer.from(wavOfCapture(captured([1, 0.05, 0, 0.3])));
+  await file.setInputFiles({ name: "evening.wav", mimeType: "audio/wav", buffer });
+  await page.getByText("The signal is in this recording once.").waitFor({ timeout: 60_000 });
+  await stand("measure, result");
+};
+
+/** What the ways before it have left on the disk. */
+const sessions: Way = async (page, stand) => {
+  await press(page, first.start.sessions);
+  await page.locator(".session").nth(2).waitFor({ timeout: 15_000 });
+  await page.waitForTimeout(1500); // each row's picture is worked out in its turn
+  await stand("sessions");
+  await page.locator(".session summary").last().click();
+  await stand("sessions, more");
+  await page.locator(".session").last().getByRole("button", { name: sessionWords.compare }).click();
+  await stand("sessions, with which");
+  await page.getByRole("button", { name: "Tallow Hall story evening" }).first().click();
+  await page.locator(".compared li").first().waitFor({ timeout: 15_000 });
+  await stand("sessions, compared");
+};
+
+const levels: Way = async (page, stand) => {
   await press(page, "Tallow Hall story evening");
   await press(page, "How loud, how much hiss");
   await page.locator(".level-diagram").waitFor({ timeout: 15_000 });
@@ -128,37 +133,33 @@ async function levels(page: Page, stand: Stand): Promise<void> {
   await press(page, "numbers of headphones 1");
   for (const one of await page.locator(".levels details > summary").all()) await one.click();
   await stand("levels, all of it");
-}
+};
 
 /** A screen that one press of the first one leads to. */
 const one =
-  (name: string, button: string, then?: (page: Page) => Promise<void>) =>
-  async (page: Page, stand: Stand): Promise<void> => {
+  (name: string, button: string): Way =>
+  async (page, stand) => {
     await press(page, button);
     await page.getByRole("heading", { level: 1 }).waitFor();
     await stand(name);
-    await then?.(page);
-    if (then) await stand(`${name}, on`);
   };
 
-/** Every way through the built page, each from the first screen; `number` is a bench rig's whose seat 4 has lost its return. */
-export const ways = (number: number): readonly ((page: Page, stand: Stand) => Promise<void>)[] => [
-  async (page, stand) => {
-    await stand("start");
-    await press(page, /look and language/i);
-    await stand("start, look");
-  },
-  (page, stand) => round(page, stand, number),
+/** Every way through the built page; `number` is a bench rig's whose seat 4 has lost its return. */
+export const ways = (number: number): readonly Way[] => [
+  start,
+  round(number),
   handsUp,
   levels,
+  rig,
   complaint,
   noise,
   plan,
   prove,
+  training,
+  measure,
   one("listen", first.start.hear),
   one("sounds", first.start.sounds),
   one("sound out", first.start.soundOut),
-  one("training", first.start.train),
-  one("measure", first.start.measure),
   one("flex", first.start.flex),
+  sessions,
 ];

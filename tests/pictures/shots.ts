@@ -62,6 +62,8 @@ async function shoot(page: Page, size: Size, name: string): Promise<void> {
     await look.on(page);
     await page.waitForTimeout(60);
     const called = `${name}, ${look.name}, ${size.name}`;
+    // What stays in view while the page is scrolled would lie over the middle of the picture.
+    await page.evaluate(() => scrollTo(0, 0));
     const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     if (wide > 0) faults.push(`${called}: ${wide} pixels wider than the window`);
     const path = `${folder}/${called.replaceAll(/, | /g, "-")}.png`;

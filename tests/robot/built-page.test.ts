@@ -47,7 +47,7 @@ describe.concurrent("a simulated person at the built page", () => {
   test("finds faults of every kind on real sound", { timeout }, async () => {
     const every = casesOfEveryKind();
     expect(new Set(every.map(({ fault }) => kindOf(fault)))).toEqual(kinds);
-    const cases = everyOther(every, 30); // it keeps real time
+    const cases = everyOther(every, 40); // it keeps real time
     const rows: string[] = [];
     const results: {
       readonly found: boolean;

@@ -73,7 +73,7 @@ describe("noises and levels", () => {
     const { sheet, sayer } = told(evenSaid(8), "de");
     const [first] = sheet.seats;
     expect(first && ownKnobsSaid(sayer, first, sharedKnobs(sheet.seats))).toMatch(
-      /^Kopfhörer\u00ADverstärker, Ausgang 1 auf 2,0$/,
+      /^Verstärker, Ausgang 1 auf 2,0$/,
     );
     expect(first && earSaid(sayer, first)).toMatch(/^\d+ dB \(\d+–\d+\)$/);
     expect(notTestedSaid(sayer, sheet)).toContain(

@@ -20,6 +20,7 @@ export type Trial =
 export const trialsAlone = [
   "programme stopped",
   "one outlet",
+  "other leads out",
   "quieter source",
   "other headphones",
   "recording",
@@ -39,6 +40,7 @@ export type TrialName = Trial["try"];
 export const trialNames: Readonly<Record<TrialName, readonly ("part" | "socket")[]>> = {
   "programme stopped": [],
   "one outlet": [],
+  "other leads out": [],
   "quieter source": [],
   "other headphones": [],
   recording: [],
@@ -89,6 +91,7 @@ export const trialSeconds: Readonly<Record<TrialName, Seconds>> = {
   "feed out": 25,
   "other headphones": 25,
   "nearer the sender": 30,
+  "other leads out": 35,
   elsewhere: 35,
   recording: 90,
   "one outlet": 120,

@@ -9,6 +9,7 @@ const inPart = [
   "radio link",
   "the box itself",
   "ground loop",
+  "loop by another lead",
   "lead picks it up",
   "return lost",
   "power supply",

@@ -40,6 +40,7 @@ function worldOf(way: Way, feed: Feed, random: Random): World {
   const [most] = sources.toSorted((a, b) => b.power - a.power);
   return {
     cause: most?.cause ?? { cause: "in the programme" },
+    gear: feed,
     weight: below((standsOut(all, room) - spokenOf.above) / spokenOf.spread),
     meant: (trial) =>
       inOrder(trial, noticed({ way, sources, room, all }, trial, most?.place ?? inProgramme)),

@@ -79,6 +79,13 @@ function intoBox(way: Way, at: number): readonly Humming[] {
       own: (trial) => ofLoop(trial, [from.part, box.part]),
     },
     {
+      cause: { cause: "loop by another lead", part: box.part },
+      place,
+      weight: isEarthed(from) && isEarthed(box) ? odds.hiddenLoop[kind] : 0,
+      own: (trial) =>
+        trial.try === "other leads out" ? gone : ofLoop(trial, [from.part, box.part]),
+    },
+    {
       cause: { cause: "lead picks it up", part: lead },
       place,
       weight: odds.pickup[kind],
@@ -105,14 +112,15 @@ function ofLoop(trial: Trial, boxes: readonly string[]): Shares | undefined {
   return trial.try === "one outlet" ? mixed(0.4, gone, mixed(0.6, less, same)) : undefined;
 }
 
-/** By two earths that are drawn, as the circuit has it; else by one that is not. */
+/** By two earths that are drawn, as the circuit has it. */
 function loopOdds({ rig, boxes }: Way, at: number): number {
   const [from, box] = [boxes[at - 1], boxes[at]];
   if (from === undefined || box === undefined) return 0;
-  if (from.supply === "battery" || box.supply === "battery") return 0;
-  const hidden = odds.hiddenLoop[box.balanced ? "balanced" : "unbalanced"];
-  return hidden + odds.loop[humRisk(pickedUp(rig, box.part))];
+  return isEarthed(from) && isEarthed(box) ? odds.loop[humRisk(pickedUp(rig, box.part))] : 0;
 }
+
+/** By its supply, or by another lead of it. */
+const isEarthed = ({ supply }: Way["boxes"][number]): boolean => supply !== "battery";
 
 const louder = ["none", "some", "loud"] as const;
 

@@ -40,7 +40,7 @@ export interface Hunt {
 const sureNoise: Probability = 0.9;
 /** A trial that tells less is not worth a hand. */
 const worth = 0.02;
-/** Asking again finds slips and nothing else. */
+/** Asking again finds slips and nothing else; of what nobody could tell not even these. */
 const mostAsked = 3;
 
 /** Where a noise comes in, from what was noticed while things were tried, in any order. Nothing where nobody listens or nothing feeds it. */
@@ -111,7 +111,7 @@ function nextOf(
 ): NextTrial | undefined {
   const open = trials.filter((trial) => {
     const before = tried.get(trialKey(trial));
-    return before?.cannot !== true && (before?.times ?? 0) < mostAsked;
+    return before === undefined || (!before.cannot && !before.untold && before.times < mostAsked);
   });
   return open
     .map((trial) => {

@@ -19,6 +19,7 @@ const own: Readonly<Record<Noise, (way: Way) => readonly Trial[]>> = {
     ...feedsOut(way),
     ...batteries(way),
     ...outlet(way),
+    ...otherLeads(way),
     ...atLeads(way, "lead bent", false),
     ...atLeads(way, "plugs turned", false),
   ],
@@ -59,6 +60,10 @@ const batteries = ({ rig, boxes }: Way): readonly Trial[] =>
 
 const outlet = ({ boxes }: Way): readonly Trial[] =>
   boxes.filter(({ supply }) => supply !== "battery").length > 1 ? [{ try: "one outlet" }] : [];
+
+/** Leads that carry no sound here, and may close a loop: of any box that hangs on the mains. */
+const otherLeads = ({ boxes }: Way): readonly Trial[] =>
+  boxes.some(({ supply }) => supply !== "battery") ? [{ try: "other leads out" }] : [];
 
 /** A hand at every lead between boxes; of what crackles at those to the ears as well. */
 function atLeads(way: Way, name: "lead bent" | "plugs turned", toEars: boolean): readonly Trial[] {

@@ -12,6 +12,7 @@ const remedies = [
   "mend at the source",
   "nearer and another channel",
   "other way by cable",
+  "that lead left out",
   "all from one outlet",
   "on its battery",
   "balanced or transformer",
@@ -45,6 +46,12 @@ const remedyFor: Readonly<Record<CauseName, readonly Remedy[]>> = {
   "behind the last knob": ["wheel before the ears", "less sensitive headphones", "quieter box"],
   "the box itself": ["earlier up, next down", "quieter box"],
   "radio link": ["nearer and another channel", "other way by cable"],
+  "loop by another lead": [
+    "that lead left out",
+    "on its battery",
+    "all from one outlet",
+    "balanced or transformer",
+  ],
   "ground loop": [
     "all from one outlet",
     "on its battery",
@@ -66,6 +73,7 @@ const remedyFor: Readonly<Record<CauseName, readonly Remedy[]>> = {
 };
 
 const cautionFor: Readonly<Partial<Record<CauseName, readonly NoiseCaution[]>>> = {
+  "loop by another lead": ["never lift a mains earth", "a tingle", "volume first"],
   "ground loop": ["never lift a mains earth", "a tingle", "volume first"],
   "power supply": ["never lift a mains earth", "a tingle", "volume first"],
   "return lost": ["volume first"],

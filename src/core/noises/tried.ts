@@ -11,6 +11,8 @@ export interface Tried {
   readonly times: number;
   /** It cannot be done here. */
   readonly cannot: boolean;
+  /** Nobody could tell what became of the noise. */
+  readonly untold: boolean;
 }
 
 /** Findings by what was tried, in whichever order they came. */
@@ -28,6 +30,7 @@ export function triedIn(findings: readonly Noticed[]): ReadonlyMap<string, Tried
       given: before ? before.given.map((p, at) => p * (now[at] ?? 1)) : now,
       times: (before?.times ?? 0) + 1,
       cannot: cannot || before?.cannot === true,
+      untold: known.length === answers.length || before?.untold === true,
     });
   }
   return tried;

@@ -1,10 +1,13 @@
 import { answersTo, type NoiseAnswer, type Trial } from "#core/checks/noise.ts";
+import type { Feed } from "#core/level/stages.ts";
 import type { Cause } from "./cause.ts";
 
 /** One way it may be: a cause, how likely it is against the others before anything is tried, and what would be noticed of each trial. */
 export interface World {
   readonly cause: Cause;
   readonly weight: number;
+  /** The gear as it is in it, where it was drawn. */
+  readonly gear?: Feed;
   /** One chance for each of the answers to a trial, as they are meant; they sum to one. */
   readonly meant: (trial: Trial) => Float64Array;
 }

@@ -24,7 +24,9 @@ export const remediesIn: Pick<NoiseWords, "means" | "remedies" | "cautions"> = {
     "the box itself": "Every box has noise of its own; without a knob it is always as loud.",
     "radio link": "Weak or disturbed reception is heard as rushing, cracks or gaps.",
     "ground loop":
-      "Both boxes come to earth, by their mains leads or by another one (USB, a network, a screen), and the audio lead joins the two a second time. A current of the mains flows round that ring and through the lead's return, where it is heard.",
+      "Both boxes come to earth by their mains leads, and the audio lead joins the two a second time. A current of the mains flows round that ring and through the lead's return, where it is heard.",
+    "loop by another lead":
+      "A lead that carries no sound, such as USB, a network, a control lead or a screen, joins the earths of two boxes, and the audio lead joins them a second time.",
     "lead picks it up":
       "A long unbalanced lead beside supplies, dimmers or mains leads takes their field in.",
     "return lost":
@@ -51,6 +53,8 @@ export const remediesIn: Pick<NoiseWords, "means" | "remedies" | "cautions"> = {
       "Turn this knob up, as far as it stays clean, and the next one after it down to the old loudness.",
     "earlier up, next down":
       "Turn up what comes before it, as far as it stays clean, and the next knob after it down to the old loudness.",
+    "that lead left out":
+      "Leave that lead out while it is listened, or put an isolator made for it between: for USB, for the network.",
     "wheel before the ears":
       "Put a lead with a volume wheel before the headphones: the wheel down, the knob up. It takes the hiss down with the rest.",
     "less sensitive headphones":

@@ -31,6 +31,8 @@ export const noiseWords: NoiseWords = {
       `Pull the power supply out of ${where}, so that it runs on its battery.`,
     "one outlet": () =>
       "Take the power of all boxes on this way from one outlet strip. Every earth stays as it is.",
+    "other leads out": () =>
+      "Pull out every lead of these boxes that carries no sound here: USB, network, control, screens. Sound leads and power stay as they are.",
     "lead bent": (where) => `Volume low first. Bend and move ${where} along its whole length.`,
     "plugs turned": (where) =>
       `Volume low first. Turn each plug of ${where} gently in its socket; do not pull it.`,
@@ -51,6 +53,7 @@ export const noiseWords: NoiseWords = {
     "feed out": (where) => `the lead out of ${where}`,
     "on battery": (where) => `${where} on its battery`,
     "one outlet": () => "everything from one outlet",
+    "other leads out": () => "leads that carry no sound out",
     "lead bent": (where) => `${where} bent`,
     "plugs turned": (where) => `the plugs of ${where} turned`,
     "nearer the sender": (where) => `the receiver beside ${where}`,
@@ -89,6 +92,8 @@ export const noiseWords: NoiseWords = {
     "the box itself": (where, noise) => `${sound[noise]} comes from ${where} itself`,
     "radio link": (where, noise) => `${sound[noise]} comes in by radio, behind ${where}`,
     "ground loop": (where) => `a ground loop, closed by the lead into ${where}`,
+    "loop by another lead": (where) =>
+      `a ground loop by another lead than the sound's, closed by the one into ${where}`,
     "lead picks it up": (where) => `${where} picks up the mains`,
     "return lost": (where) => `the return is lost or bad in ${where}`,
     "power supply": (where) => `the power supply of ${where} hums`,

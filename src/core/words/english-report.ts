@@ -1,4 +1,5 @@
 import { heards } from "#core/listening/heard.ts";
+import { withThe } from "./english-names.ts";
 import type { Language } from "./language.ts";
 import type { AnswerWords, NameWords, PhraseWords, ReportWords } from "./report-words.ts";
 
@@ -21,7 +22,8 @@ export const phrases: PhraseWords = {
 export const names: NameWords = {
   alone: (id) => id,
   socket: (part, socket) => `${part}, ${socket}`,
-  within: (place) => (/^headphones|^in-ears/.test(place) ? place : `the ${place}`),
+  within: (place) =>
+    /^headphones|^in-ears/.test(place) ? place : place.replace(/^[^,]+/, withThe),
 };
 
 /** Where something was heard. */
@@ -81,6 +83,6 @@ export const report: ReportWords = {
   inShared: (text) => `${text}, in what all share`,
   inOwn: (text, seat) => `${text}, in what ${seat} alone has`,
   seenAt: (seen, into, plug) =>
-    plug === undefined ? `${seen}, at the ${into}` : `${seen}, the ${plug} plug at the ${into}`,
+    `${seen}, ${plug === undefined ? "" : `the ${plug} plug `}at ${withThe(into)}`,
   inSocket: (socket) => `in the socket marked ${socket}`,
 };

@@ -1,7 +1,7 @@
 /** Names that the program gave to the parts of its own rigs, long ones with where they may be broken; whatever somebody typed stays as it is. */
 const given: Readonly<Record<string, string>> = {
   adapter: "Adapter",
-  amplifier: "Kopfhörer\u00ADverstärker",
+  amplifier: "Verstärker",
   "belt pack": "Taschen\u00ADempfänger",
   bay: "Steckfeld",
   box: "Stagebox",

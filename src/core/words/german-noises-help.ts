@@ -25,7 +25,9 @@ export const remediesIn: Pick<NoiseWords, "means" | "remedies" | "cautions"> = {
     "radio link":
       "Schwacher oder gestörter Empfang ist als Rauschen, Knacken oder Aussetzen zu hören.",
     "ground loop":
-      "Beide Geräte sind geerdet, über ihr Netzkabel oder über ein anderes (USB, Netzwerk, Bildschirm), und das Tonkabel verbindet die zwei noch einmal. In diesem Ring fließt ein Netzstrom, auch durch die Masse des Kabels, und dort wird er hörbar.",
+      "Beide Geräte sind über ihr Netzkabel geerdet, und das Tonkabel verbindet die zwei noch einmal. In diesem Ring fließt ein Netzstrom, auch durch die Masse des Kabels, und dort wird er hörbar.",
+    "loop by another lead":
+      "Ein Kabel ohne Ton, etwa USB, Netzwerk, Steuerung oder Bildschirm, verbindet die Massen zweier Geräte, und das Tonkabel verbindet sie ein zweites Mal.",
     "lead picks it up":
       "Ein langes unsymmetrisches Kabel neben Netzteilen, Dimmern oder Netzkabeln nimmt deren Feld auf.",
     "return lost":
@@ -55,6 +57,8 @@ export const remediesIn: Pick<NoiseWords, "means" | "remedies" | "cautions"> = {
       "Diesen Regler so weit aufdrehen, wie es sauber bleibt, und den nächsten dahinter auf die alte Lautstärke zurückdrehen.",
     "earlier up, next down":
       "Was davor kommt so weit aufdrehen, wie es sauber bleibt, und den nächsten Regler dahinter auf die alte Lautstärke zurückdrehen.",
+    "that lead left out":
+      "Dieses Kabel beim Hören weglassen oder einen passenden Trenner dazwischen setzen: für USB, für das Netzwerk.",
     "wheel before the ears":
       "Ein Kabel mit Lautstärkerad vor den Kopfhörer setzen: das Rad zurück, den Regler auf. Das nimmt das Rauschen mit herunter.",
     "less sensitive headphones":

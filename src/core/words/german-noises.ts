@@ -31,6 +31,8 @@ export const noiseWords: NoiseWords = {
     "on battery": (where) => `Das Netzteil von ${where} abziehen, sodass der Akku speist.`,
     "one outlet": () =>
       "Alle Geräte auf diesem Weg aus einer Steckdosenleiste speisen. Jeder Schutzleiter bleibt, wie er ist.",
+    "other leads out": () =>
+      "Jedes Kabel dieser Geräte abziehen, das hier keinen Ton führt: USB, Netzwerk, Steuerung, Bildschirme. Tonkabel und Strom bleiben, wie sie sind.",
     "lead bent": (where) => `Erst leiser drehen. ${where} auf ganzer Länge biegen und bewegen.`,
     "plugs turned": (where) =>
       `Erst leiser drehen. Jeden Stecker von ${where} sacht in seiner Buchse drehen, nicht ziehen.`,
@@ -51,6 +53,7 @@ export const noiseWords: NoiseWords = {
     "feed out": (where) => `Kabel aus ${where} gezogen`,
     "on battery": (where) => `${where} am Akku`,
     "one outlet": () => "alles an einer Steckdosenleiste",
+    "other leads out": () => "Kabel ohne Ton abgezogen",
     "lead bent": (where) => `${where} gebogen`,
     "plugs turned": (where) => `Stecker von ${where} gedreht`,
     "nearer the sender": (where) => `Empfänger nahe an ${where}`,
@@ -89,6 +92,8 @@ export const noiseWords: NoiseWords = {
     "the box itself": (where, noise) => `${sound[noise]} kommt von ${where} selbst`,
     "radio link": (where, noise) => `${sound[noise]} kommt über Funk hinein, hinter ${where}`,
     "ground loop": (where) => `eine Brummschleife, geschlossen durch das Kabel in ${where}`,
+    "loop by another lead": (where) =>
+      `eine Brummschleife über ein anderes als ein Tonkabel, geschlossen durch das Kabel in ${where}`,
     "lead picks it up": (where) => `${where} fängt Netzbrummen ein`,
     "return lost": (where) => `die Masse fehlt oder ist schlecht in ${where}`,
     "power supply": (where) => `das Netzteil von ${where} brummt`,

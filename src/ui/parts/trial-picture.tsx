@@ -69,6 +69,17 @@ const drawings: Readonly<Record<TrialName, VNode>> = {
       />
     </>
   ),
+  "other leads out": (
+    <>
+      <path class="box" d="M40 50H100V90H40ZM160 50H220V90H160Z" />
+      <path
+        class="said-over"
+        d="M100 70H160M62 50C62 16 92 16 104 22M198 50C198 16 168 16 156 22"
+      />
+      {arrow(103, 22, 20)}
+      {arrow(157, 22, 160)}
+    </>
+  ),
   "lead bent": (
     <>
       <path class="said-over" d="M20 84C70 84 80 30 130 30S190 84 240 84" />

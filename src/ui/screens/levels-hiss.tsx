@@ -36,6 +36,15 @@ export function LevelsHiss({ at }: { readonly at: AtLevels }) {
       )}
       {!page.sounded && <OwnCautions />}
       <Level held={held} />
+      <p>
+        <button
+          type="button"
+          class="quiet"
+          onClick={() => held.show({ screen: "noise", position: at.position, noise: "hiss" })}
+        >
+          {levels.hear.byEar}
+        </button>
+      </p>
     </details>
   );
 }

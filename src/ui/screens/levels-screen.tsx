@@ -66,7 +66,7 @@ function Head({ at }: { readonly at: AtLevels }) {
 /** Less is no spread worth a word, and less of a peak is not missed; decibels. */
 const [narrow, heard] = [3, 0.5];
 
-function Unsure({ at: { told, way, rig } }: { readonly at: AtLevels }) {
+function Unsure({ at: { told, way, rig, noticed } }: { readonly at: AtLevels }) {
   const { levels, figures, language } = useWords();
   const { low, high } = told.level;
   const cut = told.now.places.find(({ headroom }) => headroom < -heard);
@@ -85,6 +85,7 @@ function Unsure({ at: { told, way, rig } }: { readonly at: AtLevels }) {
       {high - low > narrow && (
         <p class="note">{levels.between(whole(low), whole(high), way.unknowns.length)}</p>
       )}
+      {noticed > 0 && <p class="note">{levels.noticed(noticed)}</p>}
     </>
   );
 }

@@ -34,7 +34,7 @@ const plain: readonly string[] = [
 
 /** How a thing is made and set, and in a fold what else could stand in its place. */
 export function RigChange({ at, part }: Props) {
-  const { rig: words } = useWords();
+  const { rig: words, plan, language } = useWords();
   const { kind } = at.built.part(part);
   const all = Object.entries(catalogue[kind].parameters);
   const field = ([name, parameter]: (typeof all)[number]) => (
@@ -47,7 +47,7 @@ export function RigChange({ at, part }: Props) {
       {seen.map(field)}
       {rest.length > 0 && (
         <details>
-          <summary>{words.change}</summary>
+          <summary>{plan.madeOf(language.patching.kinds[kind].name)}</summary>
           {rest.map(field)}
         </details>
       )}

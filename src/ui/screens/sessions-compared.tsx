@@ -1,4 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
+import { capital } from "#core/report/phrases.ts";
 import { build, type Rig } from "#core/rig/rig.ts";
 import {
   type Change,
@@ -59,8 +60,12 @@ function useCompared({ log: then }: Listed, { log: now }: Listed): Compared | un
   return both;
 }
 
-const headline = (words: Words["sessions"], { another }: Compared, changed: number): string =>
-  another ? words.another : words.changed(changed);
+function headline(words: Words["sessions"], { another, positions }: Compared, changed: number) {
+  if (another) return words.another;
+  return positions.every(({ gaps }) => gaps.includes("not heard now"))
+    ? capital(words.notHeard)
+    : words.changed(changed);
+}
 
 interface SentencesProps {
   readonly change: Change;

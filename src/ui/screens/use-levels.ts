@@ -1,9 +1,14 @@
 import { useMemo, useState } from "preact/hooks";
+import { hissOf, withKnobs } from "#core/level/advice.ts";
+import { atEars } from "#core/level/at-ears.ts";
 import { usualProgramme } from "#core/level/stages.ts";
 import { knobSetting } from "#core/level/told.ts";
 import { type Reckoned, reckoned, turned, type Way, wayTo } from "#core/level/way.ts";
+import { betweenOf, type Likely, likelyGear } from "#core/noises/sharpened.ts";
 import { type BuiltRig, build, type Rig } from "#core/rig/rig.ts";
+import { derive } from "#core/session/derive.ts";
 import { type Log, rigIn } from "#core/session/log.ts";
+import { noticedAt } from "#core/session/noises.ts";
 import { type Put, put, redrawn } from "./levels-edit.ts";
 import { type Targets, targetsFor, wantedIn } from "./levels-targets.ts";
 import type { LevelsView } from "./levels-view.ts";
@@ -18,6 +23,8 @@ export interface AtLevels {
   /** As it is drawn, the knob in the hand as it stands there. */
   readonly way: Way;
   readonly told: Reckoned;
+  /** How often something was noticed of the hiss here; the estimate of it goes by that too. */
+  readonly noticed: number;
   /** Where its knobs should stand. */
   readonly targets: Targets;
   /** Turns the knob of a box; nothing is entered. */
@@ -51,7 +58,8 @@ export function useLevels(held: Held, view: LevelsView): AtLevels | undefined {
   const shown = useMemo(() => way && turnedBy(way, turning), [way, turning]);
   const wanted = wantedIn(view);
   const targets = useMemo(() => way && targetsFor(way.feed, wanted), [way, wanted]);
-  const told = useMemo(() => shown && reckoned(shown, usualProgramme), [shown]);
+  const listened = useMemo(() => listenedAt(page.log, rig, position), [page.log, rig, position]);
+  const told = useMemo(() => shown && sharpened(shown, listened.gear), [shown, listened]);
   if (!(drawn && rig && position !== undefined && shown && told && targets)) return undefined;
   const enter = (...all: readonly Put[]) => change((one) => put(one, all, edges.now()));
   const turn = (stage: number, up: number) => setHand({ log: page.log, stage, up });
@@ -62,6 +70,7 @@ export function useLevels(held: Held, view: LevelsView): AtLevels | undefined {
     position,
     way: shown,
     told,
+    noticed: listened.times,
     targets,
     turn,
     letGo: (stage, up) => {
@@ -75,6 +84,24 @@ export function useLevels(held: Held, view: LevelsView): AtLevels | undefined {
         one.view.screen === "levels" ? { ...one, view: { ...one.view, ...next } } : one,
       ),
   };
+}
+
+/** What was noticed of hiss at a position, and the gear that goes with it. */
+function listenedAt(log: Log, rig: BuiltRig | undefined, position: string | undefined) {
+  const derived = derive(log);
+  if (derived === undefined || rig === undefined || position === undefined)
+    return { times: 0, gear: [] };
+  const found = noticedAt(derived, position, "hiss");
+  return { times: found.length, gear: likelyGear(rig, position, found) };
+}
+
+/** What there is along the way; the hiss by what was noticed of it, where something was. */
+function sharpened(way: Way, gear: readonly Likely[]): Reckoned {
+  const plain = reckoned(way, usualProgramme);
+  if (gear.length === 0) return plain;
+  const knobs = way.feed.stages.map(({ knob }) => knob);
+  const hiss = betweenOf(gear, (one) => hissOf(atEars(withKnobs(one, knobs), usualProgramme)));
+  return { ...plain, hiss };
 }
 
 const turnedBy = (way: Way, hand: InHand | undefined): Way =>

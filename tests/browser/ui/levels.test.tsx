@@ -6,6 +6,7 @@ import { adviceFor } from "#core/level/advice.ts";
 import { feedTo, usualProgramme } from "#core/level/stages.ts";
 import { build, type Rig } from "#core/rig/rig.ts";
 import { example } from "#core/rig/rigs.ts";
+import { add } from "#core/session/log.ts";
 import { toDecibels } from "#core/units/decibels.ts";
 import { field, knob, openLevels } from "../support/levels.ts";
 import { button, heading, keys, open, openBench, press } from "../support/open.tsx";
@@ -165,4 +166,19 @@ test("a rig to try has no way there: it would give its fault away", async () => 
   await openBench(7);
   await expect.element(button(/^Listen at/)).toBeVisible();
   expect(tab.getByText("How loud, how much hiss").elements()).toEqual([]);
+});
+
+test("what was noticed of the hiss goes into it", async () => {
+  const trial = { try: "knob down", part: "amplifier", socket: "output 1" } as const;
+  const asked = { check: "noise", position: "position 1", noise: "hiss", trial } as const;
+  const log = add(
+    add([], { entry: "drawing", rig: example }, 1),
+    {
+      entry: "finding",
+      finding: { asked, results: [["gone"]] },
+    },
+    2,
+  );
+  await openLevels(example, log);
+  await expect.element(tab.getByText(/what you noticed of it, too: 1 answer\./)).toBeVisible();
 });

@@ -65,36 +65,6 @@ test("the strip is opened, used and closed by keys alone, and goes with its scre
   await expect.element(button(look)).toHaveAttribute("aria-expanded", "false");
 });
 
-test("a newer version is told quietly, never while it sounds, and taken when asked", async () => {
-  const { copy, player } = open();
-  expect(document.querySelector("[role='status']")).toBeNull();
-  copy.change({ kept: true, newer: true });
-  await expect.element(tab.getByRole("status")).toHaveTextContent("A newer version is here.");
-  player.change({ playing: true });
-  await expect.poll(() => document.querySelector("[role='status']")).toBeNull();
-  player.change({ playing: false });
-  await press("Begin anew with it");
-  expect(copy.asked).toEqual(["newer"]);
-  expect(player.calls.at(-1)).toEqual({ asked: "silence" });
-});
-
-test("a newer version is not offered while an answer is not on the disk", async () => {
-  const { copy, shelf } = open();
-  copy.change({ kept: true, newer: true });
-  await press("One person");
-  await expect.element(tab.getByRole("status")).toHaveTextContent("A newer version is here.");
-  await press(/^1 you/);
-  shelf.refuse("full");
-  await press("Play");
-  await press("middle");
-  await expect.element(tab.getByRole("alert")).toHaveTextContent("a reload would lose");
-  expect(document.body.textContent).not.toContain("Begin anew with it");
-  shelf.refuse(undefined);
-  await press("Play");
-  await press("middle");
-  await expect.element(button("Begin anew with it")).toBeVisible();
-});
-
 test("installing is offered where the browser offers it, else told in words", async () => {
   const { copy } = open();
   await press(look);

@@ -87,6 +87,15 @@ test("position 3 lost 4 dB on the right", async () => {
   await expect.element(heading()).toHaveTextContent("3 sessions");
 });
 
+test("where nothing was heard yet it is not said that nothing has changed", async () => {
+  await openSessions();
+  await more("First evening");
+  await press("Compare with another");
+  await press("A rig without gear");
+  await expect.element(heading(), { timeout: 15_000 }).toHaveTextContent("Nothing heard yet");
+  expect(text()).toContain("is not heard yet");
+});
+
 test("one that is deleted can be brought back, also the one in hand", async () => {
   await openSessions();
   await more("Second evening");

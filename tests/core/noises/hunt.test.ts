@@ -77,6 +77,7 @@ describe("what a knob tells", () => {
       said("hum", { try: "programme stopped" }, "the same"),
       said("hum", { try: "knob down", ...mixer }, "the same"),
       said("hum", { try: "feed out", part: "amplifier" }, "gone"),
+      said("hum", { try: "other leads out" }, "the same"),
       said("hum", { try: "one outlet" }, "gone"),
     ]);
     const [cause] = hunt?.suspects[0]?.causes ?? [];

@@ -5,6 +5,7 @@ import { caseText } from "#core/session/case.ts";
 import { derive } from "#core/session/derive.ts";
 import { add, type Log, type Said } from "#core/session/log.ts";
 import { readFile } from "#core/session/read-case.ts";
+import { long } from "#tests/support/long.ts";
 
 const position = "position 1";
 const about = { id: "1764-7", written: 1764 };
@@ -91,7 +92,7 @@ test("whatever stands in a session is read or refused, and what was read can be 
       ends[read.read && read.lost.length === 0 ? "whole" : "lost"]++;
       if (read.read && workedOut(read.log)?.leftOut.length) ends.leftOut++;
     }),
-    { numRuns: 150 },
+    { numRuns: long ? 300 : 60 },
   );
   expect(Math.min(...Object.values(ends)), JSON.stringify(ends)).toBeGreaterThan(0);
 });

@@ -66,6 +66,17 @@ test.for([said, gesagt])(
   },
 );
 
+test.for(Object.entries({ english, german }))(
+  "a place stands on tape by itself: %s",
+  ([, language]) => {
+    const places = everyRig.flatMap((rig) =>
+      rigFaults(rig).map((fault) => ({ fault, text: whereText(language, rig, fault) })),
+    );
+    expect(places.some(({ fault }) => fault.name === "wrong socket")).toBe(true);
+    for (const { fault, text } of places) expect(text, fault.id).not.toMatch(/[,;:. ]$|^[,;:. ]/);
+  },
+);
+
 test("what an eye sees is said of every fault, in a few words", () => {
   for (const { faults } of [english, german])
     for (const name of faultNames) {

@@ -9,6 +9,7 @@ export const levelsMore = {
       `The hiss is ${below} dB below the programme: too soft to be played here. Whoever hears the programme well hears none of it.`,
     underSixteen:
       "At this level an output of 16 bits may not carry it: what you hear then is that output's own noise.",
+    byEar: "In the rig: turn a knob, listen to the silence, is it less?",
   },
   instead: {
     question: "Would other headphones or a bigger amplifier help?",

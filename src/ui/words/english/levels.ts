@@ -68,6 +68,8 @@ export const levels = {
   wants,
   between: (low: string, high: string, unknown: number) =>
     `It may be ${low} to ${high} dB: ${counted(unknown, "number is", "numbers are")} taken as usual. Tap a box to type what its sheet says.`,
+  noticed: (times: number) =>
+    `The hiss is reckoned from what you noticed of it, too: ${counted(times, "answer", "answers")}.`,
   cutAt: (part: string, by: string) =>
     `${part} cuts the peaks off, by ${by} dB: turn down what comes before`,
   chain: "from the source to the ears",

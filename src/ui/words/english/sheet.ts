@@ -44,7 +44,7 @@ export const sheet = {
   level: "Test signal",
   alike: (others: number) =>
     `or ${counted(others, "other", "others")} that no check here tells from it`,
-  unsure: (fault: string) => `not sure; the likeliest: ${fault}`,
+  unsure: (fault: string) => `the likeliest: ${fault}`,
   centred: "in the middle as it is",
   rightUp: (level: string) => `in the middle with the right ${level} up`,
   leftUp: (level: string) => `in the middle with the left ${level} up`,

@@ -10,6 +10,7 @@ export const levelsMore: Words["levelsMore"] = {
       `Das Rauschen liegt ${below} dB unter dem Programm: zu leise, um es hier zu spielen. Wer das Programm gut hört, hört nichts davon.`,
     underSixteen:
       "Bei diesem Pegel trägt ein Ausgang mit 16 Bit es vielleicht nicht: Was dann zu hören ist, rauscht er selbst.",
+    byEar: "In der Anlage: einen Regler drehen, in die Stille hören, ist es weniger?",
   },
   instead: {
     question: "Hilft ein anderer Kopfhörer oder ein stärkerer Verstärker?",

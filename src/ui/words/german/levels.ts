@@ -53,6 +53,8 @@ export const levels: Words["levels"] = {
   },
   between: (low, high, unknown) =>
     `Es können ${low} bis ${high} dB sein: ${unknown === 1 ? "Eine Zahl gilt" : `${unknown} Zahlen gelten`} als üblich. Ein Gerät antippen, um einzutragen, was sein Datenblatt sagt.`,
+  noticed: (times) =>
+    `In das Rauschen geht ein, was davon bemerkt wurde: ${times === 1 ? "eine Antwort" : `${times} Antworten`}.`,
   cutAt: (part, by) =>
     `Hier werden Spitzen abgeschnitten, um ${by} dB: ${part}. Davor leiser stellen`,
   chain: "von der Quelle bis zu den Ohren",

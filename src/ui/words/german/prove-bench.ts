@@ -20,7 +20,7 @@ export const proveBench: Words["proveBench"] = {
   compare:
     "Gibt es ein gleiches, das sicher in Ordnung ist, dieses zuerst einstecken: Daran wird gemessen, was das hier verliert.",
   plugged: "Eingesteckt",
-  headphones: "Gute Kopfhörer in den Verstärker, L auf das linke Ohr.",
+  headphones: "Gute Kopfhörer in den Kopfhörerverstärker, L auf das linke Ohr.",
   goodLead: "Ein gutes Kabel in die Kupplung von diesem.",
   plug: (letter, mark) => (mark === undefined ? letter : `Stecker ${letter} ${mark}`),
   thatLead: "Das gute Kabel",

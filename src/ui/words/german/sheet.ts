@@ -43,7 +43,7 @@ export const sheet: SheetWords = {
   level: "Testsignal",
   alike: (others) =>
     `oder ${counted(others, "weitere Möglichkeit", "weitere Möglichkeiten")}, die hier keine Prüfung davon unterscheidet`,
-  unsure: (fault) => `unsicher; am wahrscheinlichsten: ${fault}`,
+  unsure: (fault) => `am wahrscheinlichsten: ${fault}`,
   centred: "in der Mitte, wie es ist",
   rightUp: (level) => `in der Mitte, wenn rechts ${level} lauter ist`,
   leftUp: (level) => `in der Mitte, wenn links ${level} lauter ist`,
