@@ -53,7 +53,7 @@ test.for(builtInRigs)(
   "every single fault is found, without slips: $name",
   { timeout: 120_000 },
   (rig) => {
-    const every = rig.positions.length > 1 ? 4 : 3;
+    const every = rig.positions.length > 1 ? 7 : 4;
     const some = everyOther(singles(rig, 2), every);
     const found = walked(some, rig, 0, 1);
     const result = score(found);
