@@ -1,7 +1,6 @@
 import { heardIn, loudnessOf } from "#core/level/heard.ts";
 import { placeName, seatName } from "#core/report/names.ts";
 import { sentence } from "#core/report/phrases.ts";
-import { lastDrawing, lastUndone } from "#core/session/log.ts";
 import { Tape } from "#ui/parts/tape.tsx";
 import { useWords } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
@@ -15,9 +14,9 @@ import { LevelsOneMore } from "./levels-one-more.tsx";
 import { LevelsSeats } from "./levels-seats.tsx";
 import { LevelsTime } from "./levels-time.tsx";
 import type { LevelsView } from "./levels-view.ts";
+import { UndoSteps } from "./undo-steps.tsx";
 import { type AtLevels, useLevels } from "./use-levels.ts";
 import type { Held } from "./use-page.ts";
-import { useUndoKeys } from "./use-undo-keys.ts";
 
 /** How loud and how hissy it is at a position, as a picture whose knobs turn. */
 export function LevelsScreen({ held, view }: { readonly held: Held; readonly view: LevelsView }) {
@@ -91,30 +90,7 @@ function Unsure({ at: { told, way, rig, noticed } }: { readonly at: AtLevels }) 
 }
 
 function Steps({ at: { held } }: { readonly at: AtLevels }) {
-  const { rig: words } = useWords();
   const { page, change, edges } = held;
   const step = (way: "undone" | "redone") => change((one) => stepped(one, way, edges.now()));
-  useUndoKeys(step);
-  return (
-    <p class="steps">
-      <button
-        type="button"
-        class="say"
-        aria-keyshortcuts="Control+Z"
-        disabled={lastDrawing(page.log) === undefined}
-        onClick={() => step("undone")}
-      >
-        {words.undo}
-      </button>
-      <button
-        type="button"
-        class="say"
-        aria-keyshortcuts="Control+Shift+Z"
-        disabled={lastUndone(page.log) === undefined}
-        onClick={() => step("redone")}
-      >
-        {words.redo}
-      </button>
-    </p>
-  );
+  return <UndoSteps log={page.log} step={step} />;
 }
