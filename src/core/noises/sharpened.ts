@@ -1,6 +1,9 @@
 import type { Noticed } from "#core/checks/finding.ts";
+import { hissOf, withKnobs } from "#core/level/advice.ts";
+import { atEars } from "#core/level/at-ears.ts";
 import type { Between } from "#core/level/spread.ts";
-import type { Feed } from "#core/level/stages.ts";
+import type { Feed, Programme } from "#core/level/stages.ts";
+import { type Reckoned, reckoned, type Way } from "#core/level/way.ts";
 import type { BuiltRig } from "#core/rig/rig.ts";
 import type { Probability } from "#core/units/units.ts";
 import { likelihoodOf, triedIn } from "./tried.ts";
@@ -46,4 +49,13 @@ export function betweenOf(all: readonly Likely[], out: (gear: Feed) => number): 
     return (found ?? sorted.at(-1))?.value ?? 0;
   };
   return { value: at(0.5), low: at(0.1), high: at(0.9) };
+}
+
+/** What there is along a way; the hiss by the gear that goes with what was noticed of it, where something was. */
+export function sharpened(way: Way, gear: readonly Likely[], programme: Programme): Reckoned {
+  const plain = reckoned(way, programme);
+  if (gear.length === 0) return plain;
+  const knobs = way.feed.stages.map(({ knob }) => knob);
+  const hiss = betweenOf(gear, (one) => hissOf(atEars(withKnobs(one, knobs), programme)));
+  return { ...plain, hiss };
 }

@@ -1,7 +1,7 @@
 import { partSet } from "#core/drawing/changing.ts";
 import type { Edited } from "#core/drawing/edited.ts";
 import type { Rig } from "#core/rig/rig.ts";
-import { lastDrawing, lastUndone, rigIn } from "#core/session/log.ts";
+import { rigIn } from "#core/session/log.ts";
 import { entered, type Page } from "./page.ts";
 
 /** One thing said of a part; forgotten where `value` is left out. */
@@ -39,9 +39,3 @@ const refusing = (
 /** The rig drawn otherwise. */
 export const redrawn = (page: Page, rig: Rig, at: number): Page =>
   refusing(entered(page, { entry: "drawing", rig }, at), undefined);
-
-/** The last drawing taken back, or the last one that was taken back put in force again. */
-export function stepped(page: Page, way: "undone" | "redone", at: number): Page {
-  const entry = way === "undone" ? lastDrawing(page.log) : lastUndone(page.log);
-  return entry === undefined ? page : entered(page, { entry: "taken back", taken: entry.id }, at);
-}

@@ -2,10 +2,11 @@ import type { Edited } from "#core/drawing/edited.ts";
 import { partRemoved, positionRemoved } from "#core/drawing/removing.ts";
 import { unplugged } from "#core/drawing/replugging.ts";
 import type { BuiltRig, Rig } from "#core/rig/rig.ts";
-import { lastDrawing, lastUndone, rigIn } from "#core/session/log.ts";
+import { rigIn } from "#core/session/log.ts";
 import { keyOf, type Meant } from "#ui/parts/rig-keys.ts";
 import { entered, type Page } from "./page.ts";
 import type { RigDoing, RigView } from "./rig-view.ts";
+import { stepped } from "./stepped.ts";
 
 /** The rig that is drawn, and what a press may do to it. */
 export interface AtRig {
@@ -36,10 +37,10 @@ export function drew(page: Page, how: (rig: Rig) => Edited, at: number, focus?: 
 
 /** The last drawing taken back, or the last one that was taken back put in force again. */
 export function steppedBack(page: Page, way: "undone" | "redone", at: number): Page {
-  const entry = way === "undone" ? lastDrawing(page.log) : lastUndone(page.log);
-  if (entry === undefined || page.view.screen !== "rig") return page;
-  const next = entered(page, { entry: "taken back", taken: entry.id }, at);
-  return { ...next, view: { screen: "rig", did: way } };
+  const next = stepped(page, way, at);
+  return next === page || page.view.screen !== "rig"
+    ? page
+    : { ...next, view: { screen: "rig", did: way } };
 }
 
 /** A thing in hand, and what is done to it. */

@@ -1,10 +1,8 @@
 import { useMemo, useState } from "preact/hooks";
-import { hissOf, withKnobs } from "#core/level/advice.ts";
-import { atEars } from "#core/level/at-ears.ts";
 import { usualProgramme } from "#core/level/stages.ts";
 import { knobSetting } from "#core/level/told.ts";
-import { type Reckoned, reckoned, turned, type Way, wayTo } from "#core/level/way.ts";
-import { betweenOf, type Likely, likelyGear } from "#core/noises/sharpened.ts";
+import { type Reckoned, turned, type Way, wayTo } from "#core/level/way.ts";
+import { likelyGear, sharpened } from "#core/noises/sharpened.ts";
 import { type BuiltRig, build, type Rig } from "#core/rig/rig.ts";
 import { derive } from "#core/session/derive.ts";
 import { type Log, rigIn } from "#core/session/log.ts";
@@ -59,7 +57,10 @@ export function useLevels(held: Held, view: LevelsView): AtLevels | undefined {
   const wanted = wantedIn(view);
   const targets = useMemo(() => way && targetsFor(way.feed, wanted), [way, wanted]);
   const listened = useMemo(() => listenedAt(page.log, rig, position), [page.log, rig, position]);
-  const told = useMemo(() => shown && sharpened(shown, listened.gear), [shown, listened]);
+  const told = useMemo(
+    () => shown && sharpened(shown, listened.gear, usualProgramme),
+    [shown, listened],
+  );
   if (!(drawn && rig && position !== undefined && shown && told && targets)) return undefined;
   const enter = (...all: readonly Put[]) => change((one) => put(one, all, edges.now()));
   const turn = (stage: number, up: number) => setHand({ log: page.log, stage, up });
@@ -93,15 +94,6 @@ function listenedAt(log: Log, rig: BuiltRig | undefined, position: string | unde
     return { times: 0, gear: [] };
   const found = noticedAt(derived, position, "hiss");
   return { times: found.length, gear: likelyGear(rig, position, found) };
-}
-
-/** What there is along the way; the hiss by what was noticed of it, where something was. */
-function sharpened(way: Way, gear: readonly Likely[]): Reckoned {
-  const plain = reckoned(way, usualProgramme);
-  if (gear.length === 0) return plain;
-  const knobs = way.feed.stages.map(({ knob }) => knob);
-  const hiss = betweenOf(gear, (one) => hissOf(atEars(withKnobs(one, knobs), usualProgramme)));
-  return { ...plain, hiss };
 }
 
 const turnedBy = (way: Way, hand: InHand | undefined): Way =>
