@@ -128,7 +128,7 @@ describe("every prompt", () => {
 });
 
 describe.runIf(heard)("an outside judge reads the files", () => {
-  test.for(everyOther(everyWord, 4))(
+  test.for(everyOther(everyWord, 6))(
     "sox and ffmpeg: %s %s has the length, level and offset we read",
     ([tag, word]) => {
       const path = promptPath(tag, word);

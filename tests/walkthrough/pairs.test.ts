@@ -47,7 +47,7 @@ function bothHeard(a: Listed, b: Listed): boolean {
 test("two faults at once: one of them is found first", { timeout: 120_000 }, () => {
   const random = seeded(11);
   const pairs: (readonly [Listed, Listed])[] = [];
-  while (pairs.length < (long ? 60 : 20)) {
+  while (pairs.length < (long ? 60 : 16)) {
     const [a, b] = [draw(random), draw(random)];
     if (a.group !== b.group && bothHeard(a, b)) pairs.push([a, b]);
   }

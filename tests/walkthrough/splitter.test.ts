@@ -48,7 +48,7 @@ test("faults of sets that share one circuit are found, by what their neighbours 
         .filter(({ part, at }) => !/[13]/.test(`${part} ${at}`))
         .map((fault) => ({ fault, group, position: "position 2" })),
     );
-  const walked = everyOther(planted, 12).map((one, index) => ({
+  const walked = everyOther(planted, 18).map((one, index) => ({
     ...one,
     walked: walk({ rig, planted: [one.fault], slips: 0, random: seeded(index) }, one.position),
   }));
