@@ -5,6 +5,7 @@ import { firstWords } from "#ui/words/first-words.ts";
 import { FirstWordsContext, type Words, WordsContext } from "#ui/words/use-words.ts";
 import { Frame } from "./frame.tsx";
 import { Start } from "./start.tsx";
+import { useBackButton } from "./use-back-button.ts";
 import { type Edges, type Held, usePage } from "./use-page.ts";
 
 /** The whole page: one screen of it at a time. */
@@ -12,6 +13,7 @@ export function App(edges: Edges) {
   const held = usePage(edges);
   const { settings, view } = held.page;
   useKeys(held.silence);
+  useBackButton(held);
   const behind = useBehind(held);
   return (
     <FirstWordsContext.Provider value={firstWords[settings.tongue]}>

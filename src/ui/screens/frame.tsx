@@ -3,12 +3,10 @@ import { useRef } from "preact/hooks";
 import type { Trouble } from "#audio/world.ts";
 import { useArrival } from "#ui/parts/use-arrival.ts";
 import { useFirstWords, type Words } from "#ui/words/use-words.ts";
-import { unsaid } from "./complaint-told.ts";
+import { backFrom } from "./back-from.ts";
 import { Help, HelpButton } from "./help.tsx";
 import { LookChoice } from "./look-choice.tsx";
 import { Newer } from "./own-copy.tsx";
-import type { View } from "./page.ts";
-import { saidBefore } from "./prove-said.ts";
 import type { Held } from "./use-page.ts";
 import { useStrip } from "./use-strip.ts";
 
@@ -55,39 +53,6 @@ export function Frame({ held, behind, children }: Props) {
       </main>
     </div>
   );
-}
-
-/** Where the way back leads. */
-function backFrom(view: View): View {
-  if ("from" in view && view.from) return view.from;
-  if (view.screen === "listen" && view.plan) return { screen: "plan", plan: view.plan };
-  return answerBefore(view) ?? { screen: fromStart.includes(view.screen) ? "start" : "board" };
-}
-
-const fromStart: readonly View["screen"][] = [
-  "plan",
-  "listen",
-  "training",
-  "sounds",
-  "flex",
-  "measure",
-  "words",
-  "prove",
-  "complaint",
-  "sessions",
-];
-
-/** The same screen with one answer less, where there is one to take away. */
-function answerBefore(view: View): View | undefined {
-  if (view.screen === "noise") return { screen: "position", position: view.position };
-  if (view.screen === "prove") {
-    const lead = saidBefore(view.lead);
-    return lead && { screen: "prove", lead };
-  }
-  if (view.screen === "sessions") return view.compare && { screen: "sessions" };
-  if (view.screen !== "complaint") return undefined;
-  const told = unsaid(view.told);
-  return told && { screen: "complaint", told };
 }
 
 /** What another output may help against. */
