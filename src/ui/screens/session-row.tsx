@@ -65,8 +65,7 @@ export function SessionRow(props: Props) {
 /** When it was, by whom, and how it stands. */
 function Noted({ one, date, states, here }: Props) {
   const words = useWords().sessions;
-  const healthy = states.filter((state) => state === "healthy").length;
-  const wrong = states.filter((state) => state === "wrong" || state === "unsure").length;
+  const count = (state: State) => states.filter((one) => one === state).length;
   const there = states.filter((state) => state !== "absent");
   const heard = there.some((state) => state !== "not heard");
   const { who } = titleOf(one.log);
@@ -75,7 +74,9 @@ function Noted({ one, date, states, here }: Props) {
       {date}
       {who !== undefined && `, ${words.by(who)}`}
       {" · "}
-      {heard ? words.noted(healthy, wrong, there.length) : words.notHeard}
+      {heard
+        ? words.noted(count("healthy"), count("wrong"), count("unsure"), there.length)
+        : words.notHeard}
       {here && <strong>{` · ${words.here}`}</strong>}
     </p>
   );

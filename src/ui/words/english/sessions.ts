@@ -53,11 +53,12 @@ export const sessions = {
   unreadHint: (count: number) =>
     `${counted(count, "entry", "entries")}, and no rig among them. Saved as a file nothing of it is lost.`,
   bench: "A rig without gear",
-  noted: (healthy: number, wrong: number, of: number) =>
+  noted: (healthy: number, wrong: number, unsure: number, of: number) =>
     [
       healthy > 0 ? `${healthy} of ${of} healthy` : "",
       wrong > 0 ? `${wrong} wrong` : "",
-      healthy + wrong === 0 ? "nothing settled yet" : "",
+      unsure > 0 ? `${unsure} not sure` : "",
+      healthy + wrong + unsure === 0 ? "nothing settled yet" : "",
     ]
       .filter(Boolean)
       .join(", "),

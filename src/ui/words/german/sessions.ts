@@ -57,11 +57,12 @@ export const sessions: Sessions = {
   unreadHint: (count) =>
     `${count === 1 ? "Ein Eintrag" : `${count} Einträge`}, darunter kein Aufbau. Als Datei gesichert geht nichts davon verloren.`,
   bench: "Ein Aufbau ohne Geräte",
-  noted: (healthy, wrong, of) =>
+  noted: (healthy, wrong, unsure, of) =>
     [
       healthy > 0 ? `${healthy} von ${of} in Ordnung` : "",
       wrong > 0 ? `${wrong} falsch` : "",
-      healthy + wrong === 0 ? "noch nichts entschieden" : "",
+      unsure > 0 ? `${unsure} nicht sicher` : "",
+      healthy + wrong + unsure === 0 ? "noch nichts entschieden" : "",
     ]
       .filter(Boolean)
       .join(", "),
