@@ -58,3 +58,10 @@ test("no sentence of the page is English where German is spoken", () => {
   );
   expect(alike).toEqual([]);
 });
+
+test("the list of sessions tells how each stands, and 'not sure' from 'wrong'", () => {
+  expect(english.sessions.noted(2, 1, 1, 5)).toBe("2 of 5 healthy, 1 wrong, 1 not sure");
+  expect(english.sessions.noted(0, 0, 2, 5)).toBe("2 not sure");
+  expect(english.sessions.noted(0, 0, 0, 5)).toBe("nothing settled yet");
+  expect(german.sessions.noted(2, 1, 1, 5)).toBe("2 von 5 in Ordnung, 1 falsch, 1 nicht sicher");
+});
