@@ -40,11 +40,13 @@ function weighed(fresh: Float64Array, weights: Float64Array): Float64Array {
   return all > 0 ? product.map((p) => p / all) : fresh;
 }
 
-/** The position to go to for a second opinion: one already begun, else the next not heard from, else the next. */
+/** The position to go to for a second opinion: one already begun, else the next not heard from, else the next; never one where nobody is. */
 export function neighbour(model: Model, evidence: Evidence, position: string): string | undefined {
   const all = model.root.positions;
   const at = all.indexOf(position);
-  const others = [...all.slice(at + 1), ...all.slice(0, at)];
+  const others = [...all.slice(at + 1), ...all.slice(0, at)].filter(
+    (one) => !evidence.absent.has(one),
+  );
   const asked = (one: string) =>
     evidence.heard.filter((each) => each.position === one && each.channel === evidence.nowAt(one))
       .length;

@@ -48,6 +48,8 @@ export interface Evidence {
   readonly twisted: ReadonlySet<string>;
   /** Moves that cannot be made here, written as JSON. */
   readonly cannot: ReadonlySet<string>;
+  /** Positions where nobody is, who could be asked. */
+  readonly absent: ReadonlySet<string>;
   /** The state of the way to a position now. */
   readonly nowAt: (position: string) => number;
 }

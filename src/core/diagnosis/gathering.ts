@@ -22,14 +22,18 @@ import type { Glimpsed } from "./glimpses.ts";
 import type { Model } from "./model.ts";
 
 /** Whoever is asked twice gives the same judgement twice; only the slips are drawn anew. So answers to one question are gathered. */
-export function evidenceOf(model: Model, happenings: readonly Happening[]): Evidence {
+export function evidenceOf(
+  model: Model,
+  happenings: readonly Happening[],
+  absent: ReadonlySet<string> = new Set(),
+): Evidence {
   const moves = happenings.flatMap((one) => (one.kind === "move" ? [one.move] : []));
   const gathering = new Gathering(model, eraAfter(model, moves));
   for (const [number, happening] of happenings.entries())
     if (happening.kind === "move") gathering.epoch++;
     else if (happening.kind === "cannot") gathering.cannot.add(JSON.stringify(happening.move));
     else gathering.find(happening.finding, number);
-  return gathering.found();
+  return gathering.found(absent);
 }
 
 /** Findings on their way into evidence, one after the other. */
@@ -64,7 +68,7 @@ class Gathering {
     }
   }
 
-  found(): Evidence {
+  found(absent: ReadonlySet<string>): Evidence {
     const era = this.#era;
     const now = this.epoch;
     const untouched = [...this.#seen].filter(
@@ -78,6 +82,7 @@ class Gathering {
       seen: new Set(untouched.map(([place]) => place)),
       twisted: new Set([...this.#twisted].filter(([, at]) => at === now).map(([plug]) => plug)),
       cannot: this.cannot,
+      absent,
       nowAt: (position) => era.channelAt(position, now),
     };
   }

@@ -53,7 +53,7 @@ export function derive(log: Log): Derived | undefined {
 export function follows(rig: Rig, all: Told): Derived {
   const { model, groups } = modelFor(rig);
   const happenings = all.told.map(({ happening }) => happening);
-  const evidence = evidenceOf(model, happenings);
+  const evidence = evidenceOf(model, happenings, all.absent);
   const beliefs = beliefsOf(model, evidence);
   const standings = new Map<string, Standing>();
   const standing = (position: string): Standing => {

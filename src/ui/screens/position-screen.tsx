@@ -31,6 +31,7 @@ export function PositionScreen(props: AtPosition) {
   const { derived } = props.ready;
   const { advice, choice } = derived.standing(props.position);
   const { view } = props.held.page;
+  const here = seatAsked(advice) ?? props.position;
   if (derived.state(props.position) === "absent")
     return <Absent held={props.held} position={props.position} />;
   return (
@@ -40,18 +41,25 @@ export function PositionScreen(props: AtPosition) {
         derived={derived}
         came={view.screen === "position" ? view.came : undefined}
       />
-      <WantedSo held={props.held} position={props.position} />
+      <WantedSo held={props.held} position={here} />
       <Needed key={props.held.page.log.length} advice={advice} {...props} />
       <ByMicrophone advice={advice} {...props} />
-      <NoiseLink {...props} />
+      <NoiseLink {...props} position={here} />
       <WhyNext derived={derived} choice={choice} />
-      <SeatOptions {...props} />
+      <SeatOptions key={here} {...props} here={here} />
       <DidElse key={`done ${props.held.page.log.length}`} {...props} />
       <LastAnswer held={props.held} />
-      <ToLevels held={props.held} position={props.position} />
+      <ToLevels held={props.held} position={here} />
       <NumbersHere held={props.held} derived={derived} position={props.position} />
     </>
   );
+}
+
+/** Whose ears are asked now: what the position in hand needs may be heard at another one. */
+function seatAsked(advice: Advice): string | undefined {
+  if (advice.advice !== "ask") return undefined;
+  const { asked } = advice.option;
+  return "position" in asked ? asked.position : undefined;
 }
 
 /** Where the next question is of the left, the right or the pair, a microphone may hear it instead; a simulated rig has no cups to hold. */

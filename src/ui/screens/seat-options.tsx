@@ -8,15 +8,21 @@ import { useWords } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
 import type { AtPosition } from "./position-screen.tsx";
 
-/** What may be otherwise at a position: nobody has time, nobody is there, or what is wanted there is no stereo. */
-export function SeatOptions({ held, ready: { derived }, position }: AtPosition) {
+interface Props extends AtPosition {
+  /** The position whose ears are asked, for the one in hand. */
+  readonly here: string;
+}
+
+/** What may be otherwise: nobody has time for the position in hand, nobody is where it is asked, or what is wanted there is no stereo. */
+export function SeatOptions({ held, ready: { derived }, position, here }: Props) {
   const { round } = useWords();
   const next = afterThis(derived, position);
   const skip = () => next && held.show({ screen: "position", position: next.id });
   const absent = () => {
-    held.enter({ entry: "absent", position });
+    held.enter({ entry: "absent", position: here });
     // Whoever comes there later was told nothing.
-    held.change((one) => (one.told === position ? { ...one, told: undefined } : one));
+    held.change((one) => (one.told === here ? { ...one, told: undefined } : one));
+    if (here !== position) return;
     held.show(next ? { screen: "position", position: next.id } : { screen: "board" });
   };
   return (
@@ -32,7 +38,7 @@ export function SeatOptions({ held, ready: { derived }, position }: AtPosition) 
           {round.absent}
         </button>
       </div>
-      {held.page.seed === undefined && <Wanted held={held} position={position} />}
+      {held.page.seed === undefined && <Wanted held={held} position={here} />}
     </details>
   );
 }

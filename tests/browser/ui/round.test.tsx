@@ -14,6 +14,7 @@ afterEach(cleanup);
 vi.setConfig({ testTimeout: 60_000 });
 
 const text = () => document.querySelector("main")?.textContent ?? "";
+const seat = () => document.querySelector("section .tape")?.textContent ?? "";
 const otherwise = () => tab.getByText(words.round.otherwise).click();
 
 /** From the first screen to the first of five positions. */
@@ -82,6 +83,27 @@ test("what is wanted in mono is said over the question, and taken back there", a
   await expect.poll(text).not.toContain(words.round.wantedSo.mono);
   const last = log().at(-1);
   expect(last?.entry === "drawing" && last.rig).toEqual(example);
+});
+
+test("what says 'here' means the seat that is asked, also for another one's sake", async () => {
+  const { log } = open();
+  await press("Stage in-ears");
+  await press(/^1 voice/);
+  await otherwise();
+  await press("all in the left ear");
+  await expect.poll(text).toContain(words.round.wantedSo["left ear"]);
+  await press("Play");
+  await press("left ear");
+  await expect.poll(seat).toBe("2 guitar");
+  expect(text()).not.toContain(words.round.wantedSo["left ear"]);
+  await otherwise();
+  await expect.element(button("stereo")).toHaveAttribute("aria-pressed", "true");
+  await press("Nobody is here");
+  await expect.poll(() => log().at(-1)).toMatchObject({ entry: "absent", position: "position 2" });
+  // What is asked for the first seat goes on, and the question that is closed is another one's.
+  await expect.poll(seat).not.toBe("2 guitar");
+  expect(seat()).not.toBe("");
+  expect(document.querySelector("details.otherwise")?.hasAttribute("open")).toBe(false);
 });
 
 test("a rig to try is not drawn anew, and nobody points at it", async () => {

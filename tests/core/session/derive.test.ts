@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { neighbour } from "#core/diagnosis/asking.ts";
 import type { RigFault } from "#core/rig/rig-faults.ts";
 import { derive } from "#core/session/derive.ts";
 import { add, holding, type Log, lastToTake } from "#core/session/log.ts";
@@ -29,6 +30,19 @@ describe("a log", () => {
       .slice(1)
       .reduce<Log>((log, { id }) => add(log, { entry: "taken back", taken: id }, 0), wrong);
     expect(chance(back, lostReturn)).toBeCloseTo(chance(empty, lostReturn), 12);
+  });
+
+  test("nobody is asked for a second opinion where nobody is", () => {
+    const asked = (log: Log) => {
+      const { model, evidence } = derived(log);
+      return neighbour(model, evidence, "position 1");
+    };
+    const wrong = at(find(empty, "left", "middle"), "position 2", "left", "middle");
+    expect(asked(wrong)).toBe("position 2");
+    const away = add(wrong, { entry: "absent", position: "position 2" }, 0);
+    expect(asked(away)).toBe("position 3");
+    const back = add(away, { entry: "taken back", taken: away.at(-1)?.id ?? "" }, 0);
+    expect(asked(back)).toBe("position 2");
   });
 
   test("the order of findings between two moves does not matter", () => {
