@@ -11,6 +11,8 @@ interface Props {
   readonly check: EarCheckName;
   readonly question: Question;
   readonly facing: boolean;
+  /** Another question was answered a moment ago. */
+  readonly follows: boolean;
   /** The letters on the cups stand the other way round. */
   readonly exchanged: boolean;
   /** Whether it was said to come and go. */
@@ -22,7 +24,8 @@ interface Props {
 }
 
 /** The closed list of a question: places on the head, and beneath it what has no place. A number key presses each. */
-export function Answers({ check, question, facing, exchanged, onAnswer, onAgain, ...on }: Props) {
+export function Answers({ check, question, facing, exchanged, follows, ...on }: Props) {
+  const { onAnswer, onAgain, ...says } = on;
   const { sounding } = useWords();
   const [faint, setFaint] = useState(false);
   const all = useRef<HTMLDivElement>(null);
@@ -30,7 +33,7 @@ export function Answers({ check, question, facing, exchanged, onAnswer, onAgain,
   const point = (place: string) => onAnswer([faint ? `faint, ${place}` : place]);
   const spots = spotsFor(check, exchanged);
   return (
-    <div class="answers" ref={all}>
+    <div class={follows ? "answers follows" : "answers"} ref={all}>
       <div class="sounding">
         <HeadPad spots={spots} facing={facing} labelledBy="question" onPoint={point} />
         <button type="button" class="play again" onClick={onAgain}>
@@ -39,7 +42,7 @@ export function Answers({ check, question, facing, exchanged, onAnswer, onAgain,
         </button>
       </div>
       <Says
-        {...{ check, question, onAnswer, faint, ...on }}
+        {...{ check, question, onAnswer, faint, ...says }}
         after={spots.length}
         onFaint={() => setFaint(!faint)}
       />

@@ -62,6 +62,7 @@ export function Ask(props: Props) {
           key={`${state.first === undefined} ${state.given.length}`}
           check={check.name}
           question={question}
+          follows={state.given.length > 0 || state.first !== undefined}
           facing={answererIn(page) === "facing"}
           exchanged={ready.bench?.backwards(asked.position, moves) ?? false}
           changes={state.changes}
