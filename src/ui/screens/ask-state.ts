@@ -1,5 +1,6 @@
 import type { EarCheck, EarCheckName, Question } from "#core/checks/check.ts";
 import type { Answered, Asked, Results } from "#core/checks/finding.ts";
+import type { Log } from "#core/session/log.ts";
 import { pairOrder } from "#core/signals/burst-pair.ts";
 
 export type AskedByEar = Extract<Asked, { check: EarCheckName }>;
@@ -13,6 +14,13 @@ export interface AskState {
   readonly changes: boolean;
   /** The answers of the first time, once it is the other times that are asked about. */
   readonly first?: Results;
+}
+
+/** A check that was begun, with the log it was begun with. */
+export interface AskSoFar {
+  readonly log: Log;
+  readonly asked: AskedByEar;
+  readonly state: AskState;
 }
 
 export const beforePlaying: AskState = { phase: "play", seed: 0, given: [], changes: false };

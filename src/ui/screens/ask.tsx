@@ -1,4 +1,3 @@
-import { useState } from "preact/hooks";
 import { earCheck } from "#core/checks/catalogue.ts";
 import type { EarCheck } from "#core/checks/check.ts";
 import { seatName } from "#core/report/names.ts";
@@ -7,19 +6,14 @@ import { Tape } from "#ui/parts/tape.tsx";
 import { useWords, type Words } from "#ui/words/use-words.ts";
 import { Answering } from "./answering.tsx";
 import { Answers } from "./answers.tsx";
-import {
-  type AskedByEar,
-  type AskState,
-  afterAnswer,
-  beforePlaying,
-  questionNow,
-} from "./ask-state.ts";
+import { type AskedByEar, type AskState, afterAnswer, questionNow } from "./ask-state.ts";
 import { benchEars } from "./bench-ears.ts";
 import { Level } from "./level.tsx";
 import { answererIn } from "./page.ts";
 import { Play } from "./play.tsx";
 import type { AtPosition } from "./position-screen.tsx";
 import { Say, toldFirst } from "./say.tsx";
+import { useAsking } from "./use-asking.ts";
 import { usePlace } from "./use-place.ts";
 
 type Props = AtPosition & { readonly asked: AskedByEar };
@@ -28,7 +22,7 @@ type Props = AtPosition & { readonly asked: AskedByEar };
 export function Ask(props: Props) {
   const { held, ready, asked } = props;
   const check = earCheck(asked.check);
-  const [state, setState] = useState<AskState>(beforePlaying);
+  const [state, setState] = useAsking(held, asked);
   const { page, world, edges } = held;
   usePlace(held, asked.position, check.signal);
   const play = async () => {
@@ -44,16 +38,16 @@ export function Ask(props: Props) {
   const answer = (given: readonly string[]) => {
     if (world.playing) return;
     const next = afterAnswer(check, asked, state, given);
-    if ("phase" in next) setState(next);
+    if ("phase" in next) setState(() => next);
     else held.enter({ entry: "finding", finding: next });
   };
-  const change = () => setState({ ...state, changes: !state.changes });
+  const change = () => setState((before) => ({ ...before, changes: !before.changes }));
   const question = questionNow(check, state);
   const { moves } = ready.derived.evidence.era.course;
   return (
     <section class={world.playing ? "ask listening" : "ask"}>
       <Asked {...props} check={check} state={state} />
-      {state.phase === "play" || question === undefined ? (
+      {question === undefined || waits(state, held) ? (
         <Play held={held} onPlay={play}>
           <Said {...props} />
         </Play>
@@ -76,6 +70,10 @@ export function Ask(props: Props) {
     </section>
   );
 }
+
+/** Nothing is asked before it played; whoever comes back to a question with a hand still on the gear takes that off first. */
+const waits = ({ phase }: AskState, { world: { muted, turnedUp } }: Props["held"]): boolean =>
+  phase === "play" || (muted && !turnedUp);
 
 /** What to do, said in the ears of the position that is asked. */
 const Said = (props: Props) => (

@@ -2,7 +2,7 @@ import { earCheck } from "#core/checks/catalogue.ts";
 import type { EarCheck } from "#core/checks/check.ts";
 import type { Place } from "#core/listening/heard.ts";
 import type { Derived } from "#core/session/derive.ts";
-import type { Said } from "#core/session/log.ts";
+import type { Log, Said } from "#core/session/log.ts";
 import { asHeard } from "./ask-state.ts";
 
 /** One sound of a pass: what is played, and where everybody points whose feed is as it should be, in the core's order. */
@@ -25,6 +25,12 @@ export interface Pass {
   readonly seed: number;
   /** Seats that pointed elsewhere, or heard nothing. */
   readonly differs: ReadonlySet<string>;
+}
+
+/** A pass that was begun, with the log it was begun with. */
+export interface PassSoFar {
+  readonly log: Log;
+  readonly pass: Pass;
 }
 
 export const firstTurn: Pass = { turn: 0, phase: "play", seed: 0, differs: new Set() };

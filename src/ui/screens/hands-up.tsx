@@ -1,4 +1,4 @@
-import { useEffect, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import { answerText } from "#core/words/answer-text.ts";
 import { BurstCue } from "#ui/parts/burst-cue.tsx";
 import { Table } from "#ui/parts/table.tsx";
@@ -7,19 +7,12 @@ import { asHeard } from "./ask-state.ts";
 import { pointsAt } from "./bench-pointing.ts";
 import { Cautions } from "./cautions.tsx";
 import { Heading } from "./frame.tsx";
-import {
-  expectedNow,
-  firstTurn,
-  heardBy,
-  type Pass,
-  seatsToPass,
-  tapped,
-  turns,
-} from "./hands-up-state.ts";
+import { expectedNow, heardBy, type Pass, seatsToPass, tapped, turns } from "./hands-up-state.ts";
 import { Level } from "./level.tsx";
 import { mutedWords, PlaySign } from "./play.tsx";
 import type { Ready } from "./ready.ts";
 import { Say } from "./say.tsx";
+import { usePass } from "./use-pass.ts";
 import { usePlace, wholeTable } from "./use-place.ts";
 import type { Session } from "./use-session.ts";
 
@@ -33,10 +26,9 @@ export function HandsUp({ held, ready }: Props) {
   const words = useWords();
   const { handsUp } = words.asking;
   const [seats] = useState(() => seatsToPass(ready.derived));
-  const [pass, setPass] = useState(firstTurn);
+  const { pass, change, drop } = usePass(held);
   const { playing, muted, turnedUp } = held.world;
   usePlace(held, wholeTable, "left-ident");
-  useStop(held);
   const now = turns[pass.turn];
   if (now === undefined) return null;
   const play = async () => {
@@ -44,11 +36,19 @@ export function HandsUp({ held, ready }: Props) {
     held.change((one) => ({ ...one, sounded: true }));
     const seed = held.edges.chance();
     const { ended } = await held.edges.player.play(now.check.signal, seed);
-    if (ended === "played") setPass((one) => ({ ...one, phase: "point", seed }));
+    if (ended === "played") change((one) => ({ ...one, phase: "point", seed }));
   };
   const next = () => {
-    if (pass.turn + 1 < turns.length) setPass({ ...pass, turn: pass.turn + 1, phase: "play" });
-    else finish(held, seats, pass);
+    if (pass.turn + 1 < turns.length)
+      change((one) => ({ ...one, turn: one.turn + 1, phase: "play" }));
+    else {
+      finish(held, seats, pass);
+      drop();
+    }
+  };
+  const stop = () => {
+    held.show({ screen: "board" });
+    drop();
   };
   return (
     <section class={playing ? "hands-up listening" : "hands-up"}>
@@ -65,7 +65,7 @@ export function HandsUp({ held, ready }: Props) {
           pointed:
             ready.bench && one.points.map((place) => answerText(words.language, place)).join(", "),
         }))}
-        onTap={(id) => setPass(tapped(pass, id))}
+        onTap={(id) => change((one) => tapped(one, id))}
       />
       <div class="foot">
         <PlayOnce first={pass.phase === "play"} muted={muted} turnedUp={turnedUp} onPlay={play} />
@@ -75,7 +75,7 @@ export function HandsUp({ held, ready }: Props) {
           </button>
         )}
         {ready.bench === undefined && pass.phase === "play" && <Say held={held} />}
-        <button type="button" class="quiet" onClick={() => held.show({ screen: "board" })}>
+        <button type="button" class="quiet" onClick={stop}>
           {handsUp.stop}
         </button>
       </div>
@@ -89,17 +89,6 @@ function finish(held: Session, seats: readonly string[], pass: Pass): void {
   const position = seats.find((seat) => pass.differs.has(seat));
   held.enter(...heardBy(seats, pass));
   held.show(position === undefined ? { screen: "board" } : { screen: "position", position });
-}
-
-/** Esc stops the sound; where none plays, the pass. */
-function useStop({ world: { playing }, show }: Session): void {
-  useEffect(() => {
-    const down = ({ key, defaultPrevented }: KeyboardEvent) => {
-      if (key === "Escape" && !defaultPrevented && !playing) show({ screen: "board" });
-    };
-    window.addEventListener("keydown", down);
-    return () => window.removeEventListener("keydown", down);
-  });
 }
 
 interface PlayProps {

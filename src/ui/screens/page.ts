@@ -2,15 +2,17 @@ import type { Device } from "#audio/route.ts";
 import type { FlexReturn } from "#core/measurement/flex-names.ts";
 import type { Rig } from "#core/rig/rig.ts";
 import { add, type Log, lastDrawing, lastToTake, rigIn, type Said } from "#core/session/log.ts";
-import type { Answered } from "#core/training/score.ts";
 import type { Settings } from "#storage/settings.ts";
 import type { Notice } from "#ui/words/notice.ts";
+import type { AskSoFar } from "./ask-state.ts";
 import type { Told } from "./complaint-told.ts";
+import type { PassSoFar } from "./hands-up-state.ts";
 import type { LevelsView } from "./levels-view.ts";
 import type { NoiseView } from "./noise-view.ts";
 import type { Plan } from "./plan.ts";
 import { type LeadSaid, leadIn } from "./prove-said.ts";
 import type { RigView } from "./rig-view.ts";
+import type { RoundSoFar } from "./training-so-far.ts";
 
 export type View =
   | { readonly screen: "start" }
@@ -69,13 +71,6 @@ export type View =
   /** The ear-training round that the page holds. */
   | { readonly screen: "training" };
 
-/** An ear-training round so far: its seed, what was answered, and the answer to the question in hand once it is given. */
-export interface RoundSoFar {
-  readonly seed: number;
-  readonly answered: readonly Answered[];
-  readonly given?: string | undefined;
-}
-
 /** Who answers: whoever has the page in hand and wears them; or they point, to somebody who faces them or stands behind them. */
 export const answersBy = ["wearing", "facing", "behind"] as const;
 export type AnswersBy = (typeof answersBy)[number];
@@ -105,6 +100,10 @@ export interface Page {
   readonly settings: Settings;
   /** Whoever comes back to it goes on where they left it; it is not kept when the page is closed. */
   readonly training?: RoundSoFar;
+  /** The pass over all seats that was begun. */
+  readonly pass?: PassSoFar | undefined;
+  /** The check by ear that was begun. */
+  readonly asking?: AskSoFar;
   /** How what is measured was hooked up last. */
   readonly ways?: Ways;
   /** Which microphone heard the cups last. */

@@ -1,6 +1,5 @@
 import { cleanup, render } from "@testing-library/preact";
 import { afterEach, describe, expect, test, vi } from "vitest";
-import { cdp } from "vitest/browser";
 import { earCheck } from "#core/checks/catalogue.ts";
 import { type PairOrder, pairOrder } from "#core/signals/burst-pair.ts";
 import { Answers } from "#ui/screens/answers.tsx";
@@ -8,6 +7,7 @@ import { afterAnswer, asHeard, beforePlaying } from "#ui/screens/ask-state.ts";
 import { words } from "#ui/words/english.ts";
 import { WordsContext } from "#ui/words/use-words.ts";
 import { button, heading, open, press } from "../support/open.tsx";
+import { doubleTap } from "../support/touch.ts";
 import { say } from "../support/walk.ts";
 
 afterEach(cleanup);
@@ -115,13 +115,17 @@ describe("the pair", () => {
   );
 
   test("opposite first, pressed: the second answer is the in-phase one", async () => {
-    const opened = open({ seeds: [seedFor("opposite first")] });
-    await askedAboutThePair(opened);
+    const { log } = await askedAboutThePair();
     await say("all round");
+    await expect.element(heading()).toHaveTextContent("Where was the second?");
+    // What was answered outlives a look at where it plays.
+    await press(/^to whatever the system/);
+    await expect.element(heading()).not.toHaveTextContent("Where was the second?");
+    await press("back");
     await expect.element(heading()).toHaveTextContent("Where was the second?");
     await say("middle");
     await expect
-      .poll(() => opened.log().at(-1))
+      .poll(() => log().at(-1))
       .toMatchObject({
         finding: { asked: { check: "pair" }, results: [["middle"], ["all round"]] },
       });
@@ -129,7 +133,9 @@ describe("the pair", () => {
 });
 
 /** Answers what comes first, until the pair's first burst is asked about. */
-async function askedAboutThePair({ log }: ReturnType<typeof open>): Promise<void> {
+async function askedAboutThePair() {
+  const opened = open({ seeds: [seedFor("opposite first")] });
+  const { log } = opened;
   await press("One person");
   await press(/^1 you/);
   await expect.element(button("Play")).toBeVisible();
@@ -142,37 +148,30 @@ async function askedAboutThePair({ log }: ReturnType<typeof open>): Promise<void
     await expect.poll(() => log().length).toBeGreaterThan(before);
   }
   await expect.element(heading()).toHaveTextContent("Where was the first?");
+  return opened;
 }
 
 test("two quick taps of a finger answer one question", async () => {
-  const opened = open({ seeds: [seedFor("opposite first")] });
-  const { log } = opened;
-  await askedAboutThePair(opened);
+  const { log } = await askedAboutThePair();
   const { length } = log();
   // The two taps of a busy machine may lie further apart than a hand's.
   const slowly = document.head.appendChild(document.createElement("style"));
   slowly.textContent = ".follows { animation-duration: 1.5s }";
-  await doubleTap(button("middle").element());
-  await expect.element(heading()).toHaveTextContent("Where was the second?");
+  // Beside other pages Chromium now and then takes no touch at all.
+  await vi.waitFor(
+    async () => {
+      if (headed("first")) await doubleTap(button("middle").element());
+      expect(headed("second")).toBe(true);
+    },
+    { timeout: 10_000, interval: 100 },
+  );
   slowly.remove();
   await press("all round");
   await expect.poll(() => log().length).toBe(length + 1);
   expect(log().at(-1)).toMatchObject({ finding: { results: [["all round"], ["middle"]] } });
 });
 
-/** A finger that taps twice at the middle of something, quicker than anybody reads. */
-async function doubleTap(place: Element): Promise<void> {
-  const { left, top, width, height } = place.getBoundingClientRect();
-  const outer = window.frameElement?.getBoundingClientRect() ?? { left: 0, top: 0, width: 0 };
-  const scale = outer.width / innerWidth || 1;
-  const x = outer.left + (left + width / 2) * scale;
-  const y = outer.top + (top + height / 2) * scale;
-  for (const touchPoints of [[{ x, y }], [], [{ x, y }], []])
-    await cdp().send("Input.dispatchTouchEvent", {
-      type: touchPoints.length > 0 ? "touchStart" : "touchEnd",
-      touchPoints,
-    });
-}
+const headed = (which: string) => document.querySelector("h1")?.textContent?.includes(which);
 
 test("the last answer is taken back, and asked again", async () => {
   const opened = open();

@@ -64,12 +64,39 @@ describe("everybody at once", () => {
     expect(player.calls.filter(({ asked }) => asked === "play")).toHaveLength(1);
   });
 
-  test("Esc stops it, and nothing is entered", async () => {
+  test("Esc is silence, however often it is pressed", async () => {
     const { log } = await openedBench("headphones 4 / body / tip open");
     await press("Play to all");
-    await keys("{Escape}");
-    await expect.element(heading()).toHaveTextContent("5 positions to check");
+    await press(/^4 guest/);
+    await keys("{Escape}{Escape}");
+    await expect.element(button(/^4 guest/)).toHaveAttribute("aria-pressed", "true");
+    await expect.element(heading()).toHaveTextContent("Who points elsewhere?");
     expect(log()).toHaveLength(1);
+  });
+
+  test("is gone on with after a look at something else, and by the board; not once it was stopped", async () => {
+    await openedBench("headphones 4 / body / tip open");
+    const stands = async () => {
+      await expect.element(heading()).toHaveTextContent("Who points elsewhere?");
+      await expect.poll(body).toContain("sound 2 of 3");
+      await expect.element(button(/^4 guest/)).toHaveAttribute("aria-pressed", "true");
+    };
+    await press("Play to all");
+    await press(/^4 guest/);
+    await press("On");
+    await press("Play to all");
+    await stands();
+    await press(/^to whatever the system/);
+    await expect.element(button("back")).toBeVisible();
+    await press("back");
+    await stands();
+    await press("board");
+    await press("All at once, hands up");
+    await stands();
+    await press("stop here");
+    await press("All at once, hands up");
+    await expect.poll(body).toContain("sound 1 of 3");
+    await expect.element(heading()).toHaveTextContent("One knock, twice.");
   });
 
   test("is not offered for two seats", async () => {
