@@ -1,8 +1,9 @@
 import { asideAt } from "#core/rig/arranged.ts";
 import { build } from "#core/rig/rig.ts";
 import { type Derived, derive } from "#core/session/derive.ts";
+import { lastToTake } from "#core/session/log.ts";
 import { type Page, tookBack } from "./page.ts";
-import { whereTo } from "./seat-state.ts";
+import { seatAsked, whereTo } from "./seat-state.ts";
 
 /**
  * Once the position in hand became healthy, the next one, or the board where all the others are asked at once; nothing else changes. One where
@@ -27,12 +28,24 @@ const isDone = (derived: Derived, position: string): boolean =>
   derived.standing(position).culprits.length === 0 &&
   asideAt(build(derived.evidence.era.course.state.rig), position).length === 0;
 
-/** The last answer taken back: where it was the one that led here, it is asked again where one came from. */
+/** The last answer taken back: where it was the one that led here, it is asked again where one came from; where it was that nobody is somewhere, there. */
 export function wentBack(page: Page, at: number): Page {
   const after = tookBack(page, at);
   const { view } = page;
+  const back = backAgain(page, after);
+  if (back !== undefined) return { ...after, view: { screen: "position", position: back } };
   const came = "came" in view ? view.came : undefined;
   if (came === undefined || derive(page.log)?.state(came) !== "healthy") return after;
   if (derive(after.log)?.state(came) === "healthy") return after;
   return { ...after, view: { screen: "position", position: came } };
+}
+
+/** The position where somebody is after all, unless it is asked for the sake of the one in hand. */
+function backAgain({ log, view }: Page, after: Page): string | undefined {
+  const taken = lastToTake(log);
+  const is = derive(after.log);
+  if (view.screen !== "position" || taken?.entry !== "absent" || is === undefined) return undefined;
+  const { position } = taken;
+  if (seatAsked(is.standing(view.position).advice) === position) return undefined;
+  return is.rig.positions.find(({ id }) => id === position)?.id;
 }

@@ -13,6 +13,7 @@ import { NoiseLink } from "./noise-link.tsx";
 import { NumbersHere } from "./numbers-here.tsx";
 import type { Ready } from "./ready.ts";
 import { Absent, SeatOptions, WantedSo } from "./seat-options.tsx";
+import { seatAsked } from "./seat-state.ts";
 import { ToLevels } from "./to-levels.tsx";
 import { TwistScreen } from "./twist-screen.tsx";
 import type { Session } from "./use-session.ts";
@@ -53,13 +54,6 @@ export function PositionScreen(props: AtPosition) {
       <NumbersHere held={props.held} derived={derived} position={props.position} />
     </>
   );
-}
-
-/** Whose ears are asked now: what the position in hand needs may be heard at another one. */
-function seatAsked(advice: Advice): string | undefined {
-  if (advice.advice !== "ask") return undefined;
-  const { asked } = advice.option;
-  return "position" in asked ? asked.position : undefined;
 }
 
 /** Where the next question is of the left, the right or the pair, a microphone may hear it instead; a simulated rig has no cups to hold. */

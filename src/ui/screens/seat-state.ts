@@ -1,3 +1,4 @@
+import type { Advice } from "#core/diagnosis/advice.ts";
 import { chainTo } from "#core/rig/chain.ts";
 import { type Effect, effects } from "#core/rig/effect.ts";
 import { type BuiltRig, clientId } from "#core/rig/rig.ts";
@@ -66,6 +67,13 @@ export function onTrunk<Wrong extends { readonly effect: Effect; readonly fault:
 
 export const trunkOf = (rig: Derived["model"]["rig"]) =>
   sharedLinks(rig.positions.map(({ id }) => chainTo(rig, id)));
+
+/** Whose ears are asked now: what the position in hand needs may be heard at another one. */
+export function seatAsked(advice: Advice): string | undefined {
+  if (advice.advice !== "ask") return undefined;
+  const { asked } = advice.option;
+  return "position" in asked ? asked.position : undefined;
+}
 
 const known = new WeakMap<Derived, Where>();
 
