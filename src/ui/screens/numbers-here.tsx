@@ -1,3 +1,4 @@
+import { useEffect, useRef } from "preact/hooks";
 import type { Derived } from "#core/session/derive.ts";
 import { useLetters } from "#ui/parts/keys.ts";
 import { useWords } from "#ui/words/use-words.ts";
@@ -18,11 +19,22 @@ export function NumbersHere({ held, derived, position }: Props) {
   const strip = useFetched(open, () => import("./numbers-strip.tsx"), held.change);
   const toggle = () =>
     held.change((one) => ({ ...one, settings: { ...one.settings, numbers: !open } }));
+  const here = useRef<HTMLDivElement>(null);
+  const byKey = useRef(false);
   useLetters((key) => {
-    if (key === "n") toggle();
+    if (key !== "n") return;
+    byKey.current = !open;
+    if (!open) here.current?.querySelector("button")?.focus({ preventScroll: true });
+    toggle();
   });
+  // A key is pressed wherever one reads, which may be a window above.
+  useEffect(() => {
+    if (strip === undefined || !open || !byKey.current) return;
+    byKey.current = false;
+    here.current?.scrollIntoView({ block: "nearest", behavior: "instant" });
+  }, [strip, open]);
   return (
-    <div class="numbers-here">
+    <div class="numbers-here" ref={here}>
       <button
         type="button"
         class="quiet"

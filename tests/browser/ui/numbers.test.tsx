@@ -50,6 +50,18 @@ test("they are closed until somebody wants them, and then stay open wherever one
   await expect.element(strip()).not.toBeInTheDocument();
 });
 
+test("opened by its key they come into sight, and the focus to what closes them", async () => {
+  await tab.viewport(1280, 800);
+  await atSeat(fresh);
+  scrollTo(0, 0);
+  await keys("n");
+  await expect.element(strip()).toBeVisible();
+  await expect.element(button("numbers")).toHaveFocus();
+  const { top, bottom } = strip().element().getBoundingClientRect();
+  expect(top).toBeGreaterThan(0);
+  expect(Math.min(bottom, top + 300)).toBeLessThanOrEqual(innerHeight);
+});
+
 test("what stands there follows from the log", async () => {
   await atSeat(returnLost);
   await keys("n");
