@@ -79,10 +79,13 @@ function Push({ held: { world, edges } }: Pick<Props, "held">) {
       max={farthest}
       step="1"
       value={balance}
-      disabled={!playing}
+      aria-disabled={!playing}
       aria-label={words.push}
       aria-valuetext={pushWords(words, balance)}
-      onInput={({ currentTarget }) => edges.player.balance(Number(currentTarget.value))}
+      onInput={({ currentTarget }) => {
+        if (playing) edges.player.balance(Number(currentTarget.value));
+        else currentTarget.value = String(balance);
+      }}
     />
   );
 }

@@ -21,17 +21,14 @@ interface Props extends Ears {
 export function Say({ held, place, ...ears }: Props) {
   const { sounding } = useWords();
   const { world, change } = held;
+  const waits = world.playing || world.muted;
   const say = () => {
+    if (waits) return;
     change((one) => ({ ...one, sounded: true }));
     void tell(held, place, ears);
   };
   return (
-    <button
-      type="button"
-      class="quiet prompt"
-      disabled={world.playing || world.muted}
-      onClick={say}
-    >
+    <button type="button" class="quiet prompt" aria-disabled={waits} onClick={say}>
       {sounding.say}
     </button>
   );

@@ -12,6 +12,7 @@ export function Everyone({ held }: { readonly held: Held }) {
   const { start, starts } = useFirstWords();
   const [fetching, setFetching] = useState(false);
   const press = (key: StartKey) => {
+    if (fetching) return;
     setFetching(true);
     void begin(held, key, starts).then(() => setFetching(false));
   };
@@ -23,7 +24,7 @@ export function Everyone({ held }: { readonly held: Held }) {
       <ul class="rigs" aria-labelledby="most-like">
         {startKeys.map((key) => (
           <li key={key}>
-            <button type="button" class="tape" disabled={fetching} onClick={() => press(key)}>
+            <button type="button" class="tape" aria-disabled={fetching} onClick={() => press(key)}>
               {starts.starts[key].name}
             </button>
           </li>
@@ -32,8 +33,8 @@ export function Everyone({ held }: { readonly held: Held }) {
           <button
             type="button"
             class="tape"
-            disabled={fetching}
-            onClick={() => held.begin(example)}
+            aria-disabled={fetching}
+            onClick={() => !fetching && held.begin(example)}
           >
             {start.rigName(example.name)}
           </button>

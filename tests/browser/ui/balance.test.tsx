@@ -57,7 +57,12 @@ test("it may never be there, and Esc only silences it", async () => {
   const { player, log } = await opened();
   const before = log().length;
   await press("Play");
+  await expect.element(tab.getByRole("slider")).toHaveFocus();
   await keys("{Escape}");
+  await expect.element(tab.getByRole("slider")).toHaveAttribute("aria-disabled", "true");
+  await expect.element(tab.getByRole("slider")).toHaveFocus();
+  await keys("{ArrowRight}");
+  expect(player.world().balance).toBe(0);
   await expect.poll(() => player.world().playing).toBe(false);
   expect(log().length).toBe(before);
   await press("Play");

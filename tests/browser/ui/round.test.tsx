@@ -7,7 +7,7 @@ import { derived, empty, well } from "#tests/support/entries.ts";
 import { CameFrom } from "#ui/screens/came-from.tsx";
 import { words } from "#ui/words/english.ts";
 import { WordsContext } from "#ui/words/use-words.ts";
-import { button, heading, open, openBench, press } from "../support/open.tsx";
+import { button, heading, keys, open, openBench, press } from "../support/open.tsx";
 
 afterEach(cleanup);
 // A busy machine may take ten times as long; no test waits for this.
@@ -62,6 +62,18 @@ test("a position where nobody is neither counts nor was heard, and whoever comes
   await press("Play");
   await expect.element(button("middle")).toBeVisible();
   expect(spoken()).toBe(2);
+});
+
+test("whoever has them told keeps their place meanwhile, and it is said once", async () => {
+  const { player } = await atFirst();
+  const say = button(words.sounding.say);
+  await say.click();
+  await expect.element(say).toHaveFocus();
+  player.change({ playing: true });
+  await expect.element(say).toHaveAttribute("aria-disabled", "true");
+  await expect.element(say).toHaveFocus();
+  await keys("{Enter}");
+  expect(player.calls.filter(({ asked }) => asked === "speak")).toHaveLength(1);
 });
 
 test("a session in which nobody was there but at the board is cautioned still", async () => {
