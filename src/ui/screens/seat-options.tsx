@@ -51,19 +51,24 @@ function Wanted({ held, position }: Pick<AtPosition, "held" | "position">) {
   const { round } = useWords();
   const now = wantedIn(held, position);
   return (
-    <Roving label={round.wants} kind="foot wants">
-      {[undefined, ...wantedFeeds].map((wants) => (
-        <button
-          key={wants ?? "stereo"}
-          type="button"
-          class="say"
-          aria-pressed={wants === now}
-          onClick={() => want(held, position, wants)}
-        >
-          {wants === undefined ? round.stereo : round.feeds[wants]}
-        </button>
-      ))}
-    </Roving>
+    <div class="wanted">
+      <p class="dim" aria-hidden="true">
+        {round.wants}
+      </p>
+      <Roving label={round.wants} kind="foot">
+        {[undefined, ...wantedFeeds].map((wants) => (
+          <button
+            key={wants ?? "stereo"}
+            type="button"
+            class="say"
+            aria-pressed={wants === now}
+            onClick={() => want(held, position, wants)}
+          >
+            {wants === undefined ? round.stereo : round.feeds[wants]}
+          </button>
+        ))}
+      </Roving>
+    </div>
   );
 }
 
