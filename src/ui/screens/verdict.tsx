@@ -83,13 +83,6 @@ function NextMove({ held: { enter, show }, ready, fault, verdict: { mend } }: Mo
   return (
     <div class="next-move">
       <p class="dim">{verdict.muted}</p>
-      <MendPicture
-        rig={model.rig}
-        fault={fault}
-        place={mend && "place" in mend.move ? mend.move.place : undefined}
-        wide={wide}
-        label={faultWords(language, model, fault)}
-      />
       <p class="move">
         {language.volumeFirst}. {sentence(mendWords(language, model, mend?.move, fault))}
       </p>
@@ -114,6 +107,13 @@ function NextMove({ held: { enter, show }, ready, fault, verdict: { mend } }: Mo
         )}
       </div>
       <p class="dim">{doing.comesBack}</p>
+      <MendPicture
+        rig={model.rig}
+        fault={fault}
+        place={mend && "place" in mend.move ? mend.move.place : undefined}
+        wide={wide}
+        label={faultWords(language, model, fault)}
+      />
       {ready.bench && (
         <button type="button" class="quiet" onClick={() => show({ screen: "curtain" })}>
           {doing.curtain}
