@@ -1,7 +1,9 @@
 import { describe, expect, test } from "vitest";
+import { methods } from "#core/proving/choice.ts";
+import { leadRig } from "#core/proving/lead-rig.ts";
 import { straightIn } from "#core/rig/rigs.ts";
 import { backFrom, stepsBack, stepsIn } from "#ui/screens/back-from.ts";
-import type { View } from "#ui/screens/page.ts";
+import { goingOn, type View } from "#ui/screens/page.ts";
 
 const start: View = { screen: "start" };
 const board: View = { screen: "board" };
@@ -45,6 +47,21 @@ describe("the way back", () => {
     const words: View = { screen: "words", from: { screen: "sound out", from: position } };
     expect(stepsIn(words)).toBe(4);
     expect(stepsBack(words, 2)).toEqual(position);
+  });
+
+  test("a lead that is opened again is asked about as far as it was told", () => {
+    for (const by of methods) {
+      const view = goingOn(leadRig({ kind: "TRS to two RCA lead", by }));
+      expect(stepsIn(view), by).toBe(5);
+      expect(backFrom(view)).toEqual({
+        screen: "prove",
+        lead: { one: "TRS", other: "two RCA", kind: "TRS to two RCA lead" },
+      });
+      expect(stepsBack(view, 2)).toEqual({
+        screen: "prove",
+        lead: { one: "TRS", other: "two RCA" },
+      });
+    }
   });
 
   test("of what was told piece by piece the last piece is taken back first", () => {

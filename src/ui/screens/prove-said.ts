@@ -1,6 +1,6 @@
 import type { PartKind } from "#core/parts/catalogue.ts";
 import { type Method, provedIn } from "#core/proving/choice.ts";
-import type { LeadEnd } from "#core/proving/ends.ts";
+import { type LeadEnd, sidesOf } from "#core/proving/ends.ts";
 import type { Rig } from "#core/rig/rig.ts";
 
 /** What was said of a lead that is to be proved. With a way of proving it, the page's log is its session. */
@@ -40,5 +40,13 @@ export const asUnknown = (rig: Rig): Rig => ({ ...rig, name: `${unknownBefore}${
 /** The lead that a rig is drawn for, where it is one that is proved: such a rig is named for the way. */
 export function leadIn(rig: Rig): LeadSaid | undefined {
   const lead = provedIn(rig);
-  return lead && { ...lead, ...(rig.name.startsWith(unknownBefore) ? { unknown: true } : {}) };
+  const part = rig.parts.find(({ kind }) => kind === lead?.kind);
+  const sides = part && sidesOf(part.kind, part.settings);
+  return (
+    lead && {
+      ...ends(sides?.one.end, sides?.other.end),
+      ...lead,
+      ...(rig.name.startsWith(unknownBefore) ? { unknown: true } : {}),
+    }
+  );
 }

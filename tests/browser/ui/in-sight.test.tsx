@@ -64,6 +64,8 @@ test("what to do about a verdict is said before it is drawn", async () => {
   await expect.element(button(words.doing.notPossible)).toBeVisible();
   expect(document.querySelector("section.verdict .next-move svg")).not.toBeNull();
   expect(box(words.doing.notPossible).bottom).toBeLessThanOrEqual(innerHeight);
+  const why = tab.getByText(words.verdict.why, { exact: true }).first().element();
+  expect(why.getBoundingClientRect().width).toBeGreaterThanOrEqual(44);
 });
 
 test.each([
