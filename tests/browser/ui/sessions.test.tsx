@@ -4,7 +4,7 @@ import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { page as tab } from "vitest/browser";
 import { titleOf } from "#core/session/log.ts";
 import { readFile } from "#core/session/read-case.ts";
-import { evenings } from "../support/evenings.ts";
+import { drawnAlone, evenings } from "../support/evenings.ts";
 import { button, heading, keys, open, press } from "../support/open.tsx";
 
 afterEach(cleanup);
@@ -80,7 +80,7 @@ test("position 3 lost 4 dB on the right", async () => {
   await expect.element(heading()).toHaveTextContent("Compare Second evening with which?");
   await press("First evening");
   await expect.poll(text, { timeout: 15_000 }).toContain("lost 4 dB on the right");
-  await expect.element(heading()).toHaveTextContent("1 position changed");
+  await expect.element(heading()).toHaveTextContent("1 position changed; 1 of 5 could be compared");
   expect(text()).toContain("Since First evening");
   expect(text()).toContain("was not heard then");
   await press("back");
@@ -94,6 +94,18 @@ test("where nothing was heard yet it is not said that nothing has changed", asyn
   await press("A rig without gear");
   await expect.element(heading(), { timeout: 15_000 }).toHaveTextContent("Nothing heard yet");
   expect(text()).toContain("is not heard yet");
+});
+
+test("where nothing was heard then it is not said either", async () => {
+  const shelf = evenings();
+  shelf.lay("d", drawnAlone);
+  await openSessions(shelf);
+  await more("First evening");
+  await press("Compare with another");
+  await press("Tallow Hall story evening");
+  await expect.element(heading(), { timeout: 15_000 }).toHaveTextContent("Nothing can be compared");
+  expect(text()).not.toContain("Nothing has changed");
+  expect(text()).toContain("was not heard then");
 });
 
 test("one that is deleted can be brought back, also the one in hand", async () => {

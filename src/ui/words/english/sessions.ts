@@ -87,8 +87,12 @@ export const sessions = {
     `number ${place}${entry === undefined ? "" : ` (${entry})`}: ${lost[why]}`,
   withWhich: (name: string) => `Compare ${name} with which?`,
   since: (name: string, date: string) => `Since ${name}, ${date}`,
-  changed: (count: number) =>
-    count === 0 ? "Nothing has changed" : `${counted(count, "position", "positions")} changed`,
+  noneCompared: "Nothing can be compared yet",
+  changed: (count: number, compared: number, of: number) => {
+    const changed =
+      count === 0 ? "Nothing has changed" : `${counted(count, "position", "positions")} changed`;
+    return compared === of ? changed : `${changed}; ${compared} of ${of} could be compared`;
+  },
   change,
   another: "This is another rig",
   anotherMore:

@@ -42,6 +42,11 @@ const change = (one: LevelChange): string => {
   }
 };
 
+const changed = (count: number): string => {
+  if (count === 0) return "Nichts hat sich geändert";
+  return count === 1 ? "Ein Platz hat sich geändert" : `${count} Plätze haben sich geändert`;
+};
+
 export const sessions: Sessions = {
   kept: (count) => {
     if (count === 0) return "Noch ist nichts aufgehoben";
@@ -92,10 +97,11 @@ export const sessions: Sessions = {
     `Nummer ${place}${entry === undefined ? "" : ` (${entry})`}: ${lost[why]}`,
   withWhich: (name) => `${name} mit welcher vergleichen?`,
   since: (name, date) => `Seit ${name}, ${date}`,
-  changed: (count) => {
-    if (count === 0) return "Nichts hat sich geändert";
-    return count === 1 ? "Ein Platz hat sich geändert" : `${count} Plätze haben sich geändert`;
-  },
+  noneCompared: "Noch ist nichts zu vergleichen",
+  changed: (count, compared, of) =>
+    compared === of
+      ? changed(count)
+      : `${changed(count)}; ${compared} von ${of} waren zu vergleichen`,
   change,
   another: "Das ist ein anderer Aufbau",
   anotherMore:
