@@ -1,4 +1,5 @@
 import { counted } from "#core/report/phrases.ts";
+import { deepest } from "#core/session/case.ts";
 import type { Ear, LevelChange } from "#core/session/compared.ts";
 import type { Lost } from "#core/session/mended.ts";
 import type { Refusal } from "#core/session/read-case.ts";
@@ -9,6 +10,8 @@ const ears: Readonly<Record<Ear, string>> = { left: "left", right: "right" };
 const refused: Readonly<Record<Refusal | "too large" | "unreadable" | "not kept", string>> = {
   empty: "The file is empty.",
   "not JSON": "This is no session: the file is not written in JSON.",
+  "cut off": "The file is cut off before all of its rig stands in it: nothing of it can be used.",
+  "too deep": `This is no session: it has more than ${deepest} brackets within brackets.`,
   "no session": "This is no session: nothing in the file says that it is one.",
   "another format": "This is a file of another kind, not a session.",
   "a newer version":
