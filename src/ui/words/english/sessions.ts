@@ -1,5 +1,4 @@
 import { counted } from "#core/report/phrases.ts";
-import { deepest } from "#core/session/case.ts";
 import type { Ear, LevelChange } from "#core/session/compared.ts";
 import type { Lost } from "#core/session/mended.ts";
 import type { Refusal } from "#core/session/read-case.ts";
@@ -11,7 +10,7 @@ const refused: Readonly<Record<Refusal | "too large" | "unreadable" | "not kept"
   empty: "The file is empty.",
   "not JSON": "This is no session: the file is not written in JSON.",
   "cut off": "The file is cut off before all of its rig stands in it: nothing of it can be used.",
-  "too deep": `This is no session: it has more than ${deepest} brackets within brackets.`,
+  "too deep": "This is no session: it has far more brackets within brackets than one has.",
   "no session": "This is no session: nothing in the file says that it is one.",
   "another format": "This is a file of another kind, not a session.",
   "a newer version":

@@ -1,4 +1,3 @@
-import { deepest } from "#core/session/case.ts";
 import type { LevelChange } from "#core/session/compared.ts";
 import { withComma } from "#core/words/german-numbers.ts";
 import type { Words } from "#ui/words/use-words.ts";
@@ -11,7 +10,7 @@ const refused: Sessions["refused"] = {
   empty: "Die Datei ist leer.",
   "not JSON": "Das ist keine Sitzung: Die Datei ist nicht in JSON geschrieben.",
   "cut off": "Die Datei bricht ab, bevor ihr Aufbau ganz dasteht: Nichts davon ist zu gebrauchen.",
-  "too deep": `Das ist keine Sitzung: Mehr als ${deepest} Klammern stehen ineinander.`,
+  "too deep": "Das ist keine Sitzung: Es stehen viel mehr Klammern ineinander als in einer.",
   "no session": "Das ist keine Sitzung: Nichts in der Datei sagt, dass sie eine ist.",
   "another format": "Das ist eine Datei anderer Art, keine Sitzung.",
   "a newer version":
