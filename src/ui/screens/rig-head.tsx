@@ -13,9 +13,9 @@ interface Props {
 
 /** What the screen is for, undo and redo, and why the last edit was not made. */
 export function RigHead({ page, step, refused }: Props) {
-  const { rig: words } = useWords();
+  const { rig: words, language } = useWords();
   const { rigName } = useFirstWords().start;
-  const did = page.view.screen === "rig" ? page.view.did : undefined;
+  const { did, grown } = page.view.screen === "rig" ? page.view : {};
   const rig = rigIn(page.log);
   return (
     <header class="rig-head">
@@ -27,8 +27,14 @@ export function RigHead({ page, step, refused }: Props) {
         <p class="note">{words.how}</p>
       </div>
       <UndoSteps log={page.log} step={step} />
-      <p class="hidden" role="status">
+      <p class={grown ? "rig-grown" : "hidden"} role="status">
         {did && words[did]}
+        {grown &&
+          words.grown(
+            grown.part,
+            grown.count,
+            language.patching.parameters[grown.setting] ?? grown.setting,
+          )}
       </p>
       {refused && (
         <p class="refused rig-refused" role="alert">

@@ -32,3 +32,30 @@ test("'undo' and 'redo' keep the focus where there is no further step, and do no
   await expect.element(undo).toHaveAttribute("aria-disabled", "false");
   expect(drawnIn(log()).positions).toHaveLength(3);
 });
+
+test("a copy that draws one output more at a full amplifier says so", async () => {
+  const { log } = await openRig(startOf("podcast table"));
+  await thing("3 guest, position").click();
+  await press("copy it");
+  await expect.poll(() => drawnIn(log()).positions.length).toBe(5);
+  const said = tab.getByText("The amplifier was full: it now has 5 outputs.");
+  await expect.element(said).toBeVisible();
+  await expect.element(said).toHaveAttribute("role", "status");
+  await press("undo");
+  await expect.element(said).not.toBeInTheDocument();
+});
+
+test("why a number was not entered goes once something else is refused", async () => {
+  await openRig(startOf("podcast table"));
+  await thing("amplifier, headphone amplifier").click();
+  await press("change");
+  const field = tab.getByLabelText("outputs");
+  await field.fill("2");
+  await keys("{Enter}");
+  await expect.element(tab.getByRole("alert")).toHaveTextContent("headphones 3 is in output 3");
+  await field.fill("abc");
+  await keys("{Enter}");
+  await expect.element(tab.getByText("'abc' is not understood")).toBeVisible();
+  await expect.element(tab.getByRole("alert")).not.toBeInTheDocument();
+  await expect.element(field).toHaveFocus();
+});

@@ -36,7 +36,7 @@ test.each([
   },
   {
     language: "de",
-    amplifier: /^Kopfhörer\u00AD?verstärker$/,
+    amplifier: /^Kopfhörerverstärker$/,
     plug: /in Ausgang 2 von Verstärker/,
     before: "Kopfhörerverstärker: vor Kopfhörer 2, in Ausgang 2 von Verstärker",
     free: /in Ausgang 1 von Verstärker/,

@@ -1,7 +1,8 @@
 import type { Refusal } from "#core/drawing/edited.ts";
 import type { Part } from "#core/parts/part.ts";
 import type { JackSize } from "#core/parts/plugs.ts";
-import { counted } from "#core/report/phrases.ts";
+import { capital, counted } from "#core/report/phrases.ts";
+import { withThe } from "#core/words/english-names.ts";
 
 type Plug = Pick<Part["plugs"][number], "kind" | "size">;
 type Socket = Pick<Part["sockets"][number], "kind" | "size">;
@@ -128,6 +129,8 @@ export const rig = {
     `remove, with ${counted(count, "position", "positions")} that ${count === 1 ? "hangs" : "hang"} on it`,
   ownWay: "on its way",
   drop: (what: string, where: string) => `${what} to ${where}`,
+  grown: (part: string, count: number, sockets: string) =>
+    `${capital(withThe(part))} was full: it now has ${count} ${sockets}.`,
   undone: "The last change is undone.",
   redone: "It is done again.",
 };

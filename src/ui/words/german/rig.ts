@@ -136,6 +136,7 @@ export const rig: Words["rig"] = {
   removeWith: (count) => `entfernen, samt ${counted(count, "Platz", "Plätzen")} daran`,
   ownWay: "auf dem Weg dorthin",
   drop: (what, where) => `${what} in ${where}`,
+  grown: (part, count, sockets) => `${shownName(part)} war voll und hat jetzt ${count} ${sockets}.`,
   undone: "Die letzte Änderung ist zurückgenommen.",
   redone: "Die Änderung gilt wieder.",
 };
