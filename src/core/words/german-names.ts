@@ -29,15 +29,20 @@ const given: Readonly<Record<string, string>> = {
   transmitter: "Funksender",
 };
 
-/** What is called after its kind bears no such places in its name: here they are again. */
-const afterKinds = new Map(
-  Object.values(kinds).map(({ name }) => [name.replaceAll("\u00AD", ""), name]),
+/** What the program names in German bears no such places, like the kinds it may be called after: here they are again. */
+const inGerman = new Map(
+  [
+    ...Object.values(kinds).map(({ name }) => name),
+    "Eingangs\u00ADkabel links",
+    "Eingangs\u00ADkabel rechts",
+    "Tisch\u00ADverstärker",
+  ].map((name) => [name.replaceAll("\u00AD", ""), name]),
 );
 
 /** A name as it is shown by itself: 'Kopfhörer 2'. */
 export function shownName(id: string): string {
   const [, stem = id, number = ""] = id.match(/^(.*?)( \d+)$/) ?? [];
-  const shown = given[stem] ?? afterKinds.get(stem);
+  const shown = given[stem] ?? inGerman.get(stem);
   return shown === undefined ? id : `${shown}${number}`;
 }
 
