@@ -77,8 +77,8 @@ export function createFakePlayer(): FakePlayer {
       silence();
       world.change({ silences: world.now().silences + 1 });
     }
-    if (asked === "handOn" || asked === "handOff")
-      world.change({ muted: asked === "handOn", turnedUp: false });
+    if (asked === "handOn") world.change({ muted: true });
+    if (asked === "handOff") world.change({ muted: false, turnedUp: false });
   };
   return {
     calls,

@@ -23,6 +23,8 @@ export class Places {
   #loudness = quiet;
   readonly #kept = new Map<string, Loudness>();
   readonly #heard = new Map<string, Exposure>();
+  /** A hand was on the gear since sound was let in last. */
+  #hand = false;
 
   constructor(world: Watched<World>) {
     this.#world = world;
@@ -38,8 +40,15 @@ export class Places {
     this.#set(stepped(this.#loudness, by, now));
   }
 
-  /** As a hand leaves it; every other place begins anew, since what all share may be louder now. */
-  afterHand(now: Seconds): void {
+  handOn(): void {
+    this.#hand = true;
+  }
+
+  /** As a hand leaves it, where one was on; every other place begins anew, since what all share may be louder now. Before the first sound nothing changes. */
+  handOff(sounded: boolean, now: Seconds): void {
+    const lowers = this.#hand && sounded;
+    this.#hand = false;
+    if (!lowers) return;
     this.#kept.clear();
     this.#set(afterHand(this.#loudness, now));
   }

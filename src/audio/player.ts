@@ -48,7 +48,7 @@ export interface Player {
   readonly softer: () => void;
   /** Goes to a place, a seat or the whole table: silence, and the level it was left at there, but never a higher one than here. */
   readonly arrive: (place: string) => void;
-  /** Silence until `handOff`: call it before a hand touches plug, lead, switch or amplifier. */
+  /** Silence until `handOff`, and a volume that was turned up stays so: call it before a hand touches plug, lead, switch or amplifier. */
   readonly handOn: () => void;
   /** Sound may be played again, 20 dB lower than before; before the first sound at the start level, and so at every other place. */
   readonly handOff: () => void;

@@ -100,13 +100,13 @@ class WebPlayer implements Player {
 
   readonly handOn = () => {
     this.silence();
-    this.#world.change({ muted: true, turnedUp: false });
+    this.#places.handOn();
+    this.#world.change({ muted: true });
   };
 
   readonly handOff = () => {
-    const { muted, turnedUp } = this.#world.now();
-    if (!muted) return;
-    if (this.#sounded && !turnedUp) this.#places.afterHand(this.#now);
+    if (!this.#world.now().muted) return;
+    this.#places.handOff(this.#sounded, this.#now);
     this.#world.change({ muted: false, turnedUp: false });
   };
 

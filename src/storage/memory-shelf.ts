@@ -45,7 +45,7 @@ function createGate() {
   };
 }
 
-/** A fake of the browser's database. It holds what it is given, or refuses as told. */
+/** A fake of the browser's database. It holds a copy of what it is given, or refuses as told; what cannot be copied it throws, as that one does. */
 export function createMemoryShelf(): MemoryShelf {
   const lain = new Map<string, Lain>();
   let refused: Trouble | undefined;
@@ -102,7 +102,7 @@ function added(lain: Map<string, Lain>, adding: Adding): Told<number> {
   const { entries, ...there } = lying ?? fresh;
   const placed = placing(adding, entries.length);
   if (placed === undefined) return { trouble: "taken" };
-  entries.push(...placed.entries);
+  entries.push(...structuredClone(placed.entries));
   lain.set(session, { ...there, entries, card });
   return { value: entries.length };
 }

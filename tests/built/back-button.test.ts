@@ -92,3 +92,26 @@ test("a reload in the middle begins at the first screen, from which one step lea
   await back();
   await stands(/position/);
 });
+
+test("pressed twice before the first is drawn it goes back twice", async () => {
+  await press("Tallow Hall story evening");
+  await press(/^3 fiddle/);
+  await places(2);
+  await page.evaluate(() => {
+    history.back();
+    history.back();
+  });
+  await stands("Leftwright");
+  await places(0);
+});
+
+test("places that are gone from the tab's history are made anew", async () => {
+  await press("Tallow Hall story evening");
+  await page.evaluate(() => history.replaceState({ place: 30 }, ""));
+  await page.reload();
+  await places(0);
+  await press("Go on with the last session");
+  await places(1);
+  await back();
+  await stands("Leftwright");
+});

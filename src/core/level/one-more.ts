@@ -38,9 +38,22 @@ export function waysForOneMore(
   const before = feedTo(build(rig), position);
   if (before === undefined) return [];
   return rigsWithOneMore(rig, before, called)
+    .filter(isFirstOfItsKind)
     .flatMap((one) => judged(one, { rig, before, programme, wanted }))
     .sort((a, b) => costOf(a) - costOf(b));
 }
+
+/** A lead with a plug for each side is the same drawn from the left socket and from the right one: it is shown once. */
+const isFirstOfItsKind = ({ rig }: Made, at: number, all: readonly Made[]): boolean =>
+  all.findIndex((one) => drawnAs(one.rig) === drawnAs(rig)) === at;
+
+const drawnAs = ({ parts, plugged }: Rig): string =>
+  JSON.stringify([
+    parts.map(({ id, kind, settings }) => JSON.stringify([id, kind, settings])).toSorted(),
+    plugged
+      .map(({ part, plug, into, socket }) => JSON.stringify([part, plug, into, socket]))
+      .toSorted(),
+  ]);
 
 /** Strain and a lost side weigh more than any level; a fall of the level for who was there as much as hiss. */
 const costOf = ({ strains, effect, louder, advice }: OneMore): number =>

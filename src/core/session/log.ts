@@ -8,7 +8,8 @@ import type { DecibelsFullScale } from "#core/units/units.ts";
  * meanwhile, that nobody is at a position, what the session is called and who does it, or that an earlier entry is taken back.
  */
 export type Said =
-  | { readonly entry: "drawing"; readonly rig: Rig }
+  /** Plain data: a rig that was built is none. */
+  | { readonly entry: "drawing"; readonly rig: Rig & { readonly part?: never } }
   | { readonly entry: "move"; readonly move: Move }
   | { readonly entry: "cannot"; readonly move: Move }
   | {

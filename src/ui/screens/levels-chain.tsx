@@ -85,7 +85,7 @@ function Box({ at, part }: { readonly at: AtLevels; readonly part: string }) {
       aria-label={levels.numbersOf(name)}
       onClick={() => at.look({ open: open ? undefined : part, refused: undefined })}
     >
-      {name}
+      {language.names.alone(part)}
     </button>
   );
 }

@@ -30,7 +30,7 @@ export function LevelsNumbers({ at }: { readonly at: AtLevels }) {
   return (
     <section class="level-numbers" aria-label={levels.numbersOf(placeName(language, at.rig, part))}>
       <p class="head">
-        <Tape>{placeName(language, at.rig, part)}</Tape>
+        <Tape>{language.names.alone(part)}</Tape>
         <button
           type="button"
           class="quiet"

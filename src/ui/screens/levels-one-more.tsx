@@ -29,17 +29,17 @@ export function LevelsOneMore({ at }: { readonly at: AtLevels }) {
 function Ways({ at }: { readonly at: AtLevels }) {
   const words = useWords();
   const { oneMore } = words.levelsMore;
-  const { rig, position } = at;
+  const { drawn, position } = at;
   const wanted = wantedIn(at.view);
   const { kinds } = words.language.patching;
   const ways = useMemo(
     () =>
-      waysForOneMore(rig, position, {
+      waysForOneMore(drawn, position, {
         programme: usualProgramme,
         wanted,
         called: (kind) => kinds[kind].name,
       }),
-    [rig, position, wanted, kinds],
+    [drawn, position, wanted, kinds],
   );
   if (ways.length === 0) return <p>{oneMore.none}</p>;
   return (
@@ -50,7 +50,15 @@ function Ways({ at }: { readonly at: AtLevels }) {
           <li key={JSON.stringify(one.way)}>
             <span>{sentence(wayWords(words, at, one.way))}</span>
             <span class="dim">{changes(words, one).join("; ")}</span>
-            <button type="button" class="quiet" onClick={() => at.draw(one.rig)}>
+            <button
+              type="button"
+              class="quiet"
+              onClick={({ currentTarget }) => {
+                // The rig that is drawn then has other ways: this one goes.
+                currentTarget.closest("details")?.querySelector("summary")?.focus();
+                at.draw(one.rig);
+              }}
+            >
               {oneMore.draw}
             </button>
           </li>

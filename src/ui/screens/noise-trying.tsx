@@ -20,7 +20,7 @@ type Props = AtPosition & { readonly hunt: Hunt; readonly next: NextTrial };
 
 /** One thing to try, and what became of the noise. */
 export function NoiseTrying({ held, ready, position, hunt, next }: Props) {
-  const { language, noises } = useWords();
+  const { language, noises, figures } = useWords();
   const { rig } = ready.derived;
   const { trial } = next;
   const again = hunt.tried.some((one) => JSON.stringify(one.trial) === JSON.stringify(trial));
@@ -39,7 +39,7 @@ export function NoiseTrying({ held, ready, position, hunt, next }: Props) {
         </div>
         <div class="beside">
           <NoiseSuspects ready={ready} hunt={hunt} heading={noises.soFar} />
-          <p class="dim">{language.noises.tells(next.bits.toFixed(1), next.seconds)}</p>
+          <p class="dim">{language.noises.tells(figures.fixed(next.bits, 1), next.seconds)}</p>
           <p>
             <button
               type="button"

@@ -1,3 +1,4 @@
+import type { World } from "#audio/world.ts";
 import type { Asked } from "#core/checks/finding.ts";
 import { twistAnswers } from "#core/checks/twist.ts";
 import { placeName, seatName } from "#core/report/names.ts";
@@ -7,11 +8,11 @@ import { Point } from "#ui/parts/complaint-point.tsx";
 import { Roving } from "#ui/parts/roving.tsx";
 import { Tape } from "#ui/parts/tape.tsx";
 import { TwistPicture } from "#ui/parts/twist-picture.tsx";
-import { useWords } from "#ui/words/use-words.ts";
+import { useWords, type Words } from "#ui/words/use-words.ts";
 import { benchEars } from "./bench-ears.ts";
 import { Heading } from "./frame.tsx";
 import { useHandOn } from "./hands.ts";
-import { PlaySign } from "./play.tsx";
+import { mutedWords, PlaySign } from "./play.tsx";
 import type { AtPosition } from "./position-screen.tsx";
 import type { Ready } from "./ready.ts";
 import { WayPicture } from "./way-picture.tsx";
@@ -25,12 +26,12 @@ const benchPlayings = 4;
 /** A plug is twisted in its socket, not pulled, while left, right and middle go round, quietly. */
 export function TwistScreen(props: Props) {
   const { held, ready, position, asked } = props;
-  const { language, sounding, asking } = useWords();
+  const words = useWords();
+  const { language, asking } = words;
   const { twist } = asking;
   useHandOn(held.edges.player);
   const { evidence, rig } = ready.derived;
   const now = build(evidence.era.course.state.rig);
-  const { playing } = held.world;
   const answer = (given: readonly string[]) => {
     held.enter({ entry: "finding", finding: { asked, results: [given] } });
   };
@@ -41,13 +42,9 @@ export function TwistScreen(props: Props) {
       <p class="hint">{twist.hint}</p>
       <WayPicture rig={now} position={position} place={asked.part} />
       <p class="twist-sound">
-        <button
-          type="button"
-          class="play again"
-          onClick={() => (playing ? held.edges.player.silence() : playOn(props))}
-        >
-          <PlaySign />
-          {playing ? sounding.stop : twist.play}
+        <button type="button" class="play again" onClick={() => press(props)}>
+          {!held.world.turnedUp && <PlaySign />}
+          {pressWords(words, held.world)}
         </button>
         <span class="dim">{twist.sound}</span>
       </p>
@@ -67,6 +64,20 @@ export function TwistScreen(props: Props) {
       </Roving>
     </section>
   );
+}
+
+const pressWords = ({ sounding, asking }: Words, { playing, turnedUp }: World): string => {
+  if (turnedUp) return mutedWords(sounding, true);
+  return playing ? sounding.stop : asking.twist.play;
+};
+
+/** Sound, or none; where the volume may still be up, first that it is down. */
+function press(props: Props): void {
+  const { player } = props.held.edges;
+  const { playing, turnedUp } = props.held.world;
+  if (playing) player.silence();
+  else if (turnedUp) player.handOff();
+  else void playOn(props);
 }
 
 /** Plays left, right and middle over and over; it ends with the screen or with Silence. */

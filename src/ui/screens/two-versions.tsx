@@ -1,6 +1,6 @@
 import type { Version } from "#core/hearing/audition.ts";
 import { useWords } from "#ui/words/use-words.ts";
-import { PlaySign } from "./play.tsx";
+import { mutedWords, PlaySign } from "./play.tsx";
 import type { Auditioning } from "./use-audition.ts";
 import type { Held } from "./use-page.ts";
 
@@ -15,10 +15,16 @@ const order: readonly Version[] = ["healthy", "faulty"];
 const keyOf: Readonly<Record<Version, string>> = { healthy: "H", faulty: "F" };
 
 /** Two large presses: each begins the sound, or goes over to the other while it plays. Which one is heard stands on it. */
-export function TwoVersions({ held: { world }, sound, names }: Props) {
-  const { versions } = useWords().sounding;
+export function TwoVersions({ held: { world, edges }, sound, names }: Props) {
+  const { sounding } = useWords();
+  const { versions } = sounding;
   return (
     <div class="versions">
+      {world.turnedUp && (
+        <button type="button" class="play hands" onClick={edges.player.handOff}>
+          {mutedWords(sounding, true)}
+        </button>
+      )}
       {order.map((version) => {
         const on = world.heard === version;
         return (
@@ -28,6 +34,7 @@ export function TwoVersions({ held: { world }, sound, names }: Props) {
             class={`version ${version}`}
             aria-pressed={on}
             aria-keyshortcuts={keyOf[version]}
+            disabled={world.turnedUp}
             onClick={() => sound.hear(version)}
           >
             {!world.playing && <PlaySign />}

@@ -64,6 +64,8 @@ export function useAudition({ edges, change }: Held, what: Comparison): Audition
     // As it is now: a press may come before the screen has been drawn anew.
     if (here && player.world().heard !== undefined) return player.hear(version);
     player.silence();
+    // Its own headphones, and no hand is on any gear; but a volume that was turned up is still up until somebody says otherwise.
+    if (player.world().turnedUp) return;
     player.handOff();
     void begin(version);
   };

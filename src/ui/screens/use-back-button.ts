@@ -23,6 +23,7 @@ class Trail {
   #at = placeNow();
   /** The page sent the browser to a place it has not reached yet. */
   #sent = false;
+  #waiting: ReturnType<typeof setTimeout> | undefined;
   #view: View = { screen: "start" };
   #show: (view: View) => void = () => undefined;
 
@@ -42,17 +43,31 @@ class Trail {
     const byPress = !this.#sent;
     this.#sent = false;
     this.#at = placeNow();
-    if (byPress && this.#at < before) this.#show(stepsBack(this.#view, before - this.#at));
+    clearTimeout(this.#waiting);
+    // The next may come before this one is drawn.
+    if (byPress) this.#view = stepsBack(this.#view, before - this.#at);
+    if (byPress && this.#at < before) this.#show(this.#view);
     else this.lead(this.#view, this.#show);
   }
 
+  /** Where the browser has no such place it stays, and tells nobody. */
   #send(places: number): void {
     this.#sent = true;
     history.go(places);
+    this.#waiting = setTimeout(() => this.#stayed(), patience);
+  }
+
+  #stayed(): void {
+    this.#sent = false;
+    this.#at = 0;
+    history.replaceState(null, "");
+    this.lead(this.#view, this.#show);
   }
 }
 
 const place = "place";
+/** A browser is at another place of its own long before, milliseconds. */
+const patience = 1000;
 
 /** The number that a place of the tab's history was given; that at which the page was opened has none. */
 function placeNow(): number {

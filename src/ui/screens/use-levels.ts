@@ -10,6 +10,7 @@ import { noticedAt } from "#core/session/noises.ts";
 import { type Put, put, redrawn } from "./levels-edit.ts";
 import { type Targets, targetsFor, wantedIn } from "./levels-targets.ts";
 import type { LevelsView } from "./levels-view.ts";
+import type { Page } from "./page.ts";
 import type { Held } from "./use-page.ts";
 
 /** What the screen of levels shows, and what a press there may do. */
@@ -17,6 +18,8 @@ export interface AtLevels {
   readonly held: Held;
   readonly view: LevelsView;
   readonly rig: BuiltRig;
+  /** The same as it lies in the log: whatever is drawn is drawn upon that. */
+  readonly drawn: Rig;
   readonly position: string;
   /** As it is drawn, the knob in the hand as it stands there. */
   readonly way: Way;
@@ -68,6 +71,7 @@ export function useLevels(held: Held, view: LevelsView): AtLevels | undefined {
     held,
     view,
     rig,
+    drawn,
     position,
     way: shown,
     told,
@@ -80,12 +84,12 @@ export function useLevels(held: Held, view: LevelsView): AtLevels | undefined {
     },
     put: enter,
     draw: (next) => change((one) => redrawn(one, next, edges.now())),
-    look: (next) =>
-      change((one) =>
-        one.view.screen === "levels" ? { ...one, view: { ...one.view, ...next } } : one,
-      ),
+    look: (next) => change((one) => looked(one, next)),
   };
 }
+
+const looked = (page: Page, next: Partial<LevelsView>): Page =>
+  page.view.screen === "levels" ? { ...page, view: { ...page.view, ...next } } : page;
 
 /** What was noticed of hiss at a position, and the gear that goes with it. */
 function listenedAt(log: Log, rig: BuiltRig | undefined, position: string | undefined) {

@@ -71,6 +71,19 @@ describe("after a sound that is listened to with the volume up", () => {
     expect(player.world()).toMatchObject({ muted: false, turnedUp: false, level: -50 });
     expect((await stage.heardOf("left-ident", 1)).left).toBeCloseTo(-50, 0);
   });
+
+  test("a hand on the gear meanwhile does not turn the volume down: both are asked for, and it is 20 dB lower", async () => {
+    const { player } = stage;
+    await stage.heardOf("left-ident", 1);
+    const playing = player.play("silence", 1);
+    await pause(200);
+    player.handOn();
+    await playing;
+    player.handOn();
+    expect(player.world()).toMatchObject({ muted: true, turnedUp: true, level: -50 });
+    player.handOff();
+    expect(player.world()).toMatchObject({ muted: false, turnedUp: false, level: -70 });
+  });
 });
 
 describe("what is spoken", () => {

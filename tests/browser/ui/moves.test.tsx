@@ -47,6 +47,16 @@ describe("a move", () => {
 });
 
 describe("a plug that is twisted", () => {
+  test("makes no sound where the volume may still be up, until somebody says that it is down", async () => {
+    const { player } = await goOn(twisting());
+    await expect.element(button("Play while you twist")).toBeVisible();
+    player.change({ turnedUp: true });
+    await press("The volume is back down");
+    expect(player.calls.at(-1)).toEqual({ asked: "handOff" });
+    await press("Play while you twist");
+    await expect.poll(() => player.calls.some(({ asked }) => asked === "play")).toBe(true);
+  });
+
   test("is heard at most 20 dB lower, and answered by pointing", async () => {
     const { log, player } = await goOn(twisting());
     await expect.element(heading()).toHaveTextContent("Twist the plug of headphones 4.");

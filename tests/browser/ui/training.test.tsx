@@ -145,3 +145,17 @@ describe.each(["dark"] as const)("%s, and other themes by their colours", (schem
     await clean("the score");
   });
 });
+
+test("where the volume may still be up, nothing is heard until somebody says that it is down", async () => {
+  const { player } = open({ seeds: [7] });
+  await press("Train your ears: name the fault");
+  await expect.element(button(/what is it/)).toBeVisible();
+  player.change({ muted: true, turnedUp: true });
+  await expect.element(button(/what is it/)).toBeDisabled();
+  await keys("f");
+  expect(player.calls.map(({ asked }) => asked)).not.toContain("handOff");
+  await press("The volume is back down");
+  expect(player.calls.at(-1)).toEqual({ asked: "handOff" });
+  await keys("f");
+  await expect.poll(() => player.calls.at(-1)?.asked, whileMade).toBe("audition");
+});

@@ -3,8 +3,10 @@ import { waysForOneMore } from "#core/level/one-more.ts";
 import { usualProgramme } from "#core/level/stages.ts";
 import type { PartKind } from "#core/parts/catalogue.ts";
 import type { Rig } from "#core/rig/rig.ts";
-import { fromHeadphoneSocket, straightIn } from "#core/rig/rigs.ts";
+import { example, fromHeadphoneSocket, straightIn } from "#core/rig/rigs.ts";
+import { starts } from "#core/rig/starts.ts";
 import { rigTroubles } from "#core/rig/troubles.ts";
+import { starts as words } from "#ui/words/english/starts.ts";
 
 const asked = { programme: usualProgramme, wanted: 80, called: (kind: PartKind) => kind };
 const waysIn = (rig: Rig) => waysForOneMore(rig, rig.positions[0]?.id ?? "", asked);
@@ -67,4 +69,15 @@ test("the ways of a rig with a free output: that first; every rig can be, and on
 test("without a free output a box with more is one of the ways", () => {
   const ways = waysIn(fromHeadphoneSocket("two", ["host", "guest"]));
   expect(ways.map(({ way }) => way.way)).toContain("more outputs");
+});
+
+test("no rig is shown twice, and each can be kept as it is", () => {
+  for (const rig of [example, ...starts.map(({ make }) => make(words))]) {
+    const ways = waysIn(rig);
+    const drawn = ways.map(({ rig: then }) =>
+      JSON.stringify(then.plugged.map((end) => JSON.stringify(end)).toSorted()),
+    );
+    expect(new Set(drawn).size).toBe(drawn.length);
+    for (const { rig: then } of ways) expect(structuredClone(then)).toEqual(then);
+  }
 });
