@@ -1,3 +1,5 @@
+import { deepest } from "#core/session/case.ts";
+
 /** Where a text stops being JSON. */
 export interface JsonFault {
   /** From 1. */
@@ -31,9 +33,6 @@ interface Break {
   readonly at: number;
   readonly expected: string;
 }
-
-/** Brackets within brackets. Nothing we read goes deeper than a dozen. */
-const deepest = 64;
 
 const scalar = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?(?![\w.+-])|(?:true|false|null)(?!\w)/y;
 

@@ -7,6 +7,7 @@ import { createStore } from "#storage/store.ts";
 import { Keeper } from "#ui/screens/keeper.ts";
 import type { Shown } from "#ui/screens/keeping.ts";
 import { begun, entered, firstPage, type Page, type View } from "#ui/screens/page.ts";
+import { titled } from "#ui/screens/sheet-view.ts";
 
 /** What is shown of a page at a shelf, and what may be pressed on it. */
 class Tab {
@@ -42,6 +43,9 @@ class Tab {
       ...entered(page, { entry: "absent", position }, now()),
       view: { screen: "board", came: position },
     }));
+  /** Somebody typed what the session is called, or who does it. */
+  readonly title = (title: { readonly name?: string; readonly who?: string }) =>
+    this.keeper.change((page) => titled(page, title, now()));
   readonly show = (view: View) => this.keeper.change((page: Page) => ({ ...page, view }));
 }
 

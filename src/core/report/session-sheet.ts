@@ -16,7 +16,7 @@ export interface Sheet {
   /** What it is called; else as its rig is. */
   readonly name: string;
   readonly who: string | undefined;
-  /** Its first entry and its last, milliseconds since 1970. */
+  /** Its first entry and its last, milliseconds since 1970; it may be named and signed long after it ended. */
   readonly begun: number;
   readonly ended: number;
   readonly rig: Rig;
@@ -71,7 +71,7 @@ export function* sheetMaking(log: Log): Generator<void, Sheet | undefined, void>
 function* sheetFrom(log: Log, derived: Derived): Generator<void, Sheet, void> {
   const entries = holding(log);
   const { name, who } = titleOf(log);
-  const times = entries.map(({ at }) => at);
+  const times = entries.filter(({ entry }) => entry !== "titled").map(({ at }) => at);
   return {
     name: name || derived.rig.name,
     who: who || undefined,

@@ -1,7 +1,8 @@
 import { type Asked, isAnswered, isNoticed, type Results } from "#core/checks/finding.ts";
 import { questionsOf } from "#core/diagnosis/evidence.ts";
 import type { Model } from "#core/diagnosis/model.ts";
-import type { Entry } from "#core/session/log.ts";
+import type { Position } from "#core/rig/rig.ts";
+import type { Entry, Log } from "#core/session/log.ts";
 import type { Language } from "#core/words/language.ts";
 import { movedText } from "#core/words/move-text.ts";
 import { answerWords, askedWords } from "./asked-words.ts";
@@ -9,8 +10,23 @@ import { doText } from "./do-text.ts";
 import { seatName } from "./names.ts";
 import { noticedWords } from "./noise-words.ts";
 
-/** What a finding or a move said, in one line. */
-export function toldWords(language: Language, model: Model, entry: Entry): string {
+/** What a finding or a move said, in one line; of a position that is not drawn any more by the name it had. */
+export const toldWords = (language: Language, model: Model, entry: Entry, log: Log): string =>
+  saidBy(language, withFormer(model, log), entry);
+
+function withFormer(model: Model, log: Log): Model {
+  const { rig } = model;
+  const drawn = new Map<string, Position>();
+  for (const one of log)
+    if (one.entry === "drawing")
+      for (const position of one.rig.positions) drawn.set(position.id, position);
+  const former = [...drawn.values()].filter((one) =>
+    rig.positions.every(({ id }) => id !== one.id),
+  );
+  return { ...model, rig: { ...rig, positions: [...rig.positions, ...former] } };
+}
+
+function saidBy(language: Language, model: Model, entry: Entry): string {
   const { report } = language;
   if (entry.entry === "move") return movedText(language, model.rig, entry.move);
   if (entry.entry === "cannot") return report.notPossible(doText(language, model, entry.move));

@@ -88,6 +88,18 @@ export const hasChanged = (change: Change): boolean =>
   change.otherwise ||
   isWantedOtherwise(change);
 
+/** Why nothing at all of a position can be compared. */
+const whole: readonly (typeof gaps)[number][] = [
+  "only then",
+  "only now",
+  "not heard then",
+  "not heard now",
+];
+
+/** Whether anything of a position could be compared. */
+export const wasCompared = (change: Change): boolean =>
+  hasChanged(change) || !change.gaps.some((gap) => whole.includes(gap));
+
 /** Whether something else is wanted at a position than was. */
 export const isWantedOtherwise = ({ was, is }: Change): boolean =>
   was !== undefined && is !== undefined && was.wants !== is.wants;

@@ -1,4 +1,4 @@
-import { type About, caseFormatName, caseVersion } from "./case.ts";
+import { type About, caseBegins, caseFormatName, caseVersion, deepest } from "./case.ts";
 import type { Log } from "./log.ts";
 import { isDrawn, type Mended, mendedLog } from "./mended.ts";
 
@@ -6,6 +6,8 @@ import { isDrawn, type Mended, mendedLog } from "./mended.ts";
 const refusals = [
   "empty",
   "not JSON",
+  "cut off",
+  "too deep",
   "no session",
   "another format",
   "a newer version",
@@ -34,8 +36,9 @@ export type ReadFile =
 export function readFile(text: string): ReadFile {
   if (text.trim() === "") return refused("empty");
   const whole = parsed(text);
-  if (whole === undefined) return refused("not JSON");
+  if (whole === undefined) return refused(isCutInRig(text) ? "cut off" : "not JSON");
   const { value, cutOff } = whole;
+  if (isTooDeep(value)) return refused("too deep");
   const entries = entriesIn(value);
   if (typeof entries === "string") return refused(entries);
   const { log, lost } = mendedLog(entries);
@@ -67,11 +70,28 @@ function parsed(text: string): { readonly value: unknown; readonly cutOff: boole
 
 function json(text: string): unknown {
   try {
-    return JSON.parse(text.replace(/^\uFEFF/, ""));
+    return JSON.parse(unmarked(text));
   } catch {
     return undefined;
   }
 }
+
+/** Without the mark that some editors set before everything. */
+const unmarked = (text: string): string => text.replace(/^\uFEFF/, "");
+
+/** A session's file that ends before its first entry does, which says what the rig is. */
+const isCutInRig = (text: string): boolean =>
+  unmarked(text).startsWith(caseBegins) && !text.includes("},\n") && !text.includes("\n]}");
+
+/** Deeper than what is read, and so deep perhaps that nothing which goes from bracket to bracket comes to its end. */
+function isTooDeep(value: unknown): boolean {
+  let brackets = [value].filter(isBracket);
+  for (let depth = 1; depth <= deepest && brackets.length > 0; depth++)
+    brackets = brackets.flatMap((one) => Object.values(one)).filter(isBracket);
+  return brackets.length > 0;
+}
+
+const isBracket = (value: unknown): value is object => typeof value === "object" && value !== null;
 
 /** The entries, the rig of a case as the first of them; or what is amiss. */
 function entriesIn(value: unknown): readonly unknown[] | Refusal {

@@ -147,7 +147,8 @@ const NoiseAt = ({ held, view: { position, noise } }: NoiseAtProps) => (
 function InSession({ held }: { readonly held: Held }) {
   const session = useSession(held);
   const { page, ready } = session;
-  switch (page.view.screen) {
+  const { view } = page;
+  switch (view.screen) {
     case "start":
     case "plan":
     case "listen":
@@ -165,15 +166,15 @@ function InSession({ held }: { readonly held: Held }) {
     case "sheet":
       return (
         <Fetched key="sheet" held={session} from={() => import("./sheet-screen.tsx")}>
-          {({ SheetScreen }) => <SheetScreen held={session} />}
+          {({ SheetScreen }) => <SheetScreen held={session} view={view} />}
         </Fetched>
       );
     case "noise":
-      return <NoiseAt held={session} view={page.view} />;
+      return <NoiseAt held={session} view={view} />;
     case "board":
       return <Board held={session} />;
     case "position":
-      return ready ? <AtPosition session={session} ready={ready} view={page.view} /> : null;
+      return ready ? <AtPosition session={session} ready={ready} view={view} /> : null;
     case "prove":
       return ready ? <ProveWork held={session} ready={ready} /> : null;
     case "hands up":

@@ -8,6 +8,11 @@ export function changeOf(before: Log, after: Log): "none" | "more" | "another" {
   return after[0] === before[0] ? "more" : "another";
 }
 
+/** Whether all that was added says what the session is called, or who does it. */
+export const namesOnly = (before: Log, after: Log): boolean =>
+  changeOf(before, after) === "more" &&
+  after.slice(before.length).every(({ entry }) => entry === "titled");
+
 /** What is said where something could not be kept. */
 const troubleNotice: Readonly<Record<Exclude<Trouble, "taken">, Notice>> = {
   forbidden: "not kept",

@@ -3,7 +3,7 @@ import type { Trouble } from "#storage/shelf.ts";
 import type { Kept, Reading, Store } from "#storage/store.ts";
 import type { Notice } from "#ui/words/notice.ts";
 import { InOrder } from "./in-order.ts";
-import { changeOf, noticeAfter, noticeOf, standing } from "./keeper-words.ts";
+import { changeOf, namesOnly, noticeAfter, noticeOf, standing } from "./keeper-words.ts";
 import { holding, inHand, isOf, type Keeping, type Shown } from "./keeping.ts";
 import type { Page, View } from "./page.ts";
 import { Turn } from "./turn.ts";
@@ -11,7 +11,7 @@ import { readOn, Unwritten, type Written } from "./unwritten.ts";
 
 /**
  * Keeps the log: a press that makes an entry is written first and shown then, so that what is on the screen is on the disk. A press on a
- * screen that does not show the last entry yet makes none, so that nothing is entered twice.
+ * screen that does not show the last entry yet makes none, so that nothing is entered twice; but what somebody typed is entered.
  */
 export class Keeper {
   readonly #store: Store;
@@ -64,7 +64,7 @@ export class Keeper {
     const page = how(before);
     const kind = changeOf(before.log, page.log);
     const enters = kind !== "none" && page.log.length > 0;
-    if (enters && before.log !== this.#seen) return;
+    if (enters && before.log !== this.#seen && !namesOnly(before.log, page.log)) return;
     if (kind === "more" && this.#keeping.follows) return;
     this.#page = { ...page, notice: page.notice ?? this.#amiss };
     if (kind === "another") this.#anew();
@@ -131,8 +131,8 @@ export class Keeper {
       this.#reveal();
     };
     const write = async () => {
-      const mine = this.#turn.mayWrite(one.session);
-      this.#wrote(await (mine ? this.#unwritten.write(one) : this.#unwritten.giveUp(one)));
+      if (this.#unwritten.isEmpty) return; // it went with the one before, or gave way with it
+      this.#wrote(await this.#unwritten.settle(one, this.#turn.mayWrite(one.session)));
     };
     this.#disk.awaited(write, () => this.#goOn(), late);
   }

@@ -10,7 +10,7 @@ export function LastAnswer({ held: { page, ready, takeBack } }: { readonly held:
   if (last === undefined || ready === undefined) return null;
   return (
     <p class="last">
-      <span>{toldWords(language, ready.derived.model, last)}</span>
+      <span>{toldWords(language, ready.derived.model, last, page.log)}</span>
       <button type="button" class="quiet" onClick={takeBack}>
         {doing.takeBack}
       </button>

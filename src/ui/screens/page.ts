@@ -11,6 +11,7 @@ import type { NoiseView } from "./noise-view.ts";
 import type { Plan } from "./plan.ts";
 import { type LeadSaid, leadIn } from "./prove-said.ts";
 import type { RigView } from "./rig-view.ts";
+import type { SheetView } from "./sheet-view.ts";
 
 export type View =
   | { readonly screen: "start" }
@@ -44,8 +45,7 @@ export type View =
       /** The plan it was come from. */
       readonly plan?: Plan;
     }
-  /** The session as it is handed over. */
-  | { readonly screen: "sheet" }
+  | SheetView
   /** The words of the trade; one of them to stand at, and where one came from. */
   | { readonly screen: "words"; readonly word?: string; readonly from?: View }
   /** One complaint, as far as it was told. */

@@ -1,5 +1,6 @@
 import { caseText } from "#core/session/case.ts";
 import type { Listed, Unread } from "#storage/store.ts";
+import { localDay } from "./local-day.ts";
 import { saveText } from "./save-text.ts";
 import { begunAt } from "./use-sessions.ts";
 
@@ -20,5 +21,5 @@ export function saveUnread({ session, entries }: Unread, name: string, now: numb
 /** A name that every disk takes. */
 const fileName = (name: string, at: number): string => {
   const plain = name.replace(/[^\p{L}\p{N} ._-]/gu, "").trim() || "session";
-  return `${plain} ${new Date(at).toISOString().slice(0, 10)}.json`;
+  return `${plain} ${localDay(at)}.json`;
 };

@@ -8,6 +8,7 @@ import {
   hasChanged,
   isWantedOtherwise,
   type Stood,
+  wasCompared,
 } from "#core/session/compared.ts";
 import { rigIn } from "#core/session/log.ts";
 import { faultText } from "#core/words/fault-text.ts";
@@ -34,7 +35,7 @@ export function SessionsCompared({ now, then, nameOf, dateOf }: Props) {
   const others = both?.positions.filter((one) => !hasChanged(one)) ?? [];
   return (
     <div class="sessions compared">
-      <Heading>{both ? headline(words, both, changed.length) : words.loading}</Heading>
+      <Heading>{both ? headline(words, both) : words.loading}</Heading>
       <p class="sub">{words.since(nameOf(earlier), dateOf(earlier))}</p>
       {both?.another && <p>{words.anotherMore}</p>}
       <ul>
@@ -61,11 +62,14 @@ function useCompared({ log: then }: Listed, { log: now }: Listed): Compared | un
   return both;
 }
 
-function headline(words: Words["sessions"], { another, positions }: Compared, changed: number) {
+function headline(words: Words["sessions"], { another, positions }: Compared): string {
   if (another) return words.another;
+  const all = positions.filter(wasCompared);
+  if (all.length > 0)
+    return words.changed(all.filter(hasChanged).length, all.length, positions.length);
   return positions.every(({ gaps }) => gaps.includes("not heard now"))
     ? capital(words.notHeard)
-    : words.changed(changed);
+    : words.noneCompared;
 }
 
 interface SentencesProps {

@@ -1,3 +1,4 @@
+import { useLayoutEffect, useRef } from "preact/hooks";
 import type { Sheet } from "#core/report/session-sheet.ts";
 import type { SheetSayer } from "./sheet-words.ts";
 
@@ -16,14 +17,11 @@ export function SheetHead({ sheet, sayer, noGear, onTitle }: Props) {
     <header>
       <p class="printed title">{sheet.name}</p>
       <Written
-        key={sheet.name}
         kind="name"
         label={words.sheet.name}
         value={sheet.name}
         cleared={sheet.rig.name}
-        onWritten={(name) => {
-          if (name !== "" || sheet.name !== sheet.rig.name) onTitle({ name });
-        }}
+        onWritten={(name) => onTitle({ name })}
       />
       <p class="when">
         <span>{dates(sheet, sayer)}</span>
@@ -32,7 +30,6 @@ export function SheetHead({ sheet, sayer, noGear, onTitle }: Props) {
         <span class="by">
           {words.sheet.whoLabel} <span class="printed">{sheet.who}</span>
           <Written
-            key={sheet.who}
             kind="who"
             label={words.sheet.who}
             placeholder={words.sheet.whoHere}
@@ -68,28 +65,50 @@ interface WrittenProps {
 const longest = 80;
 
 /** A line on the paper to write on. Leaving it, or Enter, is what says it. */
-const Written = ({
-  kind,
-  label,
-  value,
-  onWritten,
-  placeholder = "",
-  cleared = "",
-}: WrittenProps) => (
-  <input
-    class={`written ${kind}`}
-    aria-label={label}
-    defaultValue={value}
-    placeholder={placeholder}
-    maxLength={longest}
-    autoComplete="off"
-    onKeyDown={({ key, currentTarget }) => {
-      if (key === "Enter") currentTarget.blur();
-    }}
-    onBlur={({ currentTarget }) => {
-      const text = currentTarget.value.trim();
-      currentTarget.value = text || cleared;
-      if (text !== value) onWritten(text);
-    }}
-  />
-);
+function Written({ kind, label, value, onWritten, placeholder = "", cleared = "" }: WrittenProps) {
+  const { field, typed, say } = useField({ value, onWritten, cleared });
+  return (
+    <input
+      ref={field}
+      class={`written ${kind}`}
+      aria-label={label}
+      defaultValue={value}
+      placeholder={placeholder}
+      maxLength={longest}
+      autoComplete="off"
+      onInput={typed}
+      onKeyDown={({ key, isComposing }) => {
+        if (key === "Enter" && !isComposing) say();
+      }}
+      onBlur={say}
+    />
+  );
+}
+
+type FieldProps = Pick<WrittenProps, "value" | "onWritten"> & { readonly cleared: string };
+
+/** A field says what was typed in it, and shows what the log says, unless somebody is typing something else meanwhile. */
+function useField({ value, onWritten, cleared }: FieldProps) {
+  const field = useRef<HTMLInputElement>(null);
+  /** Somebody typed since the log said something new; and the last of it that was said. */
+  const own = useRef(false);
+  const last = useRef<string>(undefined);
+  useLayoutEffect(() => {
+    const { current } = field;
+    if (current === null || (own.current && current.value !== last.current)) return;
+    current.value = value;
+    own.current = false;
+  }, [value]);
+  const typed = () => {
+    own.current = true;
+  };
+  const say = () => {
+    const { current } = field;
+    if (current === null || !own.current) return;
+    const text = current.value.trim();
+    current.value = text || cleared;
+    last.current = current.value;
+    onWritten(text);
+  };
+  return { field, typed, say };
+}

@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
 import { example } from "#core/rig/rigs.ts";
-import { lastToTake, rigIn } from "#core/session/log.ts";
+import { lastToTake, rigIn, titleOf } from "#core/session/log.ts";
 import { LeadPicture, WrongPicture } from "#ui/parts/job-pictures.tsx";
 import { useFirstWords } from "#ui/words/use-words.ts";
 import { Heading } from "./frame.tsx";
@@ -131,6 +131,7 @@ function GoOn({ held: { page, keeping, show } }: Props) {
   const { start } = useFirstWords();
   const rig = rigIn(page.log);
   if (rig === undefined) return null;
+  const unnamed = page.seed === undefined ? start.rigName(rig.name) : start.noGear;
   return (
     <section class="go-on">
       <button
@@ -141,7 +142,7 @@ function GoOn({ held: { page, keeping, show } }: Props) {
         {start.goOn}
       </button>
       <p>
-        {page.seed === undefined ? start.rigName(rig.name) : start.noGear}
+        {titleOf(page.log).name ?? unnamed}
         {lastToTake(page.log) === undefined ? `, ${start.nothingHeard}` : ""}
       </p>
     </section>

@@ -76,8 +76,13 @@ export class Unwritten {
     this.#all.delete(one);
   }
 
-  /** Writes one, then what is left of the others. What was in the way, where something was. */
-  async write(first: Written): Promise<readonly Trouble[]> {
+  /** What is not on the disk goes there, or gives way where that session is not mine. What was in the way, where something was. */
+  settle(one: Written, mine: boolean): Promise<readonly Trouble[]> {
+    return mine ? this.#writeAll(one) : this.#giveUp(one);
+  }
+
+  /** Writes one, then what is left of the others. */
+  async #writeAll(first: Written): Promise<readonly Trouble[]> {
     const troubles: Trouble[] = [];
     for (const one of new Set([first, ...this.#all])) {
       const trouble = await this.#write(one);
@@ -87,7 +92,7 @@ export class Unwritten {
   }
 
   /** Another tab writes that session: what is not on the disk is not written. */
-  async giveUp(one: Written): Promise<readonly Trouble[]> {
+  async #giveUp(one: Written): Promise<readonly Trouble[]> {
     return this.#all.has(one) ? [await this.#giveWay(one)] : [];
   }
 

@@ -5,9 +5,15 @@ import type { Log } from "#core/session/log.ts";
 /** So long it works before it gives way: a frame and a half. */
 const atOnce = 25;
 
+interface Made {
+  readonly sheet: Sheet | undefined;
+  /** It is of the log as it is now. */
+  readonly isNew: boolean;
+}
+
 /** The sheet of a log; a long one is written between the presses. The last one stays while the next is made. */
-export function useSheet(log: Log): Sheet | undefined {
-  const [made, setMade] = useState<Sheet>();
+export function useSheet(log: Log): Made {
+  const [made, setMade] = useState<{ readonly of: Log; readonly sheet: Sheet | undefined }>();
   useEffect(() => {
     const making = sheetMaking(log);
     let timer = 0;
@@ -15,12 +21,12 @@ export function useSheet(log: Log): Sheet | undefined {
       const until = performance.now() + atOnce;
       do {
         const { done, value } = making.next();
-        if (done) return setMade(value ?? undefined);
+        if (done) return setMade({ of: log, sheet: value ?? undefined });
       } while (performance.now() < until);
       timer = window.setTimeout(go);
     };
     go();
     return () => clearTimeout(timer);
   }, [log]);
-  return made;
+  return { sheet: made?.sheet, isNew: made?.of === log };
 }

@@ -36,6 +36,9 @@ const measured = (right: number): Said => {
   };
 };
 
+/** An evening before all of them, on which nobody heard anything. */
+export const drawnAlone: Log = log(evening - week);
+
 /** Three evenings: last week all was well, this week one has lost 4 dB on the right, and a rig without gear is under way. */
 export function evenings(): MemoryShelf {
   const shelf = createMemoryShelf();

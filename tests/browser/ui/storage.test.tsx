@@ -43,6 +43,19 @@ test("a second tap on a screen that was answered is no second answer", async () 
 });
 
 const drawing = { id: "1", at: 1, entry: "drawing", rig: straightIn };
+
+test("the last session is offered by the name it was given, else by that of its rig", async () => {
+  const shelf = createMemoryShelf();
+  shelf.lay("plain", [drawing]);
+  open({ shelf });
+  const offered = () => document.querySelector(".go-on p")?.textContent;
+  await expect.poll(offered).toContain(straightIn.name);
+  shelf.lay("named", [drawing, { id: "2", at: 2, entry: "titled", name: "Sunday, second house" }]);
+  await shelf.mark("named", (card) => ({ ...card, opened: 9 }));
+  open({ shelf });
+  await expect.poll(offered).toBe("Sunday, second house, nothing heard yet");
+});
+
 const older = (text: string) => createMemoryStorage({ texts: { [logKey]: text } });
 
 describe("what an older program kept", () => {

@@ -25,14 +25,28 @@ describe("what stands on the sheet", () => {
     expect(sheetOf([])).toBeUndefined();
   });
 
-  test("it is called as the last title says, else as its rig; dates are of what holds", () => {
+  test("it is called as the last title says, else as its rig", () => {
     expect(sheet(empty)).toMatchObject({ name: "Tallow Hall story evening", who: undefined });
     let log = say(empty, { entry: "titled", name: "Saturday", who: "Ines" }, 50);
     log = say(log, { entry: "titled", name: "Sunday" }, 70);
-    expect(sheet(log)).toMatchObject({ name: "Sunday", who: "Ines", begun: 0, ended: 70 });
+    expect(sheet(log)).toMatchObject({ name: "Sunday", who: "Ines" });
     log = say(log, { entry: "taken back", taken: "3" }, 90);
-    expect(sheet(log)).toMatchObject({ name: "Saturday", ended: 50 });
+    expect(sheet(log)).toMatchObject({ name: "Saturday" });
     expect(sheet(say(log, { entry: "titled", name: "" }, 99)).name).toBe(sheet(empty).name);
+  });
+
+  test("it lasts from its first entry to its last that holds, whenever it is named or signed", () => {
+    let log = say(empty, { entry: "titled", name: "Saturday" }, 50);
+    expect(sheet(log)).toMatchObject({ begun: 0, ended: 0 });
+    log = say(log, { entry: "absent", position: "position 4" }, 60);
+    log = say(log, { entry: "titled", who: "Ines" }, 7000);
+    expect(sheet(log)).toMatchObject({ who: "Ines", begun: 0, ended: 60 });
+    log = say(log, { entry: "taken back", taken: "4" }, 8000);
+    expect(sheet(log)).toMatchObject({ who: undefined, ended: 60 });
+    log = say(log, { entry: "taken back", taken: "3" }, 9000);
+    expect(sheet(log)).toMatchObject({ begun: 0, ended: 0 });
+    log = say(log, { entry: "move", move: { move: "replaced", place: "headphones 1" } }, 9500);
+    expect(sheet(log)).toMatchObject({ ended: 9500 });
   });
 
   test("each position stands as the board has it, and where nobody is it says so", () => {

@@ -114,6 +114,46 @@ describe("a file that is no session is refused by name", () => {
   });
 });
 
+describe("a file that is cut off before its rig stands in it", () => {
+  const file = caseText(
+    [drawing, { ...drawing, id: "2" }].map((one) => ({ ...one, entry: "drawing" as const })),
+    about,
+  );
+  const [first = ""] = file.split("},\n");
+
+  test.each([40, 100, 300, first.length])("after %i letters: that is said", (letters) => {
+    expect(readFile(file.slice(0, letters))).toEqual({ read: false, why: "cut off" });
+  });
+
+  test("behind it the session is read, and broken in the midst of the rig it is not JSON", () => {
+    expect(readFile(file.slice(0, first.length + 20))).toMatchObject({ read: true, cutOff: true });
+    const broken = caseText([drawing], about).replace('"parts":[', '"parts":{');
+    expect(readFile(broken)).toEqual({ read: false, why: "not JSON" });
+  });
+});
+
+describe("brackets within brackets", () => {
+  /** A session with so many brackets, one in another, the outermost three its own. */
+  const nested = (deep: number) =>
+    JSON.stringify({ ...whole, log: [{ ...drawing, more: 0 }] }).replace(
+      '"more":0',
+      `"more":${"[".repeat(deep - 3)}${"]".repeat(deep - 3)}`,
+    );
+
+  test("64 are read, as the command has it", async () => {
+    expect(readFile(nested(64))).toMatchObject({ read: true, lost: [] });
+    expect(readFile(nested(65))).toEqual({ read: false, why: "too deep" });
+    const { err } = await run(["-"], async () => ({ text: nested(65) }));
+    expect(err).toContain("at most 64 brackets within brackets");
+    expect((await run(["-"], async () => ({ text: nested(64) }))).code).toBe(0);
+  });
+
+  test.each([5000, 200_000])("%i are refused by name, and nothing is thrown", (deep) => {
+    expect(readFile(nested(deep))).toEqual({ read: false, why: "too deep" });
+    expect(readFile(`[${"[".repeat(deep)}`)).toEqual({ read: false, why: "not JSON" });
+  });
+});
+
 test("what cannot be understood is left out and named, all else stays", () => {
   const left = { asked: { check: "left", position }, results: [["left ear"]] };
   const elsewhere = { ...left, asked: { check: "left", position: "position 99" } };

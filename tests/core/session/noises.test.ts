@@ -117,10 +117,10 @@ test("it is told in one line, in both languages", () => {
   const now = derived(hissing);
   const [, first, second] = hissing;
   if (first === undefined || second === undefined) throw new Error("two entries were made");
-  expect(toldWords(english, now.model, first)).toBe(
+  expect(toldWords(english, now.model, first, hissing)).toBe(
     "1 host, hiss, the knob of the amplifier, output 1 down: the same",
   );
-  expect(toldWords(german, now.model, second)).toBe(
+  expect(toldWords(german, now.model, second, hissing)).toBe(
     "1 host, Rauschen, gehört am Platz 2 reader: dort nicht",
   );
   const asked = { check: "noise", position, noise: "hiss", trial: knob } as const;

@@ -9,6 +9,8 @@ const ears: Readonly<Record<Ear, string>> = { left: "left", right: "right" };
 const refused: Readonly<Record<Refusal | "too large" | "unreadable" | "not kept", string>> = {
   empty: "The file is empty.",
   "not JSON": "This is no session: the file is not written in JSON.",
+  "cut off": "The file is cut off before all of its rig stands in it: nothing of it can be used.",
+  "too deep": "This is no session: it has far more brackets within brackets than one has.",
   "no session": "This is no session: nothing in the file says that it is one.",
   "another format": "This is a file of another kind, not a session.",
   "a newer version":
@@ -87,8 +89,12 @@ export const sessions = {
     `number ${place}${entry === undefined ? "" : ` (${entry})`}: ${lost[why]}`,
   withWhich: (name: string) => `Compare ${name} with which?`,
   since: (name: string, date: string) => `Since ${name}, ${date}`,
-  changed: (count: number) =>
-    count === 0 ? "Nothing has changed" : `${counted(count, "position", "positions")} changed`,
+  noneCompared: "Nothing can be compared yet",
+  changed: (count: number, compared: number, of: number) => {
+    const changed =
+      count === 0 ? "Nothing has changed" : `${counted(count, "position", "positions")} changed`;
+    return compared === of ? changed : `${changed}; ${compared} of ${of} could be compared`;
+  },
   change,
   another: "This is another rig",
   anotherMore:

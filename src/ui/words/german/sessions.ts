@@ -9,6 +9,8 @@ const ears = { left: "links", right: "rechts" };
 const refused: Sessions["refused"] = {
   empty: "Die Datei ist leer.",
   "not JSON": "Das ist keine Sitzung: Die Datei ist nicht in JSON geschrieben.",
+  "cut off": "Die Datei bricht ab, bevor ihr Aufbau ganz dasteht: Nichts davon ist zu gebrauchen.",
+  "too deep": "Das ist keine Sitzung: Es stehen viel mehr Klammern ineinander als in einer.",
   "no session": "Das ist keine Sitzung: Nichts in der Datei sagt, dass sie eine ist.",
   "another format": "Das ist eine Datei anderer Art, keine Sitzung.",
   "a newer version":
@@ -40,6 +42,11 @@ const change = (one: LevelChange): string => {
     case "played":
       return `wurde ${size} ${one.by < 0 ? "leiser" : "lauter"} gespielt`;
   }
+};
+
+const changed = (count: number): string => {
+  if (count === 0) return "Nichts hat sich geändert";
+  return count === 1 ? "Ein Platz hat sich geändert" : `${count} Plätze haben sich geändert`;
 };
 
 export const sessions: Sessions = {
@@ -92,10 +99,11 @@ export const sessions: Sessions = {
     `Nummer ${place}${entry === undefined ? "" : ` (${entry})`}: ${lost[why]}`,
   withWhich: (name) => `${name} mit welcher vergleichen?`,
   since: (name, date) => `Seit ${name}, ${date}`,
-  changed: (count) => {
-    if (count === 0) return "Nichts hat sich geändert";
-    return count === 1 ? "Ein Platz hat sich geändert" : `${count} Plätze haben sich geändert`;
-  },
+  noneCompared: "Noch ist nichts zu vergleichen",
+  changed: (count, compared, of) =>
+    compared === of
+      ? changed(count)
+      : `${changed(count)}; ${compared} von ${of} waren zu vergleichen`,
   change,
   another: "Das ist ein anderer Aufbau",
   anotherMore:
