@@ -105,6 +105,8 @@ export const rigCalls: Readonly<Record<string, readonly (readonly unknown[])[]>>
   "rig.before": [
     ...mark.map((one) => [one, "sample part", "sample socket"]),
     ["near", "sample part", ""],
+    [undefined, "sample part", "sample socket"],
+    [undefined, "sample part", ""],
   ],
   "sessions.kept": [[0], [1], [7]],
   "sessions.noted": [

@@ -23,5 +23,10 @@ test("a jack's size stands behind its poles, and in German the ends of a lead ha
   expect(german.rig.refused(refusal)).toContain("(vierpolig 3,5 mm, Masse auf dem Schaft)");
   expect(german.rig.at("output 2", "Q")).toBe("Ausgang 2 von Q");
   expect(german.rig.before("near", "Q", "")).toBe("vor Q, am Stecker »vorn«");
+  expect(german.rig.before(undefined, "Q", "Ausgang 2 von V")).toBe("vor Q, in Ausgang 2 von V");
+  expect(german.rig.before(undefined, "Q", "")).toBe("vor Q");
+  expect(english.rig.before(undefined, "Q", "out of V")).toBe(
+    "in the way of Q, before its plug in out of V",
+  );
   expect(german.rig.removeWith(2)).toBe("entfernen, samt 2 Plätzen daran");
 });

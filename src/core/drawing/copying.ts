@@ -1,13 +1,13 @@
 import { fits } from "#core/parts/plugs.ts";
 import { countedIn } from "#core/parts/sizes.ts";
 import { build, type Connection, type Rig } from "#core/rig/rig.ts";
-import { checked, type Edited, plugAt, refuse, type Spot } from "./edited.ts";
+import { checked, type Edited, type Grown, plugAt, refuse, type Spot } from "./edited.ts";
 import { hangingIn, type Step, stepsTo } from "./hanging.ts";
 import { nextName, nextPosition } from "./names.ts";
 
 /**
  * A position once more: with its headphones and all that is its own, in the next free socket of the same kind. A box that comes with more
- * outputs than it was drawn with gets one more.
+ * outputs than it was drawn with gets one more, which is told.
  */
 export function positionCopied(rig: Rig, position: string): Edited {
   const seat = rig.positions.find(({ id }) => id === position);
@@ -22,7 +22,8 @@ export function positionCopied(rig: Rig, position: string): Edited {
       const wears = copy.names.get(seat.wears) ?? seat.wears;
       const next = nextPosition(copy.rig, wears, seat);
       const at = rig.positions.indexOf(seat) + 1;
-      return checked({ ...copy.rig, positions: copy.rig.positions.toSpliced(at, 0, next) }, rig);
+      const positions = copy.rig.positions.toSpliced(at, 0, next);
+      return { ...checked({ ...copy.rig, positions }, rig), grown: room.grown };
     }
     own.push(step.on.part);
   }
@@ -32,6 +33,8 @@ export function positionCopied(rig: Rig, position: string): Edited {
 interface Room {
   readonly rig: Rig;
   readonly spots: readonly Spot[];
+  /** The box that needed one output more for them. */
+  readonly grown?: Grown;
 }
 
 /** A rig with as many free sockets as a way down takes, like those it takes now. */
@@ -39,8 +42,8 @@ function withRoom(rig: Rig, { on, join }: Step): Room | undefined {
   const now = freeLike(rig, on.part, join.near);
   if (now !== undefined) return { rig, spots: now };
   const grown = withOneMore(rig, on.part);
-  const spots = grown && freeLike(grown, on.part, join.near);
-  return grown && spots && { rig: grown, spots };
+  const spots = grown && freeLike(grown.rig, on.part, join.near);
+  return grown && spots && { ...grown, spots };
 }
 
 /** 'Output 2' is like 'output 1'; 'send' is not. */
@@ -69,16 +72,15 @@ function freeLike(rig: Rig, box: string, ends: readonly Connection[]): readonly 
 }
 
 /** A box with one output more, where its kind comes with so many. */
-function withOneMore(rig: Rig, id: string): Rig | undefined {
+function withOneMore(rig: Rig, id: string): Required<Omit<Room, "spots">> | undefined {
   const part = rig.parts.find((one) => one.id === id);
   const counted = part && countedIn(part);
   if (part === undefined || counted === undefined || counted.count >= counted.most)
     return undefined;
-  const settings = { ...part.settings, [counted.name]: counted.count + 1 };
-  return {
-    ...rig,
-    parts: rig.parts.map((one) => (one === part ? { ...part, settings } : one)),
-  };
+  const count = counted.count + 1;
+  const settings = { ...part.settings, [counted.name]: count };
+  const parts = rig.parts.map((one) => (one === part ? { ...part, settings } : one));
+  return { rig: { ...rig, parts }, grown: { part: id, setting: counted.name, count } };
 }
 
 /** Some parts once more, joined to one another as they are, and to the rest by the sockets given. */

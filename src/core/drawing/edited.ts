@@ -27,8 +27,17 @@ export type Refusal =
   | { readonly refused: "socket in use"; readonly by: string; readonly socket: string }
   | { readonly refused: "cannot be"; readonly trouble: RigTrouble; readonly name: string };
 
+/** A box that an edit drew with more sockets than it had: which of its settings counts them, and how many it has now. */
+export interface Grown {
+  readonly part: string;
+  readonly setting: string;
+  readonly count: number;
+}
+
 /** A rig after an edit, or why it cannot be so. The same rig where the edit changes nothing. */
-export type Edited = { readonly rig: Rig } | { readonly refusal: Refusal };
+export type Edited =
+  | { readonly rig: Rig; readonly grown?: Grown | undefined }
+  | { readonly refusal: Refusal };
 
 export const refuse = (refusal: Refusal): Edited => ({ refusal });
 

@@ -2,8 +2,9 @@ import { clientId, operatorId, type Position, type Rig, type WantedFeed } from "
 import { firstName } from "#core/rig/same-parts.ts";
 import { checked, type Edited, refuse } from "./edited.ts";
 
-/** A name that nothing in a rig has or ever had: the word by itself, or with the first number that is free. */
-export function freshName(rig: Rig, word: string): string {
+/** A name that nothing in a rig has or ever had: the word by itself, or with the first number that is free. Where a word may be broken is no part of it. */
+export function freshName(rig: Rig, said: string): string {
+  const word = said.replaceAll("\u00AD", "");
   const taken = namesIn(rig);
   if (!taken.has(word)) return word;
   for (let number = 2; ; number++) {

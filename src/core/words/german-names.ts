@@ -1,3 +1,5 @@
+import { kinds } from "./german-parts.ts";
+
 /** Names that the program gave to the parts of its own rigs, long ones with where they may be broken; whatever somebody typed stays as it is. */
 const given: Readonly<Record<string, string>> = {
   adapter: "Adapter",
@@ -27,10 +29,21 @@ const given: Readonly<Record<string, string>> = {
   transmitter: "Funksender",
 };
 
+/** What the program names in German bears no such places, like the kinds it may be called after: here they are again. */
+const inGerman = new Map(
+  [
+    ...Object.values(kinds).map(({ name }) => name),
+    "Eingangs\u00ADkabel links",
+    "Eingangs\u00ADkabel rechts",
+    "Tisch\u00ADverstärker",
+  ].map((name) => [name.replaceAll("\u00AD", ""), name]),
+);
+
 /** A name as it is shown by itself: 'Kopfhörer 2'. */
 export function shownName(id: string): string {
   const [, stem = id, number = ""] = id.match(/^(.*?)( \d+)$/) ?? [];
-  return given[stem] === undefined ? id : `${given[stem]}${number}`;
+  const shown = given[stem] ?? inGerman.get(stem);
+  return shown === undefined ? id : `${shown}${number}`;
 }
 
 /** What the catalogue calls ends and contacts; what stands on a box is not translated, and numbers stay as they are. */

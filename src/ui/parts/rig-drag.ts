@@ -1,4 +1,4 @@
-/** Where something may be let go: the key of an element, and what is said of it. */
+/** Where something may be let go: the key of an element, and what is said while it is held there. */
 export interface Target {
   readonly key: string;
   readonly said: string;
@@ -105,7 +105,7 @@ class Held {
     this.near?.element.classList.remove("near");
     near?.element.classList.add("near");
     this.near = near;
-    this.#ghost.textContent = near?.said === undefined ? this.#said : `${this.#said} ${near.said}`;
+    this.#ghost.textContent = near?.said ?? this.#said;
     this.#ghost.classList.toggle("yellow", near?.said !== undefined);
   }
 }

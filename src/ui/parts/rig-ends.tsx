@@ -23,7 +23,7 @@ export const RigEnds = ({ rig, ends, edge }: Props) => (
 );
 
 function RigEnd({ rig, end, edge }: Omit<Props, "ends"> & { readonly end: Connection }) {
-  const { marks, rig: words } = useWords();
+  const { marks, rig: words, language } = useWords();
   const [plug, socket] = [plugAt(rig, end), socketAt(rig, end)];
   if (plug === undefined || socket === undefined) return null;
   const what = words.plug(plug);
@@ -33,7 +33,7 @@ function RigEnd({ rig, end, edge }: Omit<Props, "ends"> & { readonly end: Connec
       class="rig-end"
       data-thing={keyOf({ end: { part: end.part, plug: end.plug } })}
       data-spot={spotKey(end)}
-      aria-label={`${words.end(what, end.socket, end.into)}, ${end.part}`}
+      aria-label={`${words.end(what, end.socket, end.into)}, ${language.names.alone(end.part)}`}
     >
       <PlugInSocket plug={plug} socket={socket} facing={edge === "near" ? "west" : "east"} />
       <span class="end-words">

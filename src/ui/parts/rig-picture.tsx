@@ -61,6 +61,7 @@ function Box({ rig, row, twig }: BoxProps) {
   const { part, joins } = twig;
   const { kind } = rig.part(part);
   const kindName = language.patching.kinds[kind].name;
+  const shown = language.names.alone(part);
   return (
     <div class={joins.length > 1 ? "twig many" : "twig"}>
       <div class="box">
@@ -73,8 +74,8 @@ function Box({ rig, row, twig }: BoxProps) {
           <svg class="rig-glyph" viewBox="0 -4 96 52" aria-hidden="true">
             <path class="glyph" d={glyphOf(kind)} />
           </svg>
-          <Tape>{part}</Tape>
-          {kindName !== part && <span class="note">{kindName}</span>}
+          <Tape>{shown}</Tape>
+          {kindName !== shown && <span class="note">{kindName}</span>}
         </button>
         <FreeSockets rig={rig} part={part} />
       </div>
@@ -132,6 +133,7 @@ function LeadTape({ rig, id }: Props & { readonly id: string }) {
   const { rig: words, language } = useWords();
   const { kind, plugs } = rig.part(id);
   const kindName = language.patching.kinds[kind].name;
+  const shown = language.names.alone(id);
   return (
     <button
       type="button"
@@ -139,15 +141,15 @@ function LeadTape({ rig, id }: Props & { readonly id: string }) {
       data-thing={keyOf({ part: id })}
       aria-label={words.lead(id, kindName, plugs.map(words.plug).join(", "))}
     >
-      <Tape>{id}</Tape>
-      {kindName !== id && <span class="note">{kindName}</span>}
+      <Tape>{shown}</Tape>
+      {kindName !== shown && <span class="note">{kindName}</span>}
     </button>
   );
 }
 
 /** Somebody who listens, and what is on the head. */
 function Seat({ rig, position }: Props & { readonly position: string }) {
-  const { rig: words } = useWords();
+  const { rig: words, language } = useWords();
   const seat = rig.positions.find(({ id }) => id === position);
   if (seat === undefined) return null;
   return (
@@ -162,7 +164,7 @@ function Seat({ rig, position }: Props & { readonly position: string }) {
       </svg>
       <span>
         <Tape>{seat.name}</Tape>
-        <span class="note">{seat.wears}</span>
+        <span class="note">{language.names.alone(seat.wears)}</span>
       </span>
     </button>
   );
@@ -170,15 +172,16 @@ function Seat({ rig, position }: Props & { readonly position: string }) {
 
 /** Many ways alike, each as one tap; what their plugs are is said once. */
 function RunOf({ rig, run: { joins, seats } }: Props & { readonly run: Run }) {
-  const { rig: words } = useWords();
+  const { rig: words, language } = useWords();
   const [first] = joins;
+  const lead = first?.leads[0];
   const plug = first?.near.flatMap((end) =>
     rig.part(end.part).plugs.filter(({ name }) => name === end.plug),
   )[0];
   return (
     <li class="join run">
       <p class="note">
-        {[words.run(seats.length), plug && words.plug(plug), first?.leads[0]]
+        {[words.run(seats.length), plug && words.plug(plug), lead && language.names.alone(lead)]
           .filter(Boolean)
           .join(" · ")}
       </p>

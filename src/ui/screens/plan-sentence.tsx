@@ -56,5 +56,6 @@ export function PlanSentence({ plan, foreseen, outcomes, begin, hear }: Props) {
   );
 }
 
+/** Where a word may break is the screen's affair: a name is kept without. */
 const rigName = (words: Words, { from, into }: Plan): string =>
-  words.plan.sentence.rig(nameOf(words, from), nameOf(words, into));
+  words.plan.sentence.rig(nameOf(words, from), nameOf(words, into)).replaceAll("\u00AD", "");

@@ -86,9 +86,10 @@ function Within({ at, chosen, doing }: Props) {
   }
 }
 
-function titleOf({ rig }: AtRig, chosen: Meant, { language }: Words): string {
+function titleOf({ rig }: AtRig, chosen: Meant, { language, marks }: Words): string {
   if ("kind" in chosen) return language.patching.kinds[chosen.kind].name;
-  if ("part" in chosen) return chosen.part;
-  if ("end" in chosen) return `${chosen.end.part}, ${chosen.end.plug}`;
+  if ("part" in chosen) return language.names.alone(chosen.part);
+  if ("end" in chosen)
+    return `${language.names.alone(chosen.end.part)}, ${marks.plug(chosen.end.plug)}`;
   return rig.positions.find(({ id }) => id === chosen.position)?.name ?? "";
 }

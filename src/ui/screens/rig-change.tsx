@@ -78,7 +78,15 @@ function Setting({ at, part, name, parameter }: SettingProps) {
     });
   if ("choices" in parameter)
     return <ChoiceField label={label} choice={parameter} value={value} onChoose={enter} />;
-  return <NumberSet label={label} quantity={parameter} value={Number(value)} onNumber={enter} />;
+  return (
+    <NumberSet
+      label={label}
+      quantity={parameter}
+      value={Number(value)}
+      onNumber={enter}
+      onNonsense={at.refuseNoMore}
+    />
+  );
 }
 
 interface NumberProps {
@@ -86,12 +94,18 @@ interface NumberProps {
   readonly quantity: Quantity;
   readonly value: number;
   readonly onNumber: (value: number) => void;
+  /** What stands in the field is refused by the field. */
+  readonly onNonsense: () => void;
 }
 
 /** A number, entered as it stands in its field; what is not understood there cannot be. */
-function NumberSet({ label, quantity, value, onNumber }: NumberProps) {
+function NumberSet({ label, quantity, value, onNumber, onNonsense }: NumberProps) {
   const { rig: words } = useWords();
   const [draft, setDraft] = useState<number | undefined>(value);
+  const type = (typed: number | undefined) => {
+    setDraft(typed);
+    if (typed === undefined) onNonsense();
+  };
   return (
     <form
       class="number-set"
@@ -100,7 +114,7 @@ function NumberSet({ label, quantity, value, onNumber }: NumberProps) {
         if (draft !== undefined && draft !== value) onNumber(draft);
       }}
     >
-      <QuantityField label={label} quantity={quantity} value={value} onType={setDraft} />
+      <QuantityField label={label} quantity={quantity} value={value} onType={type} />
       <button type="submit" class="say" disabled={draft === undefined || draft === value}>
         {words.set}
       </button>

@@ -8,7 +8,7 @@ import { KindButton } from "#ui/parts/kind-button.tsx";
 import { spotKey } from "#ui/parts/rig-keys.ts";
 import { Roving } from "#ui/parts/roving.tsx";
 import { useWords, type Words } from "#ui/words/use-words.ts";
-import { focusAt, placeWords } from "./rig-dragging.ts";
+import { focusAt, keyOfPlace, placeWords } from "./rig-dragging.ts";
 import type { AtRig } from "./rig-edit.ts";
 import { everyKind } from "./rig-tray.tsx";
 
@@ -63,11 +63,10 @@ export function WhereTo({ at, kind }: Of & { readonly kind: PartKind }) {
       {places.length === 0 && <p>{words.rig.noPlace}</p>}
       <ul class="rig-choices">
         {places.map((place) => {
-          const text = placeWords(at.built, place, words);
           return (
-            <li key={text}>
+            <li key={keyOfPlace(at.built, place)}>
               <button type="button" class="say" onClick={() => put(at, kind, place, words)}>
-                {text}
+                {placeWords(at.built, place, words)}
               </button>
             </li>
           );

@@ -32,11 +32,12 @@ function withBoxes<Goes>(
   return new Map([...boxes, ...all]);
 }
 
-function plugDragged(end: PlugEnd, at: AtRig, { rig: words }: Words): Dragging {
+function plugDragged(end: PlugEnd, at: AtRig, { rig: words, marks, language }: Words): Dragging {
   const plug = plugAt(at.built, end);
   let spots: ReadonlyMap<string, Spot> = new Map();
+  const said = `${language.names.alone(end.part)}: ${plug === undefined ? marks.plug(end.plug) : words.plug(plug)}`;
   return {
-    said: `${end.part}: ${plug === undefined ? end.plug : words.plug(plug)}`,
+    said,
     targets: () => {
       const fitting = spotsFor(at.built, end);
       const used = new Set(at.rig.plugged.map(spotKey));
@@ -46,7 +47,10 @@ function plugDragged(end: PlugEnd, at: AtRig, { rig: words }: Words): Dragging {
         ...fitting.map((spot) => [spotKey(spot), spot] as const),
       ]);
       return [...spots].map(
-        ([key, { into, socket }]): Target => ({ key, said: words.drop(words.at(socket, into)) }),
+        ([key, { into, socket }]): Target => ({
+          key,
+          said: words.drop(said, words.at(socket, into)),
+        }),
       );
     },
     drop: (key) => {
@@ -77,7 +81,7 @@ function kindDragged(kind: PartKind, at: AtRig, words: Words): Dragging {
       ]);
       return [...places].map(([key, place]) => ({
         key,
-        said: words.rig.drop(placeWords(at.built, place, words)),
+        said: droppedAt(at.built, called(kind), place, words),
       }));
     },
     drop: (key) => {
@@ -88,7 +92,7 @@ function kindDragged(kind: PartKind, at: AtRig, words: Words): Dragging {
 }
 
 /** The element of the picture that stands for a place. */
-function keyOfPlace(rig: BuiltRig, place: Place): string {
+export function keyOfPlace(rig: BuiltRig, place: Place): string {
   if (place.place === "box") return keyOf({ part: place.part });
   if (place.place === "socket") return spotKey(place.spot);
   const own = endAt(rig, place.end);
@@ -105,7 +109,18 @@ export function placeWords(rig: BuiltRig, place: Place, { rig: words }: Words): 
   if (place.place === "socket") return words.at(place.spot.socket, place.spot.into);
   const { part, plug } = place.end;
   const own = endAt(rig, place.end);
-  return words.before(plug, part, own === undefined ? "" : words.at(own.socket, own.into));
+  const one = rig.part(part).plugs.length === 1;
+  return words.before(
+    one ? undefined : plug,
+    part,
+    own === undefined ? "" : words.at(own.socket, own.into),
+  );
+}
+
+/** What is in the hand, and where it would go: into a socket, or to a place that says itself how. */
+function droppedAt(rig: BuiltRig, what: string, place: Place, words: Words): string {
+  const where = placeWords(rig, place, words);
+  return place.place === "socket" ? words.rig.drop(what, where) : `${what}: ${where}`;
 }
 
 /** What is looked at after something was put into a place. */

@@ -16,6 +16,8 @@ export interface AtRig {
   readonly choose: (meant: Meant, doing?: RigDoing) => void;
   /** The thing in hand out of it again. */
   readonly leave: (meant: Meant) => void;
+  /** A field says for itself why it is not understood. */
+  readonly refuseNoMore: () => void;
   /** Draws the rig anew; the focus goes to a thing of it, or to the heading. */
   readonly edit: (how: (rig: Rig) => Edited, focus?: Meant) => void;
 }
@@ -28,9 +30,15 @@ export function drew(page: Page, how: (rig: Rig) => Edited, at: number, focus?: 
   if ("refusal" in edited)
     return {
       ...page,
-      view: { ...page.view, refused: edited.refusal, did: undefined, focus: undefined },
+      view: {
+        ...page.view,
+        refused: edited.refusal,
+        did: undefined,
+        grown: undefined,
+        focus: undefined,
+      },
     };
-  const view: RigView = { screen: "rig", focus: focus ?? "heading" };
+  const view: RigView = { screen: "rig", focus: focus ?? "heading", grown: edited.grown };
   const next = edited.rig === rig ? page : entered(page, { entry: "drawing", rig: edited.rig }, at);
   return { ...next, view };
 }
@@ -46,6 +54,12 @@ export function steppedBack(page: Page, way: "undone" | "redone", at: number): P
 /** A thing in hand, and what is done to it. */
 export const inHand = (page: Page, chosen: Meant, doing?: RigDoing): Page =>
   page.view.screen === "rig" ? { ...page, view: { screen: "rig", chosen, doing } } : page;
+
+/** Why the last edit was not made is said no more: something else is. */
+export const unrefused = (page: Page): Page =>
+  page.view.screen === "rig" && page.view.refused !== undefined
+    ? { ...page, view: { ...page.view, refused: undefined } }
+    : page;
 
 /** Nothing in hand any more. */
 export const letGo = (page: Page, focus: Meant): Page =>

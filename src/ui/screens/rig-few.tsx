@@ -34,7 +34,7 @@ export function PositionActions({
   position,
   part,
 }: Of & { readonly position: string; readonly part: string }) {
-  const { rig: words } = useWords();
+  const { rig: words, language } = useWords();
   const chosen: Meant = { position };
   const between = ownOf(at.rig, part).filter((id) => id !== part);
   const seats = at.rig.positions;
@@ -48,7 +48,7 @@ export function PositionActions({
       <Action onPress={() => at.choose(chosen, { do: "change" })}>{words.change}</Action>
       {between.map((id) => (
         <Action key={id} onPress={() => at.choose({ part: id })}>
-          {`${words.ownWay}: ${id}`}
+          {`${words.ownWay}: ${language.names.alone(id)}`}
         </Action>
       ))}
       {seats[0]?.id !== position && (

@@ -43,6 +43,9 @@ interface FieldProps {
   readonly onName: (name: string) => void;
 }
 
+/** Longer than this no name is; a rig that comes with a longer one keeps it. */
+const longest = 80;
+
 /** A name, entered by Enter or by its button. */
 function NameField({ label, name, onName }: FieldProps) {
   const { rig: words } = useWords();
@@ -60,6 +63,7 @@ function NameField({ label, name, onName }: FieldProps) {
       <input
         id={id}
         autocomplete="off"
+        maxLength={longest}
         value={text}
         onFocus={({ currentTarget }) => currentTarget.select()}
         onInput={({ currentTarget }) => setText(currentTarget.value)}

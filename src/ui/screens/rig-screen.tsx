@@ -7,7 +7,16 @@ import { RigPicture } from "#ui/parts/rig-picture.tsx";
 import { useWords } from "#ui/words/use-words.ts";
 import { RigActions } from "./rig-actions.tsx";
 import { draggingOf } from "./rig-dragging.ts";
-import { type AtRig, drew, focusOn, inHand, letGo, removal, steppedBack } from "./rig-edit.ts";
+import {
+  type AtRig,
+  drew,
+  focusOn,
+  inHand,
+  letGo,
+  removal,
+  steppedBack,
+  unrefused,
+} from "./rig-edit.ts";
 import { RigHead } from "./rig-head.tsx";
 import { RigTray } from "./rig-tray.tsx";
 import type { Held } from "./use-page.ts";
@@ -30,6 +39,7 @@ function Drawn({ held, rig }: { readonly held: Held; readonly rig: Rig }) {
     built,
     choose: (meant, doing) => change((one) => inHand(one, meant, doing)),
     leave: (meant) => change((one) => letGo(one, meant)),
+    refuseNoMore: () => change(unrefused),
     edit: (how, focus) => change((one) => drew(one, how, edges.now(), focus)),
   };
   // A drawing is shown once it is on the disk, however long that takes.

@@ -1,4 +1,4 @@
-import type { PlugEnd, Refusal } from "#core/drawing/edited.ts";
+import type { Grown, PlugEnd, Refusal } from "#core/drawing/edited.ts";
 import type { Meant } from "#ui/parts/rig-keys.ts";
 
 /** The rig as a picture to be changed, and what of it is in hand. */
@@ -11,6 +11,8 @@ export interface RigView {
   readonly refused?: Refusal | undefined;
   /** What the last press did, where the picture alone does not say it. */
   readonly did?: "undone" | "redone" | undefined;
+  /** What the last edit drew besides what was asked for. */
+  readonly grown?: Grown | undefined;
   /** What has the focus once it is drawn. */
   readonly focus?: Meant | "heading" | undefined;
 }

@@ -29,7 +29,8 @@ interface Props {
 export function SessionsCompared({ now, then, nameOf, dateOf }: Props) {
   const [earlier, later] = begunAt(then.log) <= begunAt(now.log) ? [then, now] : [now, then];
   const both = useCompared(earlier, later);
-  const words = useWords().sessions;
+  const { sessions: words, language } = useWords();
+  const shown = (parts: readonly string[]) => parts.map(language.names.alone).join(", ");
   const changed = both?.positions.filter(hasChanged) ?? [];
   const others = both?.positions.filter((one) => !hasChanged(one)) ?? [];
   return (
@@ -45,8 +46,8 @@ export function SessionsCompared({ now, then, nameOf, dateOf }: Props) {
           </li>
         ))}
       </ul>
-      {both && both.gone.length > 0 && <p class="dim">{words.gone(both.gone.join(", "))}</p>}
-      {both && both.come.length > 0 && <p class="dim">{words.come(both.come.join(", "))}</p>}
+      {both && both.gone.length > 0 && <p class="dim">{words.gone(shown(both.gone))}</p>}
+      {both && both.come.length > 0 && <p class="dim">{words.come(shown(both.come))}</p>}
     </div>
   );
 }

@@ -7,18 +7,20 @@ interface Props {
   readonly step: (way: "undone" | "redone") => void;
 }
 
-/** The last edit of the drawing taken back, and what was taken back put in again: by buttons, or by the usual keys. */
+/** The last edit of the drawing taken back, and what was taken back put in again: by buttons, or by the usual keys. At its end a button keeps the focus. */
 export function UndoSteps({ log, step }: Props) {
   const { rig: words } = useWords();
   useUndoKeys(step);
+  const none = { undone: lastDrawing(log) === undefined, redone: lastUndone(log) === undefined };
+  const press = (way: "undone" | "redone") => none[way] || step(way);
   return (
     <p class="steps">
       <button
         type="button"
         class="say"
         aria-keyshortcuts="Control+Z"
-        disabled={lastDrawing(log) === undefined}
-        onClick={() => step("undone")}
+        aria-disabled={none.undone}
+        onClick={() => press("undone")}
       >
         {words.undo}
       </button>
@@ -26,8 +28,8 @@ export function UndoSteps({ log, step }: Props) {
         type="button"
         class="say"
         aria-keyshortcuts="Control+Shift+Z"
-        disabled={lastUndone(log) === undefined}
-        onClick={() => step("redone")}
+        aria-disabled={none.redone}
+        onClick={() => press("redone")}
       >
         {words.redo}
       </button>

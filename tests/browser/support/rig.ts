@@ -5,7 +5,13 @@ import { type StartKey, startKeys } from "#core/rig/start-words.ts";
 import { starts } from "#core/rig/starts.ts";
 import { add, holding, type Log } from "#core/session/log.ts";
 import { createMemoryStorage } from "#storage/memory-storage.ts";
+import { board } from "#ui/words/english/board.ts";
+import { first } from "#ui/words/english/first.ts";
+import { rig as rigWords } from "#ui/words/english/rig.ts";
 import { starts as words } from "#ui/words/english/starts.ts";
+import { board as germanBoard } from "#ui/words/german/board.ts";
+import { first as germanFirst } from "#ui/words/german/first.ts";
+import { rig as germanRig } from "#ui/words/german/rig.ts";
 import { heading, keys, open, press } from "./open.tsx";
 
 export function startOf(key: StartKey): Rig {
@@ -14,14 +20,20 @@ export function startOf(key: StartKey): Rig {
   return rig;
 }
 
+const spoken = {
+  en: [first.start.goOn, board.theRig, rigWords.heading],
+  de: [germanFirst.start.goOn, germanBoard.theRig, germanRig.heading],
+} as const;
+
 /** Goes on with a session of a rig, and to its picture. */
-export async function openRig(rig: Rig, tongues?: readonly string[]) {
+export async function openRig(rig: Rig, language: keyof typeof spoken = "en") {
   const log = add([], { entry: "drawing", rig }, 0);
   const texts = { "leftwright.log": JSON.stringify(log) };
-  const opened = open({ storage: createMemoryStorage({ texts }), ...(tongues && { tongues }) });
-  await press("Go on with the last session");
-  await press("the rig");
-  await expect.element(heading()).toHaveTextContent("The rig");
+  const opened = open({ storage: createMemoryStorage({ texts }), tongues: [language] });
+  const [goOn, theRig, title] = spoken[language];
+  await press(goOn);
+  await press(theRig);
+  await expect.element(heading()).toHaveTextContent(title);
   await expect.poll(() => document.querySelector(".rig-picture")).not.toBeNull();
   return opened;
 }

@@ -49,6 +49,14 @@ describe("from one person to a podcast table", () => {
     ).toBe(5);
   });
 
+  test("tells where a copy takes an output more than was drawn", () => {
+    const full = start("podcast table");
+    const copy = positionCopied(full, "position 1");
+    expect(copy).toMatchObject({ grown: { part: "amplifier", setting: "outputs", count: 5 } });
+    const roomy = rigOf(positionRemoved(full, "position 2"));
+    expect(positionCopied(roomy, "position 1")).toMatchObject({ grown: undefined });
+  });
+
   test("what has no room is refused by name", () => {
     expect(refusalOf(positionCopied(one, "position 1"))).toEqual({
       refused: "nothing free",

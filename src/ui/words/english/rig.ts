@@ -1,7 +1,8 @@
 import type { Refusal } from "#core/drawing/edited.ts";
 import type { Part } from "#core/parts/part.ts";
 import type { JackSize } from "#core/parts/plugs.ts";
-import { counted } from "#core/report/phrases.ts";
+import { capital, counted } from "#core/report/phrases.ts";
+import { withThe } from "#core/words/english-names.ts";
 
 type Plug = Pick<Part["plugs"][number], "kind" | "size">;
 type Socket = Pick<Part["sockets"][number], "kind" | "size">;
@@ -89,8 +90,9 @@ export const rig = {
   looseEnd: (what: string, part: string) => `${what} of ${part}, in no socket`,
   lead: (name: string, kind: string, ends: string) => `${name}, ${kind}: ${ends}`,
   at: (socketName: string, part: string) => `${socketName} of ${part}`,
-  before: (plugName: string, part: string, socketName: string) =>
-    `in the way of ${part}, before its ${plugName}${socketName === "" ? "" : ` in ${socketName}`}`,
+  /** Of a part with one plug, that has no name. */
+  before: (plugName: string | undefined, part: string, socketName: string) =>
+    `in the way of ${part}, before its ${plugName ?? "plug"}${socketName === "" ? "" : ` in ${socketName}`}`,
   inFront: (part: string) => `in front of ${part}`,
   run: (count: number) => `${count} alike`,
   free: (count: number) => counted(count, "free socket", "free sockets"),
@@ -126,7 +128,9 @@ export const rig = {
   removeWith: (count: number) =>
     `remove, with ${counted(count, "position", "positions")} that ${count === 1 ? "hangs" : "hang"} on it`,
   ownWay: "on its way",
-  drop: (what: string) => `to ${what}`,
+  drop: (what: string, where: string) => `${what} to ${where}`,
+  grown: (part: string, count: number, sockets: string) =>
+    `${capital(withThe(part))} was full: it now has ${count} ${sockets}.`,
   undone: "The last change is undone.",
   redone: "It is done again.",
 };

@@ -2,7 +2,7 @@ import type { Refusal } from "#core/drawing/edited.ts";
 import type { Part } from "#core/parts/part.ts";
 import type { JackSize } from "#core/parts/plugs.ts";
 import { counted } from "#core/report/phrases.ts";
-import { endName, socketName } from "#core/words/german-names.ts";
+import { endName, shownName, socketName } from "#core/words/german-names.ts";
 import { withComma } from "#core/words/german-numbers.ts";
 import type { Words } from "#ui/words/use-words.ts";
 
@@ -34,17 +34,17 @@ function refused(refusal: Refusal): string {
     case "name taken":
       return `Den Namen „${refusal.name}“ gibt es hier schon: bitte einen anderen wählen.`;
     case "does not fit":
-      return `Der Stecker (${plug(refusal.plug)}) von ${refusal.part} passt nicht in diese Buchse (${plug(refusal.socket)}). Einen Adapter dazwischen, ein anderes Kabel oder eine andere Steckergröße wählen.`;
+      return `Der Stecker (${plug(refusal.plug)}) von ${shownName(refusal.part)} passt nicht in diese Buchse (${plug(refusal.socket)}). Einen Adapter dazwischen, ein anderes Kabel oder eine andere Steckergröße wählen.`;
     case "nothing free":
-      return `${refusal.part} hat dafür keine freie Buchse. Zuerst einen Verteiler oder Verstärker dazwischensetzen.`;
+      return `${shownName(refusal.part)} hat dafür keine freie Buchse. Zuerst einen Verteiler oder Verstärker dazwischensetzen.`;
     case "nothing joins":
       return "Kein Kabel der Liste verbindet die beiden. Eine andere Buchse wählen oder einen Adapter oder ein Gerät dazwischensetzen.";
     case "last position":
       return "Ein Platz muss bleiben: zuerst einen weiteren anlegen.";
     case "socket in use":
-      return `${refusal.by} steckt in ${socketName(refusal.socket)}: zuerst umstecken oder entfernen.`;
+      return `${shownName(refusal.by)} steckt in ${socketName(refusal.socket)}: zuerst umstecken oder entfernen.`;
     case "cannot be":
-      return troubles[refusal.trouble.trouble](refusal.name);
+      return troubles[refusal.trouble.trouble](shownName(refusal.name));
   }
 }
 
@@ -90,15 +90,18 @@ export const rig: Words["rig"] = {
   plugBriefly,
   refused,
   loose: "hängt in der Luft",
-  thing: (name, kind) => `${name}, ${kind}`,
-  seat: (name, worn) => `${name}, Platz mit ${worn}`,
-  end: (what, socket, part) => `${what} in ${socketName(socket)} von ${part}`,
-  looseEnd: (what, part) => `${what} von ${part}, in keiner Buchse`,
-  lead: (name, kind, ends) => `${name}, ${kind}: ${ends}`,
-  at: (socket, part) => `${socketName(socket)} von ${part}`,
-  before: (end, part, socket) =>
-    `vor ${part}, am Stecker »${endName(end)}«${socket === "" ? "" : ` in ${socket}`}`,
-  inFront: (part) => `vor ${part}`,
+  thing: (name, kind) => `${shownName(name)}, ${kind}`,
+  seat: (name, worn) => `${name}, Platz mit ${shownName(worn)}`,
+  end: (what, socket, part) => `${what} in ${socketName(socket)} von ${shownName(part)}`,
+  looseEnd: (what, part) => `${what} von ${shownName(part)}, in keiner Buchse`,
+  lead: (name, kind, ends) => `${shownName(name)}, ${kind}: ${ends}`,
+  at: (socket, part) => `${socketName(socket)} von ${shownName(part)}`,
+  before: (end, part, socket) => {
+    const at = end === undefined ? "" : `am Stecker »${endName(end)}«`;
+    const where = [at, socket === "" ? "" : `in ${socket}`].filter(Boolean).join(" ");
+    return [`vor ${shownName(part)}`, where].filter(Boolean).join(", ");
+  },
+  inFront: (part) => `vor ${shownName(part)}`,
   run: (count) => `${count} gleiche`,
   free: (count) => counted(count, "freie Buchse", "freie Buchsen"),
   things: "Hinzufügen",
@@ -116,7 +119,7 @@ export const rig: Words["rig"] = {
   rePlugEnd: (what, socket) => `${what} aus ${socket} umstecken`,
   whichSocket: "In welche Buchse?",
   noSocket: "Keine andere Buchse hier nimmt diesen Stecker.",
-  swaps: (part) => `tauscht mit ${part}`,
+  swaps: (part) => `tauscht mit ${shownName(part)}`,
   pull: "herausziehen",
   put: "etwas einstecken",
   whatIn: "Was kommt hinein?",
@@ -132,7 +135,8 @@ export const rig: Words["rig"] = {
   remove: "entfernen",
   removeWith: (count) => `entfernen, samt ${counted(count, "Platz", "Plätzen")} daran`,
   ownWay: "auf dem Weg dorthin",
-  drop: (what) => `nach ${what}`,
+  drop: (what, where) => `${what} in ${where}`,
+  grown: (part, count, sockets) => `${shownName(part)} war voll und hat jetzt ${count} ${sockets}.`,
   undone: "Die letzte Änderung ist zurückgenommen.",
   redone: "Die Änderung gilt wieder.",
 };
