@@ -15,20 +15,31 @@ const ready = (worker: Worker) =>
 const born = () =>
   ready(new Worker(new URL("./round-worker.ts", import.meta.url), { type: "module" }));
 
-/** Lets a worker go on until so many steps were shown and so many milliseconds more, and kills it; the steps that were shown. */
+/** What a worker told before its end has come by then, milliseconds. */
+const underWay = 20;
+
+/**
+ * Lets a worker go on until so many steps were shown and so many milliseconds more, and kills it; the steps that were shown. They come by a channel of
+ * their own: what a worker told by itself and is still under way is dropped when it is killed.
+ */
 function killed(worker: Worker, going: Going, steps: number, late: number) {
   return new Promise<readonly Stepped[]>((resolve) => {
     const shown: Stepped[] = [];
+    const { port1: here, port2: there } = new MessageChannel();
     const end = () =>
       setTimeout(() => {
         worker.terminate();
-        resolve(shown);
+        setTimeout(() => {
+          here.close();
+          resolve(shown);
+        }, underWay);
       }, late);
-    worker.addEventListener("message", ({ data }: MessageEvent<Stepped>) => {
+    here.addEventListener("message", ({ data }: MessageEvent<Stepped>) => {
       shown.push(data);
       if (shown.length === steps) end();
     });
-    worker.postMessage(going);
+    here.start();
+    worker.postMessage(going, [there]);
     if (steps === 0) end();
   });
 }

@@ -80,7 +80,7 @@ function answersIn({ model }: Derived, asked: Asked): readonly (readonly string[
 const one = (all: readonly string[], random: Random): string =>
   all[Math.floor(random() * all.length)] ?? "";
 
-function goes({ database, seed }: Going): void {
+function goes({ database, seed }: Going, tell: (told: Stepped) => void): void {
   const random = seeded(seed);
   const store = createStore({
     shelf: createDatabase(database),
@@ -105,12 +105,16 @@ function goes({ database, seed }: Going): void {
     const text = JSON.stringify(told);
     if (text === before) return;
     before = text;
-    postMessage(told);
+    tell(told);
     if (keeping.kept) setTimeout(press);
   });
   // Where nothing was kept yet, nothing new is shown.
   setTimeout(press, 30);
 }
 
-addEventListener("message", ({ data }: MessageEvent<Going>) => goes(data), { once: true });
+addEventListener(
+  "message",
+  ({ data, ports: [port] }: MessageEvent<Going>) => goes(data, (told) => port?.postMessage(told)),
+  { once: true },
+);
 postMessage("ready");
