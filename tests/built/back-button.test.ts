@@ -1,26 +1,25 @@
-import { type Browser, chromium as engine, type Page } from "playwright";
+import type { Browser, Page } from "playwright";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
-import { chromium } from "#tests/support/chromium.ts";
-import { type Served, serveBuilt } from "#tests/support/served.ts";
+import { launched, stayedHome, type Visit, visit } from "./visits.ts";
 
-let served: Served;
 let browser: Browser;
 beforeAll(async () => {
-  served = await serveBuilt(4513);
-  browser = await engine.launch(await chromium());
+  browser = await launched();
 });
-afterAll(async () => {
-  await browser.close();
-  await served.close();
-});
+afterAll(() => browser.close());
 
+let here: Visit;
 let page: Page;
 beforeEach(async () => {
-  page = await browser.newPage();
+  here = await visit(browser);
+  page = here.page;
   await page.goto("about:blank");
-  await page.goto(served.url);
+  await page.goto(here.server.url);
 });
-afterEach(() => page.close());
+afterEach(async () => {
+  stayedHome(here);
+  await here.close();
+});
 
 const press = (name: string | RegExp) => page.getByRole("button", { name }).first().click();
 const stands = (name: string | RegExp) =>
@@ -42,7 +41,7 @@ test("from a position to the board, to the first screen, and only there out of t
   await stands(/position/);
   await back();
   await stands("Leftwright");
-  expect(page.url()).toBe(served.url);
+  expect(page.url()).toBe(here.server.url);
   await page.goBack();
   expect(page.url()).toBe("about:blank");
 });

@@ -14,7 +14,7 @@ const widest = 1.4;
 const letterWidth = (letter: string): number =>
   widths.find(([letters]) => letters.test(letter))?.[1] ?? widest;
 
-/** About how wide a text is in bold, in parts of the font's size. Of the usual fonts of systems; no source. */
+/** About how wide a text is in bold, in parts of the font's size. Of the usual fonts of systems: values from memory. */
 export const textWidth = (text: string): number =>
   [...text.normalize("NFC")].reduce((sum, letter) => sum + letterWidth(letter), 0);
 

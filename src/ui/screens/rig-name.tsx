@@ -2,6 +2,7 @@ import { useId, useState } from "preact/hooks";
 import { partNamed, positionNamed } from "#core/drawing/names.ts";
 import type { Meant } from "#ui/parts/rig-keys.ts";
 import { useWords } from "#ui/words/use-words.ts";
+import { longestName } from "./longest-name.ts";
 import type { AtRig } from "./rig-edit.ts";
 
 interface Props {
@@ -43,9 +44,6 @@ interface FieldProps {
   readonly onName: (name: string) => void;
 }
 
-/** Longer than this no name is; a rig that comes with a longer one keeps it. */
-const longest = 80;
-
 /** A name, entered by Enter or by its button. */
 function NameField({ label, name, onName }: FieldProps) {
   const { rig: words } = useWords();
@@ -63,7 +61,7 @@ function NameField({ label, name, onName }: FieldProps) {
       <input
         id={id}
         autocomplete="off"
-        maxLength={longest}
+        maxLength={longestName}
         value={text}
         onFocus={({ currentTarget }) => currentTarget.select()}
         onInput={({ currentTarget }) => setText(currentTarget.value)}

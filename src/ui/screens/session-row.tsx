@@ -4,6 +4,7 @@ import { titleOf } from "#core/session/log.ts";
 import type { Listed } from "#storage/store.ts";
 import { SessionPicture } from "#ui/parts/session-picture.tsx";
 import { useWords } from "#ui/words/use-words.ts";
+import { longestName } from "./longest-name.ts";
 import { saveSession } from "./save-session.ts";
 
 interface Props {
@@ -133,7 +134,7 @@ function Naming({ name, onName, onLeave }: NamingProps) {
     <input
       class="tape naming"
       aria-label={useWords().sessions.name}
-      maxLength={80}
+      maxLength={longestName}
       value={name}
       ref={(input) => {
         if (input && document.activeElement !== input && !left.current) input.select();

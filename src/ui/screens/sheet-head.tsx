@@ -1,5 +1,6 @@
 import { useLayoutEffect, useRef } from "preact/hooks";
 import type { Sheet } from "#core/report/session-sheet.ts";
+import { longestName } from "./longest-name.ts";
 import type { SheetSayer } from "./sheet-words.ts";
 
 interface Props {
@@ -61,9 +62,6 @@ interface WrittenProps {
   readonly onWritten: (text: string) => void;
 }
 
-/** Longer than this no name is. */
-const longest = 80;
-
 /** A line on the paper to write on. Leaving it, or Enter, is what says it. */
 function Written({ kind, label, value, onWritten, placeholder = "", cleared = "" }: WrittenProps) {
   const { field, typed, say } = useField({ value, onWritten, cleared });
@@ -74,7 +72,7 @@ function Written({ kind, label, value, onWritten, placeholder = "", cleared = ""
       aria-label={label}
       defaultValue={value}
       placeholder={placeholder}
-      maxLength={longest}
+      maxLength={longestName}
       autoComplete="off"
       onInput={typed}
       onKeyDown={({ key, isComposing }) => {

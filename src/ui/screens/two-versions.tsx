@@ -21,7 +21,15 @@ export function TwoVersions({ held: { world, edges }, sound, names }: Props) {
   return (
     <div class="versions">
       {world.turnedUp && (
-        <button type="button" class="play hands" onClick={edges.player.handOff}>
+        <button
+          type="button"
+          class="play hands"
+          onClick={({ currentTarget }) => {
+            // It goes: what may be heard now is next to it.
+            (currentTarget.nextElementSibling as HTMLElement | null)?.focus();
+            edges.player.handOff();
+          }}
+        >
           {mutedWords(sounding, true)}
         </button>
       )}
@@ -34,7 +42,7 @@ export function TwoVersions({ held: { world, edges }, sound, names }: Props) {
             class={`version ${version}`}
             aria-pressed={on}
             aria-keyshortcuts={keyOf[version]}
-            disabled={world.turnedUp}
+            aria-disabled={world.turnedUp}
             onClick={() => sound.hear(version)}
           >
             {!world.playing && <PlaySign />}

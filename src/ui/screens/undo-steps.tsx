@@ -7,32 +7,33 @@ interface Props {
   readonly step: (way: "undone" | "redone") => void;
 }
 
+const ways = {
+  undone: { keys: "Control+Z", word: "undo", last: lastDrawing },
+  redone: { keys: "Control+Shift+Z", word: "redo", last: lastUndone },
+} as const;
+
 /** The last edit of the drawing taken back, and what was taken back put in again: by buttons, or by the usual keys. At its end a button keeps the focus. */
 export function UndoSteps({ log, step }: Props) {
   const { rig: words } = useWords();
   useUndoKeys(step);
-  const none = { undone: lastDrawing(log) === undefined, redone: lastUndone(log) === undefined };
-  const press = (way: "undone" | "redone") => none[way] || step(way);
   return (
     <p class="steps">
-      <button
-        type="button"
-        class="say"
-        aria-keyshortcuts="Control+Z"
-        aria-disabled={none.undone}
-        onClick={() => press("undone")}
-      >
-        {words.undo}
-      </button>
-      <button
-        type="button"
-        class="say"
-        aria-keyshortcuts="Control+Shift+Z"
-        aria-disabled={none.redone}
-        onClick={() => press("redone")}
-      >
-        {words.redo}
-      </button>
+      {(["undone", "redone"] as const).map((way) => {
+        const { keys, word, last } = ways[way];
+        const none = last(log) === undefined;
+        return (
+          <button
+            key={way}
+            type="button"
+            class="say"
+            aria-keyshortcuts={keys}
+            aria-disabled={none}
+            onClick={() => none || step(way)}
+          >
+            {words[word]}
+          </button>
+        );
+      })}
     </p>
   );
 }
